@@ -1,0 +1,27 @@
+import type { Assumption, Finding } from "./foundation/stage";
+import type { FinsetPlan } from "./finset/FinsetPlan";
+import type { LayupPlan } from "./layup/LayupPlan";
+import type { MixPlan } from "./mix/MixPlan";
+import type { ShapePlan } from "./shape/ShapePlan";
+import type { StepPlan, WaterPlan } from "./steps/StepsPlan";
+import type { WeightPlan } from "./weight/WeightPlan";
+
+/** The whole build plan. SI throughout, the unit in each key; null where a stage could not be built. */
+export interface Plan {
+  readonly format: "lapline-plan/1";
+  readonly engine: string;
+  readonly name: string;
+  readonly shape: ShapePlan | null;
+  readonly finset: FinsetPlan | null;
+  readonly layup: LayupPlan | null;
+  readonly cutplan: null;
+  readonly mix: MixPlan | null;
+  readonly sanding: null;
+  readonly weight: WeightPlan | null;
+  readonly cost: null;
+  readonly steps: readonly StepPlan[] | null;
+  readonly calendar: null;
+  readonly water: WaterPlan;
+  readonly findings: readonly Finding[];
+  readonly assumptions: readonly Assumption[];
+}

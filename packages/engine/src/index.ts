@@ -1,0 +1,3 @@
+export type { Board } from "./Board";
+export type { Plan } from "./Plan";
+export { planBuild } from "./planBuild";

@@ -1,0 +1,34 @@
+/** The `glass` and `blank` parts of a board file, in SI. */
+export interface GlassInput {
+  /** A resin's id for all coats, or an id for each. */
+  readonly resin?: string | { readonly laminate?: string; readonly fill?: string; readonly gloss?: string; readonly box?: string };
+  readonly boxResin?: string;
+  readonly lapKind?: "free" | "cut";
+  readonly bottom?: FaceLayersInput;
+  readonly deck?: FaceLayersInput;
+  readonly patches?: readonly PatchInput[];
+  readonly finish?: "sanded" | "wet-sanded" | "gloss";
+}
+
+export interface FaceLayersInput {
+  /** Cloth ids, innermost first. */
+  readonly layers: readonly string[];
+  readonly lapM?: number;
+}
+
+export interface PatchInput {
+  readonly face: "deck" | "bottom";
+  readonly cloth: string;
+  readonly fromTailM: number;
+  readonly toM: number;
+  readonly widthM?: number;
+  readonly angleRad?: number;
+}
+
+export interface BlankInput {
+  /** A foam's id: `pu-…`, `eps-…`, `xps-…`. */
+  readonly foam: string;
+  readonly stringer?: { readonly thicknessM: number; readonly wood?: string };
+  /** The shaped blank on the scale, stringer included. */
+  readonly shapedMassKg?: number;
+}

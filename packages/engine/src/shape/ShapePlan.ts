@@ -1,0 +1,77 @@
+/** The `shape` part of the plan: plain numbers, SI, ready for JSON. */
+export interface ShapePlan {
+  readonly lengthM: number;
+  readonly lengthTapeM: number;
+  readonly widthMaxM: number;
+  readonly widthMaxFromTailM: number;
+  readonly thicknessMaxM: number;
+  readonly thicknessMaxFromTailM: number;
+  readonly noseRockerM: number;
+  readonly tailRockerM: number;
+  readonly volumeM3: number;
+  readonly volumeLowM3: number;
+  readonly volumeHighM3: number;
+  readonly planAreaM2: number;
+  readonly deckAreaM2: number;
+  readonly bottomAreaM2: number;
+  /** The flat end of a square or squash tail; nought for the others. */
+  readonly endAreaM2: number;
+  readonly centreOfVolume: { readonly fromTailM: number; readonly leftM: number; readonly upM: number };
+  /** From tail to nose, half-widths from the stringer line. Closer together towards the ends. */
+  readonly outline: readonly OutlinePoint[];
+  /** From tail to nose, along the centreline. */
+  readonly profile: readonly ProfilePoint[];
+  readonly symmetry: SymmetryPlan;
+  readonly readings: readonly ReadingPlan[];
+  /** Where one more station would tighten the outline most, best first. */
+  readonly wouldHelp: ReadonlyArray<{ readonly fromTailM: number; readonly sdM: number }>;
+  readonly byWeight: ByWeightPlan | null;
+}
+
+export interface OutlinePoint {
+  readonly fromTailM: number;
+  readonly leftM: number;
+  readonly rightM: number;
+}
+
+export interface ProfilePoint {
+  readonly fromTailM: number;
+  readonly fromTailTapeM: number;
+  readonly thicknessM: number;
+  readonly rockerM: number;
+  /** Height of the rail's widest line over the straightedge's frame, at the centreline's rocker. */
+  readonly apexM: number;
+}
+
+export interface SymmetryPlan {
+  /** Left minus right half-width where largest in size; positive: left fuller. */
+  readonly worstM: number;
+  readonly worstFromTailM: number;
+  readonly rmsM: number;
+  /** Best-fit centreline against the stringer at half length; positive to the left. */
+  readonly centrelineShiftM: number;
+  readonly centrelineShiftLowM: number;
+  readonly centrelineShiftHighM: number;
+  /** Positive when the nose end goes left. */
+  readonly centrelineSkewRad: number;
+  readonly centrelineSkewLowRad: number;
+  readonly centrelineSkewHighRad: number;
+}
+
+export interface ReadingPlan {
+  readonly path: string;
+  readonly readM: number;
+  readonly residualM: number;
+  readonly suspect: boolean;
+  /** What the other readings would have here. */
+  readonly wouldFitM: number;
+}
+
+/** The volume that the blank's mass implies, beside the volume by shape. */
+export interface ByWeightPlan {
+  readonly volumeM3: number;
+  readonly volumeLowM3: number;
+  readonly volumeHighM3: number;
+  /** The deck fullness that would make both agree; null where no value in range does. */
+  readonly deckFullness: number | null;
+}
