@@ -18,6 +18,37 @@ export const SOURCES = {
     confidence: "M",
   },
   "lame-curves": { title: "area of a Lamé curve by the gamma function (standard integral)", confidence: "D" },
+  "polyester-sheets": {
+    title: "generic data sheets of orthophthalic polyester (test methods ISO 1675 and ISO 3521)",
+    confidence: "C",
+  },
+  "polyester-memory": { title: "data sheets of orthophthalic polyester, from memory", confidence: "M" },
+  "peroxide-sheets": {
+    title:
+      "three published polyester data sheets: dose 1 to 2 or 2.5 %, never above 4 %, no cure below 15 °C",
+    confidence: "C",
+  },
+  "peroxide-density": { title: "data sheets of ketone peroxide solutions, from memory", confidence: "M" },
+  "gel-table-115nt": {
+    title:
+      "gel-time table in a published data sheet of an ortho polyester with cobalt promoter (sheet 115NT)",
+    confidence: "C",
+  },
+  "gel-tables-two-sheets": {
+    title: "exponents and scatter worked out from two published gel-time tables (sheets 115NT and 2-446PA)",
+    confidence: "D",
+  },
+  "redox-cure-energy": {
+    title: "redox cure of polyester, 40 to 60 kJ/mol: J. Appl. Polym. Sci. 102:1870",
+    confidence: "C",
+  },
+  "epoxy-sheets": { title: "published data sheets of laminating epoxies", confidence: "C" },
+  "epoxy-memory": { title: "data sheets of laminating epoxies, from memory", confidence: "M" },
+  "epoxy-halving": {
+    title: "an epoxy maker's rule that pot life halves for each 18 °F, worked out as 51 kJ/mol",
+    confidence: "D",
+  },
+  "wax-supplier": { title: "supplier's note: wax in styrene, 1.6 to 3.1 % by volume", confidence: "C" },
 } as const satisfies Record<string, Source>;
 
 export type SourceId = keyof typeof SOURCES;
