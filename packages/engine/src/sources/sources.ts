@@ -49,6 +49,36 @@ export const SOURCES = {
     confidence: "D",
   },
   "wax-supplier": { title: "supplier's note: wax in styrene, 1.6 to 3.1 % by volume", confidence: "C" },
+  "e-glass-sheet": {
+    title: "E-glass fibre property sheet, density by ASTM C693, 2550 to 2580 kg/m³",
+    confidence: "C",
+  },
+  "s-glass-memory": { title: "property sheets of high-strength glass fibre, from memory", confidence: "M" },
+  "resin-glass-chart": {
+    title: "workshop chart of resin to glass by mass, hand lay-up 0.75 to 1.1 (a weak source)",
+    confidence: "c",
+  },
+  "wood-tables": {
+    title:
+      "published tables of seasoned wood: basswood 26 lb/ft³, balsa 170, spruce 450, red cedar 380 kg/m³",
+    confidence: "c",
+  },
+  "wood-memory": { title: "densities of seasoned wood, from memory", confidence: "M" },
+  "plastics-memory": { title: "densities of engineering plastics, from memory", confidence: "M" },
+  "kaw-mixture": {
+    title: "rule of mixtures: Kaw, Mechanics of Composite Materials, ch. 3 (from memory)",
+    confidence: "M",
+  },
+  "codata-2018": { title: "CODATA 2018, exact molar gas constant (from memory)", confidence: "M" },
+  "student-t": { title: "standard table of Student's t (from memory)", confidence: "M" },
+  "alduchov-1996": {
+    title: "Alduchov and Eskridge 1996, improved Magnus form: a 17.625, b 243.04 °C",
+    confidence: "D",
+  },
+  arrhenius: {
+    title: "Arrhenius law with a power of the dose, fitted to the sheet's points by least squares in ln(time)",
+    confidence: "D",
+  },
 } as const satisfies Record<string, Source>;
 
 export type SourceId = keyof typeof SOURCES;

@@ -1,0 +1,96 @@
+import type { Sourced } from "./Sourced";
+
+export type FoamKind = "pu" | "eps" | "xps";
+
+interface FoamKindRecord {
+  readonly name: string;
+  /** Polyester, its box and repair resin, and acetone eat it. */
+  readonly dissolvesInStyrene: boolean;
+  /** Densities that blanks of this foam are sold in. */
+  readonly leastDensityKgM3: number;
+  readonly mostDensityKgM3: number;
+  /** How far a block may be off the density it is sold as, as a share. */
+  readonly densitySpreadShare: number;
+  /** Liquid resin that a square metre of bare foam drinks from the first coat on it. */
+  readonly uptakeKgM2: Sourced;
+  /** The same where a seal coat went before. */
+  readonly sealedUptakeKgM2: Sourced;
+  /** Builders seal it before the glass. */
+  readonly isSealedFirst: boolean;
+}
+
+export const FOAM_KINDS: Readonly<Record<FoamKind, FoamKindRecord>> = {
+  pu: {
+    name: "polyurethane",
+    dissolvesInStyrene: false,
+    leastDensityKgM3: 25,
+    mostDensityKgM3: 120,
+    densitySpreadShare: 0.06,
+    uptakeKgM2: { value: 0.075, low: 0.05, high: 0.1, source: "common-practice" },
+    sealedUptakeKgM2: { value: 0.03, low: 0.015, high: 0.05, source: "common-practice" },
+    isSealedFirst: false,
+  },
+  eps: {
+    name: "expanded polystyrene",
+    dissolvesInStyrene: true,
+    leastDensityKgM3: 10,
+    mostDensityKgM3: 50,
+    densitySpreadShare: 0.06,
+    // The trade says "200 and more".
+    uptakeKgM2: { value: 0.25, low: 0.2, high: 0.35, source: "common-practice" },
+    sealedUptakeKgM2: { value: 0.05, low: 0.03, high: 0.08, source: "common-practice" },
+    isSealedFirst: true,
+  },
+  xps: {
+    name: "extruded polystyrene",
+    dissolvesInStyrene: true,
+    leastDensityKgM3: 20,
+    mostDensityKgM3: 60,
+    densitySpreadShare: 0.06,
+    uptakeKgM2: { value: 0.04, low: 0.02, high: 0.08, source: "common-practice" },
+    sealedUptakeKgM2: { value: 0.03, low: 0.015, high: 0.05, source: "common-practice" },
+    isSealedFirst: false,
+  },
+};
+
+/** Ids that stand for what is commonly sold; any other density of a kind is read from its id. */
+export const FOAM_EXAMPLES: readonly string[] = [
+  "pu-40",
+  "pu-48",
+  "pu-56",
+  "eps-16",
+  "eps-20",
+  "eps-24",
+  "eps-29",
+  "xps-32",
+];
+
+export interface Foam {
+  readonly id: string;
+  readonly kind: FoamKind;
+  readonly densityKgM3: Sourced;
+}
+
+/**
+ * The foam that an id names: its kind and, after the hyphen, its density in kg/m³ as sold (`pu-48`, `eps-20`, `xps-32`). Null
+ * where the id is not of that form or the density lies outside what blanks of that kind are sold in.
+ */
+export function findFoam(id: string): Foam | null {
+  const match = /^(pu|eps|xps)-(\d{1,3}(?:\.\d{1,2})?)$/.exec(id);
+  if (match === null) return null;
+  const kind = match[1] as FoamKind;
+  const densityKgM3 = Number(match[2]);
+  const record = FOAM_KINDS[kind];
+  if (densityKgM3 < record.leastDensityKgM3 || densityKgM3 > record.mostDensityKgM3) return null;
+  const spread = record.densitySpreadShare * densityKgM3;
+  return {
+    id,
+    kind,
+    densityKgM3: {
+      value: densityKgM3,
+      low: densityKgM3 - spread,
+      high: densityKgM3 + spread,
+      source: "common-practice",
+    },
+  };
+}
