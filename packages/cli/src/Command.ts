@@ -1,0 +1,22 @@
+import type { ExitCode, Terminal } from "./Terminal";
+
+export interface CommandOption {
+  /** What stands behind the option in the help, `N` in `--port N`; a switch has none. */
+  readonly value?: string;
+  readonly says: string;
+}
+
+export interface CommandWords {
+  readonly given: readonly string[];
+  readonly options: Readonly<Record<string, string | true>>;
+}
+
+/** One of the words after `lapline`. */
+export interface Command {
+  readonly name: string;
+  /** The words it needs, in order. */
+  readonly needs: readonly string[];
+  readonly says: string;
+  readonly options: Readonly<Record<string, CommandOption>>;
+  run(words: CommandWords, terminal: Terminal): Promise<ExitCode>;
+}

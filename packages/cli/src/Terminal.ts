@@ -1,0 +1,14 @@
+/** What a command may touch of the world around it; the tests hand in their own. */
+export interface Terminal {
+  /** Standard input, read to its end. */
+  readonly input: AsyncIterable<Uint8Array>;
+  /** Results. */
+  print(text: string): void;
+  /** Messages. */
+  tell(text: string): void;
+  /** Resolves when the person asks the program to stop. */
+  stopAsked(): Promise<void>;
+}
+
+/** 0: done. 1: done, with a blocker among the findings. 2: the input or the words were not understood, nothing written. */
+export type ExitCode = 0 | 1 | 2;

@@ -1,0 +1,20 @@
+import { planBuild } from "@lapline/engine";
+import { formatPlanText } from "@lapline/present";
+import type { Command } from "../Command";
+import { readBoard } from "../readBoard";
+import { exitCodeOf } from "./exitCodeOf";
+import { readUnits, UNITS_OPTION } from "./unitsOption";
+
+export const planCommand: Command = {
+  name: "plan",
+  needs: ["FILE"],
+  says: "the build plan, as a page to work from",
+  options: { json: { says: "as JSON, in SI units" }, units: UNITS_OPTION },
+  async run(words, terminal) {
+    const units = readUnits(words);
+    const [file = ""] = words.given;
+    const plan = planBuild(await readBoard(file, terminal));
+    terminal.print(words.options.json ? JSON.stringify(plan, null, 2) : formatPlanText(plan, { units }));
+    return exitCodeOf(plan);
+  },
+};

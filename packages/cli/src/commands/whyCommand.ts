@@ -1,0 +1,19 @@
+import { explain, planBuild } from "@lapline/engine";
+import { formatWhyText } from "@lapline/present";
+import type { Command } from "../Command";
+import { readBoard } from "../readBoard";
+import { readUnits, UNITS_OPTION } from "./unitsOption";
+
+export const whyCommand: Command = {
+  name: "why",
+  needs: ["FILE", "PATH"],
+  says: "how one number came about: formula, inputs, sources, what was assumed",
+  options: { units: UNITS_OPTION },
+  async run(words, terminal) {
+    const units = readUnits(words);
+    const [file = "", path = ""] = words.given;
+    const board = await readBoard(file, terminal);
+    terminal.print(formatWhyText(explain(board, planBuild(board), path), { units }));
+    return 0;
+  },
+};

@@ -1,0 +1,23 @@
+import { runCommand } from "./runCommand";
+import type { Terminal } from "./Terminal";
+
+/** Whoever reads our output may stop early, as `| head` does: that is no failure. */
+for (const stream of [process.stdout, process.stderr]) {
+  stream.on("error", (error: NodeJS.ErrnoException) => {
+    if (error.code !== "EPIPE") throw error;
+    process.exit();
+  });
+}
+
+const terminal: Terminal = {
+  input: process.stdin,
+  print: (text) => process.stdout.write(`${text}\n`),
+  tell: (text) => process.stderr.write(`${text}\n`),
+  stopAsked: () =>
+    new Promise((resolve) => {
+      for (const signal of ["SIGINT", "SIGTERM", "SIGHUP"] as const) process.once(signal, () => resolve());
+    }),
+};
+
+// The exit code is set, not exited with, so that what was printed reaches a slow reader first.
+process.exitCode = await runCommand(process.argv.slice(2), terminal);

@@ -1,0 +1,65 @@
+import { parseArgs } from "node:util";
+import type { Command, CommandWords } from "./Command";
+import { RefusedError } from "./RefusedError";
+import { suggestNearest } from "./suggestNearest";
+
+/** Sorts the words behind a command's name into what was given and options. Throws RefusedError. */
+export function parseWords(command: Command, args: readonly string[]): CommandWords {
+  const options = Object.fromEntries(
+    Object.entries(command.options).map(([name, { value }]) => [
+      name,
+      { type: value === undefined ? ("boolean" as const) : ("string" as const) },
+    ]),
+  );
+  const { tokens } = parseArgs({
+    args: [...args],
+    options,
+    strict: false,
+    allowPositionals: true,
+    tokens: true,
+  });
+  const given: string[] = [];
+  const read: Record<string, string | true> = {};
+  for (const token of tokens) {
+    if (token.kind === "positional") given.push(token.value);
+    if (token.kind === "option") read[token.name] = readOption(command, token);
+  }
+  refuseWrongCount(command, given);
+  return { given, options: read };
+}
+
+interface OptionToken {
+  readonly name: string;
+  readonly rawName: string;
+  readonly value?: string | undefined;
+  readonly inlineValue?: boolean | undefined;
+}
+
+function readOption(command: Command, token: OptionToken): string | true {
+  const option = Object.hasOwn(command.options, token.name) ? command.options[token.name] : undefined;
+  if (option === undefined) {
+    const known = Object.keys(command.options).map((name) => `--${name}`);
+    throw new RefusedError(
+      `lapline ${command.name} has no option ${token.rawName}.${suggestNearest(token.rawName, known)}`,
+    );
+  }
+  if (option.value === undefined) {
+    if (token.value === undefined) return true;
+    throw new RefusedError(
+      `${token.rawName} is a switch and takes no value; ${JSON.stringify(token.value)} was given.`,
+    );
+  }
+  const looksLikeOption = token.inlineValue === false && /^-./.test(token.value ?? "");
+  if (token.value === undefined || token.value === "" || looksLikeOption) {
+    throw new RefusedError(`${token.rawName} needs a value: ${token.rawName} ${option.value}.`);
+  }
+  return token.value;
+}
+
+function refuseWrongCount(command: Command, given: readonly string[]): void {
+  const usage = `Usage: lapline ${[command.name, ...command.needs].join(" ")}`;
+  const missing = command.needs[given.length];
+  if (missing !== undefined) throw new RefusedError(`lapline ${command.name} needs ${missing}. ${usage}`);
+  const extra = given[command.needs.length];
+  if (extra !== undefined) throw new RefusedError(`${JSON.stringify(extra)} is one word too many. ${usage}`);
+}

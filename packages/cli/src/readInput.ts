@@ -1,0 +1,49 @@
+import { createReadStream } from "node:fs";
+import { RefusedError } from "./RefusedError";
+import type { Terminal } from "./Terminal";
+
+/** The largest board file that is read, in bytes; a season's journal is a few hundred kilobytes. */
+const LARGEST = 2 * 1024 * 1024;
+
+const REASONS: Readonly<Record<string, string>> = {
+  ENOENT: "there is no such file",
+  ENOTDIR: "there is no such file",
+  EISDIR: "it is a folder; name the board file in it",
+  EACCES: "this user may not read it",
+  EPERM: "this user may not read it",
+};
+
+/** The text of a board file; `-` is standard input. Throws RefusedError. */
+export async function readInput(file: string, terminal: Terminal): Promise<string> {
+  const name = file === "-" ? "standard input" : file;
+  const bytes = await readUpToLargest(file === "-" ? terminal.input : createReadStream(file), name);
+  try {
+    return new TextDecoder("utf-8", { fatal: true }).decode(bytes);
+  } catch {
+    throw new RefusedError(`${name} is not text. A board file is JSON in UTF-8.`);
+  }
+}
+
+async function readUpToLargest(stream: AsyncIterable<Uint8Array>, name: string): Promise<Uint8Array> {
+  const parts: Uint8Array[] = [];
+  let size = 0;
+  try {
+    for await (const part of stream) {
+      size += part.byteLength;
+      if (size > LARGEST) break;
+      parts.push(part);
+    }
+  } catch (error) {
+    throw new RefusedError(`Cannot read ${name}: ${reasonOf(error)}.`);
+  }
+  if (size > LARGEST) {
+    throw new RefusedError(`${name} is too large: a board file has at most ${LARGEST / 1024 / 1024} MB.`);
+  }
+  return Buffer.concat(parts);
+}
+
+/** Why the file system refused, in plain words. */
+export function reasonOf(error: unknown): string {
+  const code = error instanceof Error && "code" in error ? String(error.code) : "";
+  return REASONS[code] ?? (error instanceof Error ? error.message : String(error));
+}

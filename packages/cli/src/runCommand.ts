@@ -1,0 +1,50 @@
+import packageFile from "../package.json" with { type: "json" };
+import type { Command } from "./Command";
+import { checkCommand } from "./commands/checkCommand";
+import { demoCommand } from "./commands/demoCommand";
+import { planCommand } from "./commands/planCommand";
+import { serveCommand } from "./commands/serveCommand";
+import { whyCommand } from "./commands/whyCommand";
+import { formatCommandHelp, formatHelp } from "./formatHelp";
+import { parseWords } from "./parseWords";
+import { RefusedError } from "./RefusedError";
+import { suggestNearest } from "./suggestNearest";
+import type { ExitCode, Terminal } from "./Terminal";
+
+const COMMANDS: readonly Command[] = [planCommand, checkCommand, whyCommand, demoCommand, serveCommand];
+const HELP = new Set(["--help", "-h", "help"]);
+
+/** Does what the words after `lapline` ask for. */
+export async function runCommand(args: readonly string[], terminal: Terminal): Promise<ExitCode> {
+  try {
+    return await dispatch(args, terminal);
+  } catch (error) {
+    if (!(error instanceof RefusedError)) throw error;
+    terminal.tell(error.message);
+    return 2;
+  }
+}
+
+async function dispatch([name, ...rest]: readonly string[], terminal: Terminal): Promise<ExitCode> {
+  if (name === undefined) throw new RefusedError(formatHelp(COMMANDS));
+  if (name === "--version") {
+    terminal.print(packageFile.version);
+    return 0;
+  }
+  if (HELP.has(name)) {
+    terminal.print(formatHelp(COMMANDS));
+    return 0;
+  }
+  const command = COMMANDS.find((each) => each.name === name);
+  if (command === undefined) {
+    const known = [...COMMANDS.map((each) => each.name), "--help", "--version"];
+    throw new RefusedError(
+      `lapline has no command ${JSON.stringify(name)}.${suggestNearest(name, known)} See lapline --help.`,
+    );
+  }
+  if (rest.some((word) => word === "--help" || word === "-h")) {
+    terminal.print(formatCommandHelp(command));
+    return 0;
+  }
+  return command.run(parseWords(command, rest), terminal);
+}

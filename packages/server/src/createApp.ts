@@ -1,0 +1,40 @@
+import { Hono } from "hono";
+import type { BoardStore } from "./BoardStore";
+import { boardRoutes } from "./boardRoutes";
+import { guardLocal } from "./guardLocal";
+import type { WebFile } from "./loadWebFiles";
+import { planRoute } from "./planRoute";
+import { problem } from "./problem";
+import { secureHeaders } from "./secureHeaders";
+import { webRoutes } from "./webRoutes";
+
+export interface AppParts {
+  readonly store: BoardStore;
+  readonly web: ReadonlyMap<string, WebFile>;
+  readonly version: string;
+  /** Known only once the server listens. */
+  readonly portOf: () => number;
+  /** Takes what went wrong inside, for the person at the terminal. */
+  readonly report: (message: string) => void;
+}
+
+/** The HTTP interface under /api and the web app beside it. */
+export function createApp({ store, web, version, portOf, report }: AppParts): Hono {
+  const app = new Hono();
+  app.use(secureHeaders);
+  app.use(guardLocal(portOf));
+  app.get("/api/health", (context) => context.json({ status: "ok", version }));
+  app.route("/api/boards", boardRoutes(store));
+  app.route("/api/plan", planRoute());
+  app.all("/api/*", (context) => {
+    const detail = `${context.req.method} ${context.req.path} is not part of this interface.`;
+    return problem({ status: 404, title: "No such call", detail });
+  });
+  app.route("/", webRoutes(web));
+  app.onError((error, context) => {
+    report(`${context.req.method} ${context.req.path}: ${error.message}`);
+    const detail = "The request could not be met. The terminal where Lapline runs says more.";
+    return problem({ status: 500, title: "Something failed inside", detail });
+  });
+  return app;
+}

@@ -1,0 +1,4 @@
+export type { BoardStore } from "./BoardStore";
+export { keepDemoBoards } from "./keepDemoBoards";
+export { openFolderStore } from "./openFolderStore";
+export { PortsTakenError, type RunningServer, startServer } from "./startServer";
