@@ -6,7 +6,13 @@ import { type Fault, readNumber, skipSpaces } from "./readNumber";
 
 export type ParsedQuantity =
   | { readonly ok: true; readonly value: number }
-  | { readonly ok: false; readonly message: string; readonly position: number };
+  | {
+      readonly ok: false;
+      readonly message: string;
+      /** The message without the text that was read, for where that stands beside it. */
+      readonly reason: string;
+      readonly position: number;
+    };
 
 /** No quantity needs more; what is longer is refused before it is looked at. */
 const LONGEST_TEXT = 80;
@@ -33,17 +39,19 @@ export function parseQuantity(text: string, dimension: Dimension): ParsedQuantit
   const { name, example } = DIMENSION_WORDS[dimension];
   const like = dimension === "count" ? `such as ${example}` : `with its unit, such as ${quoteText(example)}`;
   if (text.length > LONGEST_TEXT) {
-    const message = `${quoteText(text)} is ${text.length} characters long; ${name} ${like}, needs no more than ${LONGEST_TEXT}`;
-    return { ok: false, message, position: LONGEST_TEXT };
+    const reason = `${text.length} characters are too many; ${name} ${like}, needs no more than ${LONGEST_TEXT}`;
+    return { ok: false, message: `${quoteText(text)}: ${reason}`, reason, position: LONGEST_TEXT };
   }
   const start = skipSpaces(text, 0);
-  if (start === text.length)
-    return { ok: false, message: `nothing was read; write ${name} ${like}`, position: 0 };
+  if (start === text.length) {
+    const reason = `nothing was read; write ${name} ${like}`;
+    return { ok: false, message: reason, reason, position: 0 };
+  }
   const result = readSigned(text, start, dimension);
   if ("value" in result) return { ok: true, value: result.value };
   const hint = result.isAnswer ? "" : `; write ${name} ${like}`;
-  const message = `${quoteText(text)}, character ${result.position + 1}: ${result.message}${hint}`;
-  return { ok: false, message, position: result.position };
+  const reason = `character ${result.position + 1}: ${result.message}${hint}`;
+  return { ok: false, message: `${quoteText(text)}, ${reason}`, reason, position: result.position };
 }
 
 function readSigned(text: string, start: number, dimension: Dimension): { value: number } | Fault {
