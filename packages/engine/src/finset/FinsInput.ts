@@ -4,7 +4,6 @@ export type Arrangement = "single" | "twin" | "tri" | "quad" | "twin-trailer" | 
 export type SidesRule = "average" | "rail" | "centreline";
 export type BoxTiming = "before-glass" | "after-laminate" | "after-fill" | "glassed-on";
 
-
 /** The `fins` part of a board file, in SI. */
 export interface FinsInput {
   readonly arrangement: Arrangement;

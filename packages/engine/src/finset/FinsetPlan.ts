@@ -1,45 +1,117 @@
 import type { Side } from "../survey/Side";
+import type { AsSetPairPlan, AsSetPlan } from "./AsSetPlan";
+import type { FinMark } from "./FinMark";
+import type { BoxTiming, SidesRule } from "./FinsInput";
+
+export type { AsSetPlan } from "./AsSetPlan";
+export type { FinMark, MarkPoint } from "./FinMark";
 
 export interface FinsetPlan {
   /** Largest difference between what the two sides of a pair would read from their own rails. */
   readonly asymmetryM: number;
+  readonly sides: SidesRule;
+  readonly boxes: BoxTiming;
+  readonly toleranceM: number;
+  readonly line: SetOutLinePlan;
   readonly marks: readonly FinMark[];
+  readonly pairs: readonly PairPlan[];
+  readonly sidesCompared: readonly SidesComparedPlan[];
+  /** The rule that suits this board; the finding `finset.sides-recommended` says why. */
+  readonly recommendedSides: SidesRule;
+  readonly clearances: readonly ClearancePlan[];
+  readonly leashPlug: LeashPlugPlan | null;
   readonly asSet: readonly AsSetPlan[];
+  readonly asSetPairs: readonly AsSetPairPlan[];
 }
 
-export interface FinMark {
-  /** `front-left`, `rear-right`, `centre`. */
+/** The line that the set is set out about: the stringer, or the best-fit centreline. */
+export interface SetOutLinePlan {
+  /** Where it crosses the straightedge at the tail tips and the square at the nose tip, left of the stringer. */
+  readonly atTailM: number;
+  readonly atNoseM: number;
+  /** Positive when its nose end goes left of the stringer. */
+  readonly skewRad: number;
+  /** Straight distance along it from the tail tips to the square at the nose tip. */
+  readonly noseFromTailM: number;
+  /** Depth of a swallow tail's notch on the stringer; null for other tails. */
+  readonly crotchFromTailM: number | null;
+}
+
+export interface PairPlan {
+  /** The fin's name. */
   readonly id: string;
-  readonly fin: string;
-  readonly side: Side | "centre";
-  readonly baseM: number;
-  readonly toeRad: number;
-  readonly toeOverBaseM: number;
-  readonly cantRad: number;
-  /** Where the string along the base crosses the line square to the centreline at the nose tip; positive on the fin's side. */
-  readonly aimBesideNoseM: number;
-  /** How far beyond the nose tip the string meets the centreline; null where it does not. */
-  readonly aimBeyondNoseM: number | null;
-  readonly trailing: MarkPoint;
-  readonly leading: MarkPoint;
-  /** Foam left between the box and the deck, or under the fin's base where no box is given; null where unknown. */
-  readonly foamUnderM: number | null;
+  /** Left less right: how far apart the two marks would stand from the line if each followed its own rail. */
+  readonly differM: number;
+  /** What each trailing mark reads from its own rail, square to the line. */
+  readonly leftFromRailM: number;
+  readonly rightFromRailM: number;
+  readonly leftFromCentrelineM: number;
+  readonly rightFromCentrelineM: number;
+  readonly diagonals: readonly DiagonalPlan[];
 }
 
-export interface MarkPoint {
+/** From one point on the stringer to the same mark on both sides: equal on a pair that is symmetric about the stringer. */
+export interface DiagonalPlan {
+  readonly id: "nose-trailing" | "nose-leading" | "tail-trailing" | "tail-leading";
+  /** Straight, in plan. */
+  readonly leftM: number;
+  readonly rightM: number;
+  /** With a tape held taut along the rockered bottom. */
+  readonly leftTapeM: number;
+  readonly rightTapeM: number;
+  /** Left less right, by tape. */
+  readonly differM: number;
+}
+
+/** What the set would be under each of the three rules. */
+export interface SidesComparedPlan {
+  readonly id: SidesRule;
+  readonly asymmetryM: number;
+  readonly pairs: ReadonlyArray<{
+    readonly id: string;
+    readonly leftFromRailM: number;
+    readonly rightFromRailM: number;
+    readonly leftFromStringerM: number;
+    readonly rightFromStringerM: number;
+    readonly leftToeRad: number;
+    readonly rightToeRad: number;
+    /** Left less right: trailing marks' distances from the stringer, and from their own rails. */
+    readonly fromStringerDifferM: number;
+    readonly fromRailDifferM: number;
+  }>;
+}
+
+/** Room around each box, or around the base where the fin has no box; null where there is nothing to measure it by. */
+export interface ClearancePlan {
+  /** The mark's id. */
+  readonly id: string;
+  /** Least foam over the box's floor, up to the deck. */
+  readonly foamAboveM: number | null;
+  /** Least foam beside the box, level outwards to the skin, at half its depth and at its floor. */
+  readonly foamBesideM: number | null;
+  readonly toRailM: number;
+  /** From the inner edge, floor included, to the stringer line; null for a fin on it. */
+  readonly toStringerM: number | null;
+  /** To the nearest other box or base, in plan; null when there is no other. */
+  readonly toNextM: number | null;
+  readonly next: string | null;
+  /** How far the bottom bows away from a straight base between the two marks, positive where it is hollow under it. */
+  readonly bowUnderBaseM: number;
+}
+
+export interface LeashPlugPlan {
+  readonly side: Side;
   readonly fromTailM: number;
   readonly fromTailTapeM: number;
-  /** Unsigned: goes with the mark's side. */
   readonly fromCentrelineM: number;
-  /** Square to the centreline, from the outline on the fin's own side; for a centre fin from the left. */
-  readonly fromRailM: number;
-}
-
-export interface AsSetPlan {
-  readonly id: string;
-  readonly trailingErrorM: number;
-  readonly leadingErrorM: number;
-  readonly toeErrorRad: number;
-  readonly cantErrorRad: number | null;
-  readonly withinTolerance: boolean;
+  readonly toRailM: number;
+  /** From the plug's edge to the stringer line; null without a diameter. */
+  readonly toStringerM: number | null;
+  readonly diameterM: number | null;
+  readonly depthM: number | null;
+  /** Foam between the plug's floor and the bottom; null without a depth. */
+  readonly foamUnderM: number | null;
+  /** Least gap between the plug and a fin box, in plan, or through the foam where one lies beneath the other. */
+  readonly toBoxM: number | null;
+  readonly box: string | null;
 }

@@ -1,0 +1,72 @@
+import type { BoardShape } from "../shape/BoardShape";
+import type { AlongBy } from "./alongTail";
+import { computeFoamUnderM } from "./boxFoam";
+import { buildBox } from "./buildBox";
+import { buildWorth, computeRoundings } from "./buildWorth";
+import { computeLeading } from "./computeLeading";
+import { computeTrueCant } from "./computeTrueCant";
+import type { FinMark, MarkPoint } from "./FinMark";
+import { type FinSpot, spotSide } from "./FinSpot";
+import { computeToRailM } from "./railDistance";
+import { computeRailM, placeOnBoard, type SetOutLine } from "./SetOutLine";
+import { computeToeForms } from "./ToeForms";
+
+/**
+ * Gives everything a builder needs to mark one fin: both ends of its base, its toe in every form, its lean and its box.
+ *
+ * The base is a straight length in plan from the trailing mark, turned in by the toe.
+ * @returns null where an end of the base has no rail beside it, which the checks of the spot have said before
+ */
+export function buildMark(line: SetOutLine, along: AlongBy, spot: FinSpot): FinMark | null {
+  const { fin, toeRad } = spot;
+  const trailing = buildPoint(line, along, spot, { uM: spot.uM, vM: spot.vM });
+  const leading = buildPoint(line, along, spot, computeLeading(spot));
+  if (trailing === null || leading === null) return null;
+  const base = { uM: spot.uM, vM: spot.vM, baseM: fin.baseM, noseUM: line.noseUM };
+  return {
+    id: spot.id,
+    fin: fin.fin,
+    side: spot.side,
+    baseM: fin.baseM,
+    ...computeToeForms(base, toeRad),
+    cantRad: fin.cantRad ?? 0,
+    ...computeTrueCant(line, spot),
+    trailing,
+    leading,
+    worth: buildWorth(base, toeRad),
+    rounding: computeRoundings(base, toeRad),
+    foamUnderM: computeFoamUnderM(line, spot),
+    box: buildBox(line, spot),
+    depthM: fin.depthM ?? null,
+    sweepRad: fin.sweepRad ?? null,
+    foil: fin.foil === undefined ? null : { kind: fin.foil.kind, thicknessRatio: fin.foil.thickness ?? null },
+  };
+}
+
+function buildPoint(
+  line: SetOutLine,
+  along: AlongBy,
+  spot: FinSpot,
+  { uM, vM }: { readonly uM: number; readonly vM: number },
+): MarkPoint | null {
+  const { shape } = line;
+  const side = spotSide(spot);
+  const railM = computeRailM(line, side, uM);
+  if (railM === null || uM < 0 || uM > shape.lengthM) return null;
+  const at = placeOnBoard(line, side, uM, vM);
+  return {
+    fromTailM: uM,
+    fromTailTapeM: shape.tapeFromStraightM(uM),
+    fromCrotchTapeM: computeFromCrotchM(shape, along, uM),
+    fromCentrelineM: Math.abs(vM),
+    fromStringerM: Math.abs(at.yM),
+    fromRailM: railM - vM,
+    toRailM: computeToRailM(shape, side, at),
+    at,
+  };
+}
+
+function computeFromCrotchM(shape: BoardShape, along: AlongBy, uM: number): number | null {
+  if (along.crotchM === null) return null;
+  return shape.tapeFromStraightM(uM) - shape.tapeFromStraightM(along.crotchM);
+}

@@ -1,0 +1,146 @@
+import { CANT_LIMITS } from "../constants/cantLimits";
+import { type Phrase, say } from "../foundation/phrase";
+import { angle, length } from "../foundation/quantity";
+import { type Finding, finding } from "../foundation/stage";
+import type { FinInput, FinsInput } from "./FinsInput";
+import type { ListedFin } from "./placeFins";
+import { isRole, REQUIRED_FINS } from "./requiredFins";
+
+export interface CheckedFins {
+  /** The fins that can be placed. */
+  readonly fins: readonly ListedFin[];
+  readonly findings: readonly Finding[];
+}
+
+/** Finds what is wrong with the fins as they are stated, before any of them is placed. */
+export function checkFins(input: FinsInput): CheckedFins {
+  const listed = input.set.map((fin, i) => ({ fin, path: `fins.set[${i}]` }));
+  const findings = [...checkNames(input, listed)];
+  const fins = listed.filter(({ fin, path }, i) => {
+    const wrong = checkFin(fin, path);
+    findings.push(...wrong);
+    const isFirst = listed.findIndex((other) => other.fin.fin === fin.fin) === i;
+    return isFirst && !wrong.some(({ severity }) => severity === "blocker");
+  });
+  return { fins, findings };
+}
+
+function checkNames(input: FinsInput, listed: readonly ListedFin[]): readonly Finding[] {
+  const required = REQUIRED_FINS[input.arrangement];
+  const names = listed.map(({ fin }) => fin.fin);
+  const missing = required.filter((role) => !names.includes(role));
+  const findings = missing.map((role) =>
+    finding(
+      "blocker",
+      "finset.fin-missing",
+      "fins.set",
+      say`a ${input.arrangement} has a ${role} fin, and none is given`,
+    ),
+  );
+  listed.forEach(({ fin, path }, i) => {
+    const says = (words: Phrase, code: string, severity: "blocker" | "warning") =>
+      findings.push(finding(severity, code, `${path}.fin`, words));
+    if (names.indexOf(fin.fin) < i)
+      says(
+        say`the ${fin.fin} fin is given twice: one line of the set stands for both sides`,
+        "finset.fin-twice",
+        "blocker",
+      );
+    else if (isRole(fin.fin) && !required.includes(fin.fin))
+      says(
+        say`a ${input.arrangement} has no ${fin.fin} fin: it is set out all the same, so see that it is meant`,
+        "finset.fin-extra",
+        "warning",
+      );
+  });
+  return findings;
+}
+
+function checkFin(fin: FinInput, path: string): readonly Finding[] {
+  const bad = (field: string, code: string, words: Phrase) =>
+    finding("blocker", code, `${path}.${field}`, words);
+  const findings: Finding[] = [];
+  for (const { field, value, least } of lengths(fin)) {
+    if (value === undefined || (Number.isFinite(value) && (least === "above" ? value > 0 : value >= 0)))
+      continue;
+    const read = Number.isFinite(value) ? say`${length(value)}` : say`no number`;
+    const right = least === "above" ? "more than nought" : "nought or more";
+    findings.push(
+      bad(field, "finset.bad-length", [
+        `the ${fin.fin} fin's ${field} reads `,
+        ...read,
+        `: it has to be ${right}`,
+      ]),
+    );
+  }
+  if (isRole(fin.fin) && fin.fin !== "centre" && fin.fromRailM === undefined)
+    findings.push(
+      bad("fromRail", "finset.no-from-rail", say`the ${fin.fin} fins need their distance from the rail`),
+    );
+  if (fin.fin === "centre" && fin.fromRailM !== undefined)
+    findings.push(
+      bad(
+        "fromRail",
+        "finset.centre-from-rail",
+        say`a centre fin stands on the centreline and takes no distance from the rail: leave it out, or give the fin another name`,
+      ),
+    );
+  return [...findings, ...checkCant(fin, path), ...checkToe(fin, path)];
+}
+
+function lengths(fin: FinInput) {
+  return [
+    { field: "fromTail", value: fin.fromTailM, least: "nought" },
+    { field: "fromRail", value: fin.fromRailM, least: "nought" },
+    { field: "base", value: fin.baseM, least: "above" },
+    { field: "depth", value: fin.depthM, least: "above" },
+    { field: "box.length", value: fin.box?.lengthM, least: "above" },
+    { field: "box.width", value: fin.box?.widthM, least: "above" },
+    { field: "box.depth", value: fin.box?.depthM, least: "above" },
+  ] as const;
+}
+
+function checkCant(fin: FinInput, path: string): readonly Finding[] {
+  const cantRad = fin.cantRad;
+  if (cantRad === undefined) return [];
+  const { mostRad, usualLowRad, usualHighRad } = CANT_LIMITS;
+  if (!Number.isFinite(cantRad) || Math.abs(cantRad) > mostRad) {
+    const read = Number.isFinite(cantRad) ? say`${angle(cantRad)}` : say`no number`;
+    const text = say`: a fin leans a few degrees outwards, and one past ${angle(mostRad)} is taken for a slip of the pen`;
+    return [
+      finding("blocker", "finset.cant-absurd", `${path}.cant`, [
+        `the ${fin.fin} fin's cant reads `,
+        ...read,
+        ...text,
+      ]),
+    ];
+  }
+  if (fin.fromRailM === undefined || (cantRad >= usualLowRad && cantRad <= usualHighRad)) return [];
+  return [
+    finding(
+      "warning",
+      "finset.cant-unusual",
+      `${path}.cant`,
+      say`the ${fin.fin} fins are to lean ${angle(cantRad)} outwards; common practice is ${angle(usualLowRad)} to ${angle(usualHighRad)}`,
+    ),
+  ];
+}
+
+/** A toe on the centreline would turn the board; a number that is none would turn into one that is. */
+function checkToe(fin: FinInput, path: string): readonly Finding[] {
+  const toe = fin.toe;
+  if (toe === undefined) return [];
+  const values = Object.values(toe).filter((value) => typeof value === "number");
+  if (values.some((value) => !Number.isFinite(value)))
+    return [finding("blocker", "finset.bad-toe", `${path}.toe`, say`the ${fin.fin} fin's toe is no number`)];
+  const isOnLine = fin.fromRailM === undefined;
+  if (!isOnLine || toe.kind === "meets" || values.every((value) => value === 0)) return [];
+  return [
+    finding(
+      "warning",
+      "finset.centre-toe",
+      `${path}.toe`,
+      say`the ${fin.fin} fin stands on the centreline and is set along it; the toe given is left aside`,
+    ),
+  ];
+}

@@ -1,0 +1,57 @@
+import { type Phrase, say } from "../foundation/phrase";
+import { length } from "../foundation/quantity";
+import { type Finding, finding } from "../foundation/stage";
+import { computeLeading } from "./computeLeading";
+import { type FinSpot, spotSide } from "./FinSpot";
+import { computeRailM, placeOnBoard, type SetOutLine } from "./SetOutLine";
+
+/** Finds what keeps a placed fin from standing on the board: both ends of its base have to lie on the bottom. */
+export function checkSpot(line: SetOutLine, spot: FinSpot): Finding | null {
+  const { fin, path } = spot;
+  const leading = computeLeading(spot);
+  const blocker = (code: string, field: string, says: Phrase) =>
+    finding("blocker", code, `${path}.${field}`, says);
+  if (leading.uM >= line.noseUM)
+    return blocker(
+      "finset.base-past-nose",
+      "base",
+      say`the ${spot.id} fin's base of ${length(fin.baseM)} is longer than the ${length(line.noseUM - spot.uM)} from its mark to the nose`,
+    );
+  if (spot.vM < 0)
+    return blocker(
+      "finset.over-centreline",
+      "fromRail",
+      say`the ${spot.id} fin's mark lies ${length(-spot.vM)} over the centreline: the rail is only ${length((fin.fromRailM ?? 0) + spot.vM)} from it there`,
+    );
+  const ends = [
+    { name: "trailing", uM: spot.uM, vM: spot.vM },
+    { name: "leading", ...leading },
+  ];
+  for (const end of ends) {
+    const says = checkEnd(line, spot, end);
+    if (says !== null)
+      return blocker("finset.outside-outline", end.name === "trailing" ? "fromRail" : "base", says);
+  }
+  return null;
+}
+
+interface BaseEnd {
+  readonly name: string;
+  readonly uM: number;
+  readonly vM: number;
+}
+
+function checkEnd(line: SetOutLine, spot: FinSpot, { name, uM, vM }: BaseEnd): Phrase | null {
+  const { shape } = line;
+  const side = spotSide(spot);
+  const railM = computeRailM(line, side, uM);
+  if (railM === null)
+    return say`the ${spot.id} fin's ${name} mark, ${length(uM)} from the tail, is not on the board`;
+  if (vM > railM)
+    return say`the ${spot.id} fin's ${name} mark lies ${length(vM - railM)} outside the outline, which is ${length(railM)} from the centreline there: move it in, or farther up the board`;
+  const at = placeOnBoard(line, side, uM, vM);
+  const notchM = shape.notchHalfWidthM(at.xM);
+  if (notchM > 0 && Math.abs(at.yM) < notchM)
+    return say`the ${spot.id} fin's ${name} mark lies in the tail's notch, which is ${length(notchM)} wide to each side there: move it out, or up past the crotch`;
+  return null;
+}

@@ -1,0 +1,79 @@
+import { type BoxFrame, buildBoxFrame, computeSkinM, placeBoxPoint } from "./BoxFrame";
+import { computeFoamBesideM, computeFoamUnderM } from "./boxFoam";
+import type { FinSpot } from "./FinSpot";
+import { spotSide } from "./FinSpot";
+import type { ClearancePlan } from "./FinsetPlan";
+import { buildFootprint, computeGapM, type Polygon } from "./footprint";
+import { computeToRailM } from "./railDistance";
+import { type SetOutLine, sideSign } from "./SetOutLine";
+
+/** What a fin covers, once its spot is known to be on the board. */
+export interface Ground {
+  readonly spot: FinSpot;
+  readonly frame: BoxFrame;
+  readonly footprint: Polygon;
+}
+
+export function buildGround(line: SetOutLine, spot: FinSpot): Ground {
+  const frame = buildBoxFrame(line, spot);
+  return { spot, frame, footprint: buildFootprint(frame) };
+}
+
+/** Gives the room around each box, or around the base of a fin without one. */
+export function computeClearances(line: SetOutLine, grounds: readonly Ground[]): readonly ClearancePlan[] {
+  return grounds.map((ground) => {
+    const { spot, footprint } = ground;
+    const next = findNext(ground, grounds);
+    return {
+      id: spot.id,
+      foamAboveM: computeFoamUnderM(line, spot),
+      foamBesideM: computeFoamBesideM(line, spot),
+      toRailM: Math.min(...footprint.map((corner) => computeSignedToRailM(line, spot, corner))),
+      toStringerM:
+        spot.side === "centre" ? null : Math.min(...footprint.map(({ yM }) => sideSign(spotSide(spot)) * yM)),
+      toNextM: next?.gapM ?? null,
+      next: next?.id ?? null,
+      bowUnderBaseM: computeBowM(line, ground.frame),
+    };
+  });
+}
+
+/** Negative where the corner lies over the edge. */
+function computeSignedToRailM(line: SetOutLine, spot: FinSpot, corner: Polygon[number]): number {
+  const { shape } = line;
+  const side = spot.side === "centre" ? (corner.yM >= 0 ? "left" : "right") : spot.side;
+  const toRailM = computeToRailM(shape, side, corner);
+  const onBoard = computeSkinM(line, "bottom", corner) !== null;
+  return onBoard ? toRailM : -toRailM;
+}
+
+function findNext(
+  ground: Ground,
+  grounds: readonly Ground[],
+): { readonly id: string; readonly gapM: number } | null {
+  let next: { readonly id: string; readonly gapM: number } | null = null;
+  for (const other of grounds) {
+    if (other.spot.id === ground.spot.id) continue;
+    const gapM = computeGapM(ground.footprint, other.footprint);
+    if (next === null || gapM < next.gapM) next = { id: other.spot.id, gapM };
+  }
+  return next;
+}
+
+const SAMPLES = 8;
+
+/** Where the bottom is farthest from a straightedge laid along the base: positive where it is hollow. */
+function computeBowM(line: SetOutLine, frame: BoxFrame): number {
+  const { baseM } = frame.spot.fin;
+  const heightM = (share: number) =>
+    computeSkinM(line, "bottom", placeBoxPoint(frame, { alongM: share * baseM, outM: 0, inM: 0 }));
+  const [rearM, frontM] = [heightM(0), heightM(1)];
+  let worstM = 0;
+  for (let i = 1; i < SAMPLES; i += 1) {
+    const hereM = heightM(i / SAMPLES);
+    if (hereM === null || rearM === null || frontM === null) continue;
+    const bowM = hereM - (rearM + (i / SAMPLES) * (frontM - rearM));
+    if (Math.abs(bowM) > Math.abs(worstM)) worstM = bowM;
+  }
+  return worstM;
+}
