@@ -1,0 +1,131 @@
+import { readdir, readFile, writeFile } from "node:fs/promises";
+import { join } from "node:path";
+import { DEMO_BOARDS, readBoardFile } from "@lapline/contract";
+import { planBuild } from "@lapline/engine";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { startTestServer, type TestServer } from "./startTestServer";
+
+const [DEMO] = DEMO_BOARDS;
+if (DEMO === undefined) throw new Error("there is no demo board");
+const JSON_HEADERS = { "content-type": "application/json" };
+
+let server: TestServer;
+beforeAll(async () => {
+  server = await startTestServer();
+});
+afterAll(() => server.close());
+
+const put = (id: string, body: string | Uint8Array, headers: Record<string, string> = {}) =>
+  server.send({ method: "PUT", path: `/api/boards/${id}`, headers: { ...JSON_HEADERS, ...headers }, body });
+
+describe("boards over HTTP", () => {
+  test("are listed with what one knows them by", async () => {
+    const answer = await server.send({ path: "/api/boards" });
+    const { boards } = JSON.parse(answer.text);
+    expect(boards.map((board: { id: string }) => board.id)).toEqual(DEMO_BOARDS.map(({ id }) => id).sort());
+    const { name, survey } = JSON.parse(DEMO.text);
+    expect(boards.find((board: { id: string }) => board.id === DEMO.id)).toMatchObject({
+      name,
+      length: survey.length,
+      tail: survey.tail.kind,
+      readable: true,
+    });
+  });
+
+  test("are handed out as they were kept, and not twice", async () => {
+    const first = await server.send({ path: `/api/boards/${DEMO.id}` });
+    expect(first).toMatchObject({ status: 200, text: DEMO.text });
+    const etag = String(first.headers.etag);
+    const again = await server.send({ path: `/api/boards/${DEMO.id}`, headers: { "if-none-match": etag } });
+    expect(again).toMatchObject({ status: 304, text: "" });
+  });
+
+  test("are kept under a new name, then over it", async () => {
+    expect((await put("a-new-one", DEMO.text)).status).toBe(201);
+    expect((await put("a-new-one", `${DEMO.text}\n`)).status).toBe(200);
+    expect(await readFile(join(server.folder, "boards", "a-new-one.json"), "utf8")).toBe(`${DEMO.text}\n`);
+  });
+
+  test("are not written over a change that the writer has not seen", async () => {
+    const first = await put("shared", DEMO.text);
+    const etag = String(first.headers.etag);
+    expect((await put("shared", `${DEMO.text}\n`, { "if-match": etag })).status).toBe(200);
+    const late = await put("shared", DEMO.text, { "if-match": etag });
+    expect(late.status).toBe(412);
+    expect(late.headers["content-type"]).toBe("application/problem+json");
+    expect((await put("shared", DEMO.text, { "if-none-match": "*" })).status).toBe(412);
+  });
+
+  test("that were spoilt by hand are listed as such and stop nothing", async () => {
+    await writeFile(join(server.folder, "boards", "spoilt.json"), "{");
+    const { boards } = JSON.parse((await server.send({ path: "/api/boards" })).text);
+    expect(boards.find((board: { id: string }) => board.id === "spoilt")).toMatchObject({ readable: false });
+  });
+
+  test("become the plan that the engine makes of them", async () => {
+    const answer = await server.send({
+      method: "POST",
+      path: "/api/plan",
+      headers: JSON_HEADERS,
+      body: DEMO.text,
+    });
+    const read = readBoardFile(DEMO.text);
+    if (!read.ok) throw new Error("the demo board cannot be read");
+    expect(answer.status).toBe(200);
+    expect(JSON.parse(answer.text)).toEqual(JSON.parse(JSON.stringify(planBuild(read.board))));
+  });
+});
+
+describe("a board file that cannot be taken", () => {
+  const spoilt = DEMO.text.replace('"survey"', '"surwey"');
+
+  test.each([
+    ["empty", ""],
+    ["broken off", DEMO.text.slice(0, 200)],
+    ["no object", "[]"],
+    ["with a field that is not known", spoilt],
+    ["nested without end", "[".repeat(100_000)],
+    ["with a number that is none", '{"format":"lapline-board/1","name":NaN}'],
+  ])("%s is answered with every fault, and nothing is kept", async (_, body) => {
+    for (const path of ["/api/boards/refused", "/api/plan"]) {
+      const method = path === "/api/plan" ? "POST" : "PUT";
+      const answer = await server.send({ method, path, headers: JSON_HEADERS, body });
+      expect(answer.status).toBe(422);
+      expect(answer.headers["content-type"]).toBe("application/problem+json");
+      const { title, status, problems } = JSON.parse(answer.text);
+      expect({ title, status }).toEqual({ title: "Not a board file", status: 422 });
+      expect(problems.length).toBeGreaterThan(0);
+    }
+    expect(await readdir(join(server.folder, "boards"))).not.toContain("refused.json");
+  });
+
+  test.each([
+    ["of another type", 415, DEMO.text, "text/plain"],
+    ["of no type", 415, DEMO.text, ""],
+    ["in no known script", 400, Buffer.from([0x7b, 0xff, 0xfe, 0x7d]), "application/json"],
+    ["too large", 413, " ".repeat(10_000_000), "application/json"],
+  ])("%s is refused with %i", async (_, status, body, type) => {
+    const answer = await put("refused", body, { "content-type": type });
+    expect(answer.status).toBe(status);
+    expect(JSON.parse(answer.text).status).toBe(status);
+    expect(await readdir(join(server.folder, "boards"))).not.toContain("refused.json");
+  });
+
+  test.each([
+    "..%2fsecret",
+    "%2e%2e%2fsecret",
+    "..%5csecret",
+    "A",
+    "a.json",
+    "a%00b",
+    ".",
+    "%",
+    "%ff",
+    "a".repeat(5000),
+  ])("is not kept as %s", async (id) => {
+    const before = await readdir(server.folder, { recursive: true });
+    expect((await put(id, DEMO.text)).status).toBeGreaterThanOrEqual(400);
+    expect((await server.send({ path: `/api/boards/${id}` })).text).not.toContain('"survey"');
+    expect(await readdir(server.folder, { recursive: true })).toEqual(before);
+  });
+});

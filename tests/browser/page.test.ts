@@ -1,0 +1,51 @@
+import AxeBuilder from "@axe-core/playwright";
+import { DEMO_BOARDS } from "@lapline/contract";
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { launchBrowser } from "./launchBrowser";
+import { type RunningApp, startApp } from "./startApp";
+
+let app: RunningApp;
+let browser: Browser;
+beforeAll(async () => {
+  [app, browser] = await Promise.all([startApp(), launchBrowser()]);
+});
+afterAll(async () => {
+  await browser.close();
+  await app.close();
+});
+
+/** What the page complained of, from its first moment on. */
+function watch(page: Page): string[] {
+  const complaints: string[] = [];
+  page.on("console", (message) => {
+    if (message.type() === "error" || message.type() === "warning") complaints.push(message.text());
+  });
+  page.on("pageerror", (error) => complaints.push(error.message));
+  page.on("requestfailed", (request) => complaints.push(`${request.url()} failed`));
+  return complaints;
+}
+
+const SIZES = [
+  { width: 360, height: 740 },
+  { width: 820, height: 1180 },
+  { width: 1440, height: 900 },
+];
+
+describe.each(SIZES)("at $width × $height", (viewport) => {
+  test("the first page lists the demo boards, without complaint, for everyone", async () => {
+    const context = await browser.newContext({ viewport });
+    const page = await context.newPage();
+    const complaints = watch(page);
+    await page.goto(app.address);
+    for (const { text } of DEMO_BOARDS) {
+      await page.getByText(JSON.parse(text).name).first().waitFor();
+    }
+    const { violations } = await new AxeBuilder({ page }).analyze();
+    expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(" ")}`)).toEqual([]);
+    expect(complaints).toEqual([]);
+    const overflow = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
+    expect(overflow).toBeLessThanOrEqual(0);
+    await context.close();
+  });
+});

@@ -1,0 +1,89 @@
+import { mkdtemp, rm, writeFile } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { DEMO_BOARDS, readBoardFile } from "@lapline/contract";
+import { type Plan, planBuild } from "@lapline/engine";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { runLapline, startLapline } from "./runLapline";
+
+let folder: string;
+beforeAll(async () => {
+  folder = await mkdtemp(join(tmpdir(), "lapline-command-"));
+  for (const { id, text } of DEMO_BOARDS) await writeFile(join(folder, `${id}.json`), text);
+});
+afterAll(() => rm(folder, { recursive: true }));
+
+function planOf(text: string): Plan {
+  const read = readBoardFile(text);
+  if (!read.ok) throw new Error("the demo board cannot be read");
+  return planBuild(read.board);
+}
+
+const hasBlocker = (plan: Plan) => plan.findings.some(({ severity }) => severity === "blocker");
+
+describe.each(DEMO_BOARDS.map(({ id, text }) => ({ id, text, plan: planOf(text) })))(
+  "the demo board $id",
+  (demo) => {
+    const file = `${demo.id}.json`;
+    const code = hasBlocker(demo.plan) ? 1 : 0;
+
+    test("has a plan to work from", async () => {
+      const result = await runLapline(["plan", file], folder);
+      expect(result).toMatchObject({ code, err: "" });
+      expect(result.out).toContain(demo.plan.name);
+      expect(result.out).not.toMatch(/NaN|undefined|\[object|Infinity/);
+    });
+
+    test("has the engine's plan as JSON, from a file and from standard input", async () => {
+      const fromFile = await runLapline(["plan", file, "--json"], folder);
+      const fromInput = await runLapline(["plan", "-", "--json"], folder, demo.text);
+      expect(fromFile).toMatchObject({ code, err: "" });
+      expect(JSON.parse(fromFile.out)).toEqual(JSON.parse(JSON.stringify(demo.plan)));
+      expect(fromInput).toEqual(fromFile);
+    });
+
+    test("has a line for each finding", async () => {
+      const result = await runLapline(["check", file], folder);
+      expect(result).toMatchObject({ code, err: "" });
+      const lines = result.out.split("\n");
+      for (const { path } of demo.plan.findings) expect(lines.some((line) => line.includes(path))).toBe(true);
+    });
+
+    test("says why a fin stands where it does", async () => {
+      const mark = demo.plan.finset?.marks[0];
+      const result = await runLapline(["why", file, `finset.marks[${mark?.id}].toeRad`], folder);
+      expect(result).toMatchObject({ code: 0, err: "" });
+      expect(result.out.split("\n").length).toBeGreaterThan(3);
+    });
+  },
+);
+
+describe("units", () => {
+  const file = `${DEMO_BOARDS[0]?.id}.json`;
+
+  test("are inches, or millimetres where asked for", async () => {
+    const [inch, asked, mm] = await Promise.all([
+      runLapline(["plan", file], folder),
+      runLapline(["plan", file, "--units", "inch"], folder),
+      runLapline(["plan", file, "--units", "mm"], folder),
+    ]);
+    expect(inch.out).toBe(asked.out);
+    expect(mm.out).toMatch(/\d mm\b/);
+    expect(mm.out).not.toBe(inch.out);
+  });
+
+  test("are not guessed", async () => {
+    const result = await runLapline(["plan", file, "--units", "inches"], folder);
+    expect(result).toMatchObject({ code: 2, out: "" });
+    expect(result.err).toContain("Did you mean inch?");
+  });
+});
+
+test("a reader that stops early is no failure", async () => {
+  const child = startLapline(["plan", `${DEMO_BOARDS[0]?.id}.json`, "--json"], folder);
+  const messages: Buffer[] = [];
+  child.stderr.on("data", (part: Buffer) => messages.push(part));
+  child.stdout.once("data", () => child.stdout.destroy());
+  await new Promise((resolve) => child.on("close", resolve));
+  expect(Buffer.concat(messages).toString("utf8")).toBe("");
+});
