@@ -1,9 +1,5 @@
+import { kelvinFromCelsius, S_PER_HOUR, S_PER_MINUTE } from "../foundation/units";
 import type { PeroxideResin, Resin, TwoPartResin } from "./Resin";
-
-/** 0 °C in kelvin, exact: the tables below are written as their sheets are, in °C. */
-const ICE_K = 273.15;
-const MIN_S = 60;
-const HOUR_S = 3600;
 
 /** Orthophthalic, for laminating, promoter in the resin. */
 export const POLYESTER: PeroxideResin = {
@@ -14,11 +10,16 @@ export const POLYESTER: PeroxideResin = {
   curedDensityKgM3: { value: 1200, low: 1180, high: 1220, source: "polyester-sheets" },
   styreneShare: { value: 0.4, low: 0.35, high: 0.45, source: "polyester-memory" },
   styreneLossShare: { value: 0.05, low: 0.04, high: 0.06, source: "common-practice" },
-  leastCureTemperatureK: { value: ICE_K + 15, source: "peroxide-sheets" },
+  leastCureTemperatureK: { value: kelvinFromCelsius(15), source: "peroxide-sheets" },
   activationEnergyJMol: { value: 55_000, low: 40_000, high: 65_000, source: "redox-cure-energy" },
   recoatUntil: {
-    temperatureK: ICE_K + 20,
-    durationS: { value: 48 * HOUR_S, low: 24 * HOUR_S, high: 72 * HOUR_S, source: "common-practice" },
+    temperatureK: kelvinFromCelsius(20),
+    durationS: {
+      value: 48 * S_PER_HOUR,
+      low: 24 * S_PER_HOUR,
+      high: 72 * S_PER_HOUR,
+      source: "common-practice",
+    },
   },
   promoter: "in the resin",
   dose: { least: 0.01, most: 0.02, source: "peroxide-sheets" },
@@ -27,10 +28,10 @@ export const POLYESTER: PeroxideResin = {
   doseExponent: { value: 1, low: 0.6, high: 1.4, source: "gel-tables-two-sheets" },
   gel: {
     points: [
-      { temperatureK: ICE_K + 15, dose: 0.01, gelS: 74 * MIN_S },
-      { temperatureK: ICE_K + 15, dose: 0.02, gelS: 28 * MIN_S },
-      { temperatureK: ICE_K + 20, dose: 0.01, gelS: 48 * MIN_S },
-      { temperatureK: ICE_K + 20, dose: 0.02, gelS: 19 * MIN_S },
+      { temperatureK: kelvinFromCelsius(15), dose: 0.01, gelS: 74 * S_PER_MINUTE },
+      { temperatureK: kelvinFromCelsius(15), dose: 0.02, gelS: 28 * S_PER_MINUTE },
+      { temperatureK: kelvinFromCelsius(20), dose: 0.01, gelS: 48 * S_PER_MINUTE },
+      { temperatureK: kelvinFromCelsius(20), dose: 0.02, gelS: 19 * S_PER_MINUTE },
     ],
     source: "gel-table-115nt",
     // Root mean square of ln(62/74) and ln(41/28), the other sheet's times over this one's at 15 °C: 0.297.
@@ -48,18 +49,33 @@ export const EPOXY: TwoPartResin = {
   curedDensityKgM3: { value: 1165, low: 1150, high: 1180, source: "epoxy-memory" },
   styreneShare: { value: 0, source: "epoxy-memory" },
   styreneLossShare: { value: 0, source: "epoxy-memory" },
-  leastCureTemperatureK: { value: ICE_K + 15, low: ICE_K + 10, high: ICE_K + 18, source: "epoxy-memory" },
+  leastCureTemperatureK: {
+    value: kelvinFromCelsius(15),
+    low: kelvinFromCelsius(10),
+    high: kelvinFromCelsius(18),
+    source: "epoxy-memory",
+  },
   activationEnergyJMol: { value: 51_000, low: 40_000, high: 65_000, source: "epoxy-halving" },
   recoatUntil: {
-    temperatureK: ICE_K + 20,
-    durationS: { value: 24 * HOUR_S, low: 12 * HOUR_S, high: 48 * HOUR_S, source: "epoxy-memory" },
+    temperatureK: kelvinFromCelsius(20),
+    durationS: {
+      value: 24 * S_PER_HOUR,
+      low: 12 * S_PER_HOUR,
+      high: 48 * S_PER_HOUR,
+      source: "epoxy-memory",
+    },
   },
   ratio: { value: 0.45, low: 0.4, high: 0.5, source: "epoxy-memory" },
   hardenerDensityKgM3: { value: 1000, low: 950, high: 1050, source: "epoxy-memory" },
   potLife: {
     massKg: 0.1,
-    temperatureK: ICE_K + 25,
-    durationS: { value: 30 * MIN_S, low: 20 * MIN_S, high: 45 * MIN_S, source: "epoxy-memory" },
+    temperatureK: kelvinFromCelsius(20),
+    durationS: {
+      value: 40 * S_PER_MINUTE,
+      low: 27 * S_PER_MINUTE,
+      high: 60 * S_PER_MINUTE,
+      source: "epoxy-memory",
+    },
     massExponent: { value: 0.3, low: 0.15, high: 0.5, source: "epoxy-memory" },
   },
 };

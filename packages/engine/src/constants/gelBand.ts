@@ -1,0 +1,16 @@
+import type { Sourced } from "./Sourced";
+
+/** What makes a gel time uncertain besides the fit, and how far a fit may be carried. All one standard deviation. */
+export const GEL_BAND = {
+  /** No band from a data sheet alone is narrower than this either way. */
+  leastShare: { value: 0.2, source: "convention" },
+  /** How well a thermometer in the shop knows the cup's temperature, in K. */
+  temperatureSdK: { value: 1, source: "convention" },
+  /** How well the hardener is weighed or measured, as a share of it. */
+  doseSdShare: { value: 0.03, source: "convention" },
+  /** Scatter of one line of a gel table in ln(time), where there are too few points to see it. */
+  readingLogSd: { value: 0.1, source: "convention" },
+  /** Beyond the points by more than this, a gel time is marked as carried too far. */
+  farTemperatureK: { value: 5, source: "convention" },
+  farDoseShare: { value: 0.5, source: "convention" },
+} as const satisfies Record<string, Sourced>;

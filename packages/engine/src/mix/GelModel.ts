@@ -1,0 +1,29 @@
+/** Where a cup stands: its temperature, its dose (hardener over base, by mass) and its mixed mass. */
+export interface CupState {
+  readonly temperatureK: number;
+  readonly dose: number;
+  readonly massKg: number;
+}
+
+/** How long one resin's cup stays open, with the band about it. */
+export interface GelModel {
+  /** Dose exponent n; nought for a fixed ratio. */
+  readonly exponent: number;
+  readonly activationEnergyJMol: number;
+  /** Gel time at the middle of the points. */
+  readonly reference: CupState & { readonly gelS: number };
+  gelS(cup: CupState): number;
+  /** Half of the 90 % band in ln(time): the cup gels between gelS e^-h and gelS e^h. */
+  logHalfBand(cup: CupState): number;
+  /** Whether this is further from the points than a fit may be carried without a word. */
+  isFar(cup: CupState): boolean;
+}
+
+/** The early end of the band, which everything that must be done while wet is held against. */
+export function gelLowS(model: GelModel, cup: CupState): number {
+  return model.gelS(cup) * Math.exp(-model.logHalfBand(cup));
+}
+
+export function gelHighS(model: GelModel, cup: CupState): number {
+  return model.gelS(cup) * Math.exp(model.logHalfBand(cup));
+}

@@ -1,0 +1,66 @@
+import { RESIN_RANGE_K, SHOP_DEFAULTS } from "../constants/shopDefaults";
+import { say } from "../foundation/phrase";
+import { fraction, temperature } from "../foundation/quantity";
+import { type Assumption, type Finding, finding, type Stage } from "../foundation/stage";
+import { assume } from "../layup/assume";
+import { computeDewPointK } from "./computeDewPointK";
+import { readAirCurve } from "./readAirCurve";
+import type { ShopAir } from "./ShopAir";
+import type { ShopInput } from "./ShopInput";
+
+/** What the mixing needs of the shop; whatever is not given is taken and told. */
+export function buildShopAir(shop: ShopInput): Stage<ShopAir> {
+  const curve = readAirCurve(shop);
+  const findings: Finding[] = [...curve.findings, ...checkShop(shop)];
+  if (curve.value === null || findings.length > 0) return { value: null, findings, assumptions: [] };
+  const { workingK } = curve.value;
+  const value: ShopAir = {
+    ...curve.value,
+    resinK: shop.resinTemperatureK ?? workingK,
+    dewPointK: shop.humidity === undefined ? null : computeDewPointK(workingK, shop.humidity),
+    crew: {
+      people: shop.people ?? SHOP_DEFAULTS.people.value,
+      experience: shop.experience ?? SHOP_DEFAULTS.experience,
+    },
+  };
+  return { value, findings, assumptions: [...curve.assumptions, ...listTaken(shop, workingK)] };
+}
+
+function listTaken(shop: ShopInput, workingK: number): Assumption[] {
+  const taken: Assumption[] = [];
+  if (shop.resinTemperatureK === undefined) {
+    const why = "no resin temperature is given; the resin is taken to have stood in the shop";
+    taken.push(assume("shop.resinTemperature", say`${temperature(workingK)}`, why, "convention"));
+  }
+  if (shop.people === undefined) {
+    const why = "nobody says how many hands there are; one pair is the careful choice";
+    taken.push(assume("shop.people", say`${SHOP_DEFAULTS.people.value}`, why, "convention"));
+  }
+  if (shop.experience === undefined) {
+    const why = "nobody says how practised the hands are; a first board needs the longest working time";
+    taken.push(assume("shop.experience", say`${SHOP_DEFAULTS.experience}`, why, "convention"));
+  }
+  return taken;
+}
+
+function checkShop(shop: ShopInput): Finding[] {
+  const { humidity, resinTemperatureK: resinK, people } = shop;
+  const found: Finding[] = [];
+  if (humidity !== undefined && !(humidity > 0 && humidity <= 1)) {
+    const read = Number.isFinite(humidity) ? say`; ${fraction(humidity)} was read` : [];
+    found.push(
+      finding("blocker", "mix.humidity", "shop.humidity", ["humidity lies above 0 and up to 100 %", ...read]),
+    );
+  }
+  if (resinK !== undefined && !(resinK >= RESIN_RANGE_K.least && resinK <= RESIN_RANGE_K.most)) {
+    const range = say`resin is used between ${temperature(RESIN_RANGE_K.least)} and ${temperature(RESIN_RANGE_K.most)}`;
+    const read = Number.isFinite(resinK) ? say`; ${temperature(resinK)} was read` : [];
+    found.push(finding("blocker", "mix.resin-temperature", "shop.resinTemperature", [...range, ...read]));
+  }
+  if (people !== undefined && !(Number.isInteger(people) && people >= 1)) {
+    found.push(
+      finding("blocker", "mix.people", "shop.people", ["there must be at least one whole person to glass"]),
+    );
+  }
+  return found;
+}

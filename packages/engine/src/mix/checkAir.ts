@@ -1,0 +1,98 @@
+import { LEAST_OVER_DEW_POINT_K } from "../constants/dewPoint";
+import type { Resin } from "../constants/Resin";
+import { COLD_BLANK_K, RISING_AIR } from "../constants/shopDefaults";
+import { type Phrase, say } from "../foundation/phrase";
+import { duration, temperature } from "../foundation/quantity";
+import { type Finding, finding } from "../foundation/stage";
+import { firstColdS } from "./firstColdS";
+import type { MixCoatPlan } from "./MixPlan";
+import type { ShopAir } from "./ShopAir";
+
+const PATH = "shop.temperature";
+
+/** What the shop's air does to the wet board: dew, bubbles out of warming foam. */
+export function checkAir(air: ShopAir): Finding[] {
+  return [...checkDew(air), ...checkWarming(air)];
+}
+
+function checkDew(air: ShopAir): Finding[] {
+  const { dewPointK, workingK } = air;
+  if (dewPointK === null) return [];
+  const nightK = workingK - air.nightColderByK;
+  const dew = say`the dew point is ${temperature(dewPointK)}`;
+  const harm = ": damp foam gives blisters, and epoxy blushes";
+  if (workingK - dewPointK < LEAST_OVER_DEW_POINT_K.value) {
+    const says = [
+      ...dew,
+      ...say`, too near the shop's ${temperature(workingK)}${harm}; warm or dry the air first`,
+    ];
+    return [finding("warning", "mix.dew", "shop.humidity", says)];
+  }
+  if (nightK <= dewPointK) {
+    const says = [
+      ...dew,
+      ...say`, and the night falls to ${temperature(nightK)}${harm}; keep the heat on until it is hard`,
+    ];
+    return [finding("warning", "mix.dew", "shop.humidity", says)];
+  }
+  return [finding("note", "mix.dew", "shop.humidity", [...dew, "; the board stays dry above it"])];
+}
+
+function checkWarming(air: ShopAir): Finding[] {
+  if (air.risesByK > RISING_AIR.byK.value) {
+    const says = say`the air warms over the ${duration(RISING_AIR.overS.value)} after the start of work: warming foam breathes out and blows pinholes; laminate when it is steady or falls slowly`;
+    return [finding("warning", "mix.warming", PATH, says)];
+  }
+  if (air.nightColderByK >= COLD_BLANK_K.value) {
+    const says = say`the blank comes out of a night at ${temperature(air.workingK - air.nightColderByK)}: let it warm through to ${temperature(air.workingK)} before resin goes on, or it breathes out and blows pinholes`;
+    return [finding("note", "mix.cold-blank", PATH, says)];
+  }
+  return [];
+}
+
+/** Coats of one resin, judged together: a shop too cold, a night that stops the cure, points that are far away. */
+export function checkResinInShop(resin: Resin, coats: readonly MixCoatPlan[], air: ShopAir): Finding[] {
+  const least = resin.leastCureTemperatureK.value;
+  if (resin.kind === "sunlight") return checkSunlight(resin);
+  if (air.workingK < least) {
+    const says = say`${resin.name} does not cure below ${temperature(least)}, and the shop is at ${temperature(air.workingK)}: nothing is credited and no dose is given; warm shop, blank and resin, or choose another resin`;
+    return [finding("blocker", "mix.too-cold", PATH, says)];
+  }
+  return [...checkColdResin(resin, air), ...checkNight(resin, coats, air)];
+}
+
+function checkSunlight(resin: Resin): Finding[] {
+  const says = say`${resin.name} sets by light, not by the clock: its sheet gives the exposure for the sun of the day; keep cup and board in the dark until it lies as you want it`;
+  return [finding("note", "mix.sunlight", "glass.resin", says)];
+}
+
+function checkColdResin(resin: Resin, air: ShopAir): Finding[] {
+  const least = resin.leastCureTemperatureK.value;
+  if (air.resinK >= least) return [];
+  const says = say`the ${resin.name} itself is at ${temperature(air.resinK)}: warm it in a water bath to ${temperature(air.workingK)} before the hardener goes in, never over a flame`;
+  return [finding("warning", "mix.cold-resin", "shop.resinTemperature", says)];
+}
+
+function checkNight(resin: Resin, coats: readonly MixCoatPlan[], air: ShopAir): Finding[] {
+  const least = resin.leastCureTemperatureK.value;
+  const stalled = coats.filter((coat) => {
+    if (coat.clock === null) return false;
+    const coldS = firstColdS(air.pieces(coat.cups.at(-1)?.mixAtS ?? 0), least);
+    const setS = coat.clock.trimFromHighS ?? coat.clock.flipHighS;
+    return coldS !== null && (setS === null || setS > coldS);
+  });
+  const coldS = firstColdS(air.pieces(0), least);
+  if (coldS === null) return [];
+  const falls: Phrase = say`${duration(coldS)} after the start of work the shop falls below ${temperature(least)}, where ${resin.name} stands still`;
+  if (stalled.length === 0) {
+    return [
+      finding("note", "mix.cold-night", PATH, [...falls, "; nothing is credited until it warms again"]),
+    ];
+  }
+  const which = stalled.map((coat) => coat.id).join(", ");
+  const says = [
+    ...falls,
+    `: ${which} may not have set by then; heat on, or an earlier start, or it stays soft until it warms`,
+  ];
+  return [finding("warning", "mix.stalls", PATH, says)];
+}

@@ -1,0 +1,70 @@
+import { type Phrase, say } from "../foundation/phrase";
+import { duration, fraction, mass, temperature } from "../foundation/quantity";
+import { S_PER_DAY } from "../foundation/units";
+import { type CupTask, computeCupSplit } from "./computeCupSplit";
+import { computeSpreadS } from "./computeSpreadS";
+import { gelLowS } from "./GelModel";
+import type { ShopAir } from "./ShopAir";
+
+/** Why no cup of this coat stays open long enough, and what would: hands, a cooler hour, colder resin, another resin. */
+export function sayWhatWouldFit(task: CupTask, coat: string, air: ShopAir): Phrase {
+  const ways = [secondPerson(task), coolerHour(task, air), coolerResin(task)].filter((way) => way !== null);
+  const other = say`a slower resin or hardener`;
+  const listed = [...ways, other].flatMap((way, i) => (i === 0 ? way : ["; ", ...way]));
+  return [...whyNot(task, coat), " What would fit: ", ...listed, "."];
+}
+
+function whyNot(task: CupTask, coat: string): Phrase {
+  const { resin, model, kind, temperatureK, massKg, crew } = task;
+  const spreadS = computeSpreadS(kind, massKg, crew);
+  const dose =
+    resin.kind === "peroxide" ? resin.dose.least : resin.kind === "two-part" ? resin.ratio.value : 0;
+  const openS = model === null ? 0 : gelLowS(model, { temperatureK, massKg, dose });
+  const cup = say`${coat}: one batch of ${mass(massKg)} takes ${duration(spreadS)} to spread, and `;
+  const gel =
+    resin.kind === "peroxide"
+      ? say`at ${temperature(temperatureK)} even the least dose of ${fraction(dose)} may gel in ${duration(openS)}.`
+      : say`at ${temperature(temperatureK)} it may gel in ${duration(openS)}.`;
+  const split =
+    kind === "laminate"
+      ? say` Smaller cups do not help.`
+      : say` It is poured at once to a wet edge and not split.`;
+  return [...cup, ...gel, ...split];
+}
+
+function secondPerson(task: CupTask): Phrase | null {
+  if (task.crew.people >= 2) return null;
+  const helped = { ...task, crew: { ...task.crew, people: 2 } };
+  return computeCupSplit(helped) === null ? null : say`a second person`;
+}
+
+function coolerHour(task: CupTask, air: ShopAir): Phrase | null {
+  const leastK = task.resin.leastCureTemperatureK.value;
+  for (const { fromS, airK } of air.pieces(0)) {
+    if (fromS >= S_PER_DAY) return null;
+    if (airK >= leastK && airK < task.temperatureK && fits(task, airK)) {
+      return say`resin and shop at ${temperature(airK)}, ${duration(fromS)} after the start of work`;
+    }
+  }
+  return null;
+}
+
+/** Halvings between the least cure temperature and the resin's: to a hundredth of a kelvin. */
+const HALVINGS = 12;
+
+function coolerResin(task: CupTask): Phrase | null {
+  let fitsK = task.resin.leastCureTemperatureK.value;
+  let failsK = task.temperatureK;
+  if (fitsK >= failsK || !fits(task, fitsK)) return null;
+  for (let i = 0; i < HALVINGS; i++) {
+    const middleK = (fitsK + failsK) / 2;
+    if (fits(task, middleK)) fitsK = middleK;
+    else failsK = middleK;
+  }
+  const tenths = { ...temperature(fitsK), grain: "fine" } as const;
+  return say`resin at ${tenths} or cooler in a shop no warmer`;
+}
+
+function fits(task: CupTask, temperatureK: number): boolean {
+  return computeCupSplit({ ...task, temperatureK }) !== null;
+}
