@@ -11,7 +11,7 @@ interface FoamKindRecord {
   readonly mostDensityKgM3: number;
   /** How far a block may be off the density it is sold as, as a share. */
   readonly densitySpreadShare: number;
-  /** Liquid resin that a square metre of bare foam drinks from the first coat on it. */
+  /** Resin, once cured, that a square metre of bare foam has drunk from the first coat on it. */
   readonly uptakeKgM2: Sourced;
   /** The same where a seal coat went before. */
   readonly sealedUptakeKgM2: Sourced;

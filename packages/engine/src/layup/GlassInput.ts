@@ -1,14 +1,23 @@
 /** The `glass` and `blank` parts of a board file, in SI. */
 export interface GlassInput {
   /** A resin's id for all coats, or an id for each. */
-  readonly resin?: string | { readonly laminate?: string; readonly fill?: string; readonly gloss?: string; readonly box?: string };
+  readonly resin?:
+    | string
+    | { readonly laminate?: string; readonly fill?: string; readonly gloss?: string; readonly box?: string };
   readonly boxResin?: string;
-  readonly lapKind?: "free" | "cut";
+  /** The maker's own cured resin to glass by mass. */
+  readonly resinRatio?: number;
+  /** Whether the foam gets a seal coat before the glass. */
+  readonly seal?: boolean;
+  readonly lapKind?: LapKind;
   readonly bottom?: FaceLayersInput;
   readonly deck?: FaceLayersInput;
   readonly patches?: readonly PatchInput[];
-  readonly finish?: "sanded" | "wet-sanded" | "gloss";
+  readonly finish?: Finish;
 }
+
+export type LapKind = "free" | "cut";
+export type Finish = "sanded" | "wet-sanded" | "gloss";
 
 export interface FaceLayersInput {
   /** Cloth ids, innermost first. */
@@ -19,6 +28,7 @@ export interface FaceLayersInput {
 export interface PatchInput {
   readonly face: "deck" | "bottom";
   readonly cloth: string;
+  /** Along the bottom. */
   readonly fromTailM: number;
   readonly toM: number;
   readonly widthM?: number;

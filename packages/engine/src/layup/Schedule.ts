@@ -1,0 +1,47 @@
+import type { Cloth } from "../constants/cloths";
+import type { Foam } from "../constants/foams";
+import type { Resin } from "../constants/Resin";
+import type { Sourced } from "../constants/Sourced";
+import type { Finish, LapKind } from "./GlassInput";
+import type { Face } from "./LayupPlan";
+
+/** The glass part with every id looked up and every default taken: what pieces, coats and zones are reckoned from. */
+export interface Schedule {
+  readonly foam: Foam;
+  readonly isSealed: boolean;
+  readonly resins: ResinChoice;
+  readonly ratio: Sourced;
+  readonly lapKind: LapKind;
+  readonly faces: FaceSchedules;
+  readonly patches: readonly Patch[];
+  readonly finish: Finish;
+}
+
+export type ResinUse = "laminate" | "fill" | "gloss" | "box";
+
+export interface ChosenResin {
+  readonly id: string;
+  readonly resin: Resin;
+  /** Where in the board file it was chosen. */
+  readonly path: string;
+}
+
+export type ResinChoice = Readonly<Record<ResinUse, ChosenResin>>;
+
+export interface FaceSchedule {
+  /** Innermost first. */
+  readonly layers: readonly Cloth[];
+  readonly lapM: number;
+}
+
+export type FaceSchedules = Readonly<Record<Face, FaceSchedule>>;
+
+export interface Patch {
+  readonly id: string;
+  readonly face: Face;
+  readonly cloth: Cloth;
+  readonly fromTailTapeM: number;
+  readonly toTapeM: number;
+  readonly widthM: number | undefined;
+  readonly angleRad: number;
+}

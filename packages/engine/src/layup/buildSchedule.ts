@@ -1,0 +1,91 @@
+import { LAP_DRIP_KG_M, RESIN_RATIO } from "../constants/handling";
+import type { Sourced } from "../constants/Sourced";
+import { say } from "../foundation/phrase";
+import { type Assumption, finding, type Stage } from "../foundation/stage";
+import { assume } from "./assume";
+import type { BlankInput, GlassInput } from "./GlassInput";
+import { resolveFaces } from "./resolveFaces";
+import { resolveFoam } from "./resolveFoam";
+import { resolvePatches } from "./resolvePatches";
+import { resolveResins } from "./resolveResins";
+import type { Schedule } from "./Schedule";
+import type { Skin } from "./Skin";
+
+/** The glass part with ids looked up, defaults taken and said, and everything impossible refused, all faults at once. */
+export function buildSchedule(
+  glass: GlassInput,
+  blank: BlankInput | undefined,
+  skin: Skin | null,
+): Stage<Schedule> {
+  const foam = resolveFoam(blank, glass);
+  const resins = resolveResins(glass, foam.value?.foam ?? null);
+  const faces = resolveFaces(glass, skin);
+  const patches = resolvePatches(glass, skin);
+  const ratio = resolveRatio(glass);
+  const stages = [foam, resins, faces, patches, ratio];
+  const isWhole =
+    foam.value !== null &&
+    resins.value !== null &&
+    faces.value !== null &&
+    patches.value !== null &&
+    ratio.value !== null;
+  return {
+    value: isWhole
+      ? {
+          ...foam.value,
+          resins: resins.value,
+          ratio: ratio.value,
+          lapKind: glass.lapKind ?? "free",
+          faces: faces.value,
+          patches: patches.value,
+          finish: glass.finish ?? "sanded",
+        }
+      : null,
+    findings: stages.flatMap((stage) => stage.findings),
+    assumptions: [...stages.flatMap((stage) => stage.assumptions), ...listPlainDefaults(glass)],
+  };
+}
+
+/** Declared convention: outside these the number is not resin over glass by mass in a hand lay-up. */
+const LEAST_RATIO = 0.3;
+const MOST_RATIO = 3;
+
+function resolveRatio(glass: GlassInput): Stage<Sourced> {
+  const own = glass.resinRatio;
+  if (own === undefined) {
+    const taken = say`${RESIN_RATIO.value} of cured resin to one of glass by mass`;
+    const why = `squeegeed by hand, ${RESIN_RATIO.low} to ${RESIN_RATIO.high}; weigh the board after a laminate and put your own in`;
+    return {
+      value: RESIN_RATIO,
+      findings: [],
+      assumptions: [assume("glass.resinRatio", taken, why, RESIN_RATIO.source)],
+    };
+  }
+  if (!(own >= LEAST_RATIO && own <= MOST_RATIO)) {
+    const says = say`resin to glass by mass lies between ${LEAST_RATIO} and ${MOST_RATIO}; by hand it is about ${RESIN_RATIO.value}`;
+    return {
+      value: null,
+      findings: [finding("blocker", "layup.ratio", "glass.resinRatio", says)],
+      assumptions: [],
+    };
+  }
+  // A maker's own ratio still scatters from coat to coat: a tenth either way, common practice.
+  return {
+    value: { value: own, low: 0.9 * own, high: 1.1 * own, source: "common-practice" },
+    findings: [],
+    assumptions: [],
+  };
+}
+
+function listPlainDefaults(glass: GlassInput): Assumption[] {
+  const list: Assumption[] = [];
+  if (glass.lapKind === undefined) {
+    list.push(
+      assume("glass.lapKind", say`free`, "how the laps are ended was not given", LAP_DRIP_KG_M.free.source),
+    );
+  }
+  if (glass.finish === undefined) {
+    list.push(assume("glass.finish", say`sanded`, "no finish was given", "common-practice"));
+  }
+  return list;
+}

@@ -1,0 +1,99 @@
+import type { Cloth } from "../constants/cloths";
+import { FILM_SHARE_BY_PLACE } from "../constants/coatFilms";
+import { type Band, computeBand } from "./computeBand";
+import { computeClothThickness, computeFilm, type FilmCoat, listFilmDrivers } from "./computeFilm";
+import { computePatchSize } from "./computePatchSize";
+import type { Face, ZonePlan } from "./LayupPlan";
+import type { Schedule } from "./Schedule";
+import type { Skin } from "./Skin";
+import type { Socket } from "./Socket";
+
+/** One spot of the board that stands for a zone. */
+interface Spot {
+  readonly id: string;
+  readonly face: Face;
+  readonly atTapeM: number | null;
+  readonly place: keyof typeof FILM_SHARE_BY_PLACE;
+}
+
+/** Under the back foot, as a share of the length from the tail (common practice, no source). */
+const BACK_FOOT_SHARE = 0.2;
+
+/**
+ * Skin and film in each zone. A zone stands for one spot: the middle of a face, under the back foot, the rail's widest line (reckoned
+ * just above it, where the other face's laps lie too), the strip of a lap, the ends, each box. A patch counts where it covers
+ * the spot and, on the middle of a face, where it is at least half as wide as the face.
+ */
+export function computeZones(schedule: Schedule, skin: Skin, sockets: readonly Socket[]): ZonePlan[] {
+  return listSpots(skin, sockets).map((spot) => computeZone(schedule, skin, spot));
+}
+
+function listSpots(skin: Skin, sockets: readonly Socket[]): Spot[] {
+  const halfM = skin.lengthTapeM / 2;
+  const boxes = sockets.filter((socket) => socket.kind === "box");
+  return [
+    { id: "deck", face: "deck", atTapeM: halfM, place: "flat" },
+    { id: "deck-foot", face: "deck", atTapeM: BACK_FOOT_SHARE * skin.lengthTapeM, place: "flat" },
+    { id: "bottom", face: "bottom", atTapeM: halfM, place: "flat" },
+    { id: "rail-left", face: "deck", atTapeM: halfM, place: "edge" },
+    { id: "rail-right", face: "deck", atTapeM: halfM, place: "edge" },
+    { id: "lap-deck", face: "deck", atTapeM: halfM, place: "lap" },
+    { id: "lap-bottom", face: "bottom", atTapeM: halfM, place: "lap" },
+    { id: "tail", face: "deck", atTapeM: 0, place: "edge" },
+    { id: "nose", face: "deck", atTapeM: skin.lengthTapeM, place: "edge" },
+    ...boxes.map(
+      (box, i): Spot => ({ id: `box-${i + 1}`, face: "bottom", atTapeM: box.fromTailTapeM, place: "flat" }),
+    ),
+  ];
+}
+
+function computeZone(schedule: Schedule, skin: Skin, spot: Spot): ZonePlan {
+  const cloths = listCloths(schedule, skin, spot);
+  const laminateResin = schedule.resins.laminate.resin;
+  const thicknessM = computeBand({ ratio: schedule.ratio }, ({ ratio }) =>
+    cloths.reduce((sumM, cloth) => sumM + computeClothThickness(cloth, laminateResin, ratio), 0),
+  );
+  const fibreM = cloths.reduce(
+    (sumM, cloth) => sumM + cloth.arealMassKgM2.value / cloth.fibreDensityKgM3.value,
+    0,
+  );
+  const fill = computeFilmOn(schedule, spot, "fill");
+  return {
+    id: spot.id,
+    glassArealMassKgM2: cloths.reduce((sumKgM2, cloth) => sumKgM2 + cloth.arealMassKgM2.value, 0),
+    laminateThicknessM: thicknessM.value,
+    laminateThicknessLowM: thicknessM.low,
+    laminateThicknessHighM: thicknessM.high,
+    fibreVolumeFraction: thicknessM.value > 0 ? fibreM / thicknessM.value : 0,
+    fillThicknessM: fill.value,
+    fillThicknessLowM: fill.low,
+    fillThicknessHighM: fill.high,
+    glossThicknessM: schedule.finish === "gloss" ? computeFilmOn(schedule, spot, "gloss").value : 0,
+  };
+}
+
+function listCloths(schedule: Schedule, skin: Skin, spot: Spot): Cloth[] {
+  const other = schedule.faces[spot.face === "deck" ? "bottom" : "deck"];
+  const lapping = spot.place !== "flat" && other.lapM > 0 ? other.layers : [];
+  const patches = schedule.patches.filter((patch) => patch.face === spot.face && covers(skin, spot, patch));
+  return [...lapping, ...schedule.faces[spot.face].layers, ...patches.map((patch) => patch.cloth)];
+}
+
+function covers(skin: Skin, spot: Spot, patch: Schedule["patches"][number]): boolean {
+  const { atTapeM } = spot;
+  if (atTapeM === null || patch.fromTailTapeM > atTapeM || patch.toTapeM < atTapeM) return false;
+  if (patch.widthM === undefined) return true;
+  if (spot.place !== "flat") return false;
+  const { face, fromTailTapeM, toTapeM } = patch;
+  return patch.widthM >= computePatchSize(skin, { face, fromTailTapeM, toTapeM }).widthM / 2;
+}
+
+function computeFilmOn(schedule: Schedule, spot: Spot, coat: FilmCoat): Band {
+  const densityKgM3 = schedule.resins[coat].resin.curedDensityKgM3.value;
+  const drivers = { ...listFilmDrivers(schedule, coat), placeShare: FILM_SHARE_BY_PLACE[spot.place] };
+  return computeBand(
+    drivers,
+    (values) =>
+      (values.placeShare * computeFilm(schedule, { face: spot.face, coat }, values).netKgM2) / densityKgM3,
+  );
+}

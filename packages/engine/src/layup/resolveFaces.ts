@@ -1,0 +1,66 @@
+import type { Cloth } from "../constants/cloths";
+import { DEFAULT_LAP_M } from "../constants/handling";
+import { say } from "../foundation/phrase";
+import { length } from "../foundation/quantity";
+import { type Assumption, type Finding, finding, type Stage } from "../foundation/stage";
+import { assume } from "./assume";
+import { findCloth } from "./findCloth";
+import type { FaceLayersInput, GlassInput } from "./GlassInput";
+import type { Face } from "./LayupPlan";
+import { FACES } from "./LayupPlan";
+import type { FaceSchedule, FaceSchedules } from "./Schedule";
+import type { Skin } from "./Skin";
+
+/**
+ * Layers and lap of each face. A face without layers is allowed with a warning; a lap that passes the stringer is not.
+ * @param skin null where the shape is not known: then laps are not held against its width
+ */
+export function resolveFaces(glass: GlassInput, skin: Skin | null): Stage<FaceSchedules> {
+  const byFace = FACES.map((face) => ({ face, stage: resolveFace(face, glass[face], skin) }));
+  const stages = byFace.map(({ stage }) => stage);
+  const isWhole = stages.every((stage) => stage.value !== null);
+  return {
+    value: isWhole
+      ? (Object.fromEntries(byFace.map(({ face, stage }) => [face, stage.value])) as FaceSchedules)
+      : null,
+    findings: stages.flatMap((stage) => stage.findings),
+    assumptions: stages.flatMap((stage) => stage.assumptions),
+  };
+}
+
+function resolveFace(face: Face, input: FaceLayersInput | undefined, skin: Skin | null): Stage<FaceSchedule> {
+  const layers = input?.layers ?? [];
+  if (layers.length === 0) {
+    const says = say`no cloth on the ${face}: the foam has only the fill coat over it`;
+    const bare = finding("warning", "layup.no-layers", `glass.${face}.layers`, says);
+    return { value: { layers: [], lapM: 0 }, findings: [bare], assumptions: [] };
+  }
+  const cloths = layers.map((id, i) => findCloth(id, `glass.${face}.layers[${i}]`));
+  const lapM = input?.lapM ?? DEFAULT_LAP_M.value;
+  const findings: Finding[] = [...cloths.flatMap((cloth) => cloth.findings), ...checkLap(face, lapM, skin)];
+  const known = cloths.map((cloth) => cloth.value).filter((cloth): cloth is Cloth => cloth !== null);
+  const assumptions: Assumption[] = [
+    assume(
+      `glass.${face}.layers`,
+      say`every layer laps the rail`,
+      "which layers lap was not given",
+      "common-practice",
+    ),
+  ];
+  if (input?.lapM === undefined) {
+    assumptions.push(
+      assume(`glass.${face}.lap`, say`${length(lapM)}`, "no lap was given", DEFAULT_LAP_M.source),
+    );
+  }
+  return { value: findings.length > 0 ? null : { layers: known, lapM }, findings, assumptions };
+}
+
+function checkLap(face: Face, lapM: number, skin: Skin | null): Finding[] {
+  const path = `glass.${face}.lap`;
+  if (!(lapM >= 0 && Number.isFinite(lapM))) {
+    return [finding("blocker", "layup.lap-not-a-width", path, say`a lap is a width of nought or more`)];
+  }
+  if (skin === null || lapM <= skin.halfWidthMaxM) return [];
+  const says = say`a lap of ${length(lapM)} is wider than half the board, ${length(skin.halfWidthMaxM)}: it is measured from the rail's widest line, usually 40 to 65 mm`;
+  return [finding("blocker", "layup.lap-too-wide", path, says)];
+}

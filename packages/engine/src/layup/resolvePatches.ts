@@ -1,0 +1,73 @@
+import { say } from "../foundation/phrase";
+import { length } from "../foundation/quantity";
+import { type Finding, finding, type Stage } from "../foundation/stage";
+import { assume } from "./assume";
+import { findCloth } from "./findCloth";
+import type { GlassInput, PatchInput } from "./GlassInput";
+import type { Patch } from "./Schedule";
+import type { Skin } from "./Skin";
+
+/** A tape's own millimetre: a patch that ends within it of the nose ends at the nose. */
+const END_SLACK_M = 0.001;
+
+/**
+ * Patches with their extent checked against the board. Extents are read along the bottom.
+ * @param skin null where the shape is not known: then ends are not held against its length
+ */
+export function resolvePatches(glass: GlassInput, skin: Skin | null): Stage<readonly Patch[]> {
+  const inputs = glass.patches ?? [];
+  const stages = inputs.map((patch, i) => resolvePatch(patch, i, skin));
+  const patches = stages.map((stage) => stage.value).filter((patch): patch is Patch => patch !== null);
+  const along = assume(
+    "glass.patches",
+    say`extents along the bottom; patches end at the rail's widest line`,
+    "how patches were measured was not given",
+    "convention",
+  );
+  return {
+    value: patches.length === inputs.length ? patches : null,
+    findings: stages.flatMap((stage) => stage.findings),
+    assumptions: inputs.length > 0 ? [along] : [],
+  };
+}
+
+function resolvePatch(input: PatchInput, index: number, skin: Skin | null): Stage<Patch> {
+  const path = `glass.patches[${index}]`;
+  const cloth = findCloth(input.cloth, `${path}.cloth`);
+  const findings = [...cloth.findings, ...checkExtent(input, path, skin)];
+  if (cloth.value === null || findings.length > 0) return { value: null, findings, assumptions: [] };
+  const value: Patch = {
+    id: `patch-${index + 1}`,
+    face: input.face,
+    cloth: cloth.value,
+    fromTailTapeM: input.fromTailM,
+    toTapeM:
+      skin !== null && Math.abs(input.toM - skin.lengthTapeM) <= END_SLACK_M ? skin.lengthTapeM : input.toM,
+    widthM: input.widthM,
+    angleRad: input.angleRad ?? 0,
+  };
+  return { value, findings, assumptions: [] };
+}
+
+function checkExtent(input: PatchInput, path: string, skin: Skin | null): Finding[] {
+  const findings: Finding[] = [];
+  const block = (code: string, at: string, says: ReturnType<typeof say>) =>
+    findings.push(finding("blocker", code, `${path}.${at}`, says));
+  if (!(input.fromTailM >= 0 && Number.isFinite(input.toM) && input.toM > input.fromTailM)) {
+    block(
+      "layup.patch-order",
+      "to",
+      say`a patch runs from nearer the tail to farther from it: fromTail below to`,
+    );
+  } else if (skin !== null && input.toM > skin.lengthTapeM + END_SLACK_M) {
+    const says = say`the patch ends ${length(input.toM)} from the tail; the bottom is ${length(skin.lengthTapeM)} long`;
+    block("layup.patch-outside", "to", says);
+  }
+  if (input.widthM !== undefined && !(input.widthM > 0 && Number.isFinite(input.widthM))) {
+    block("layup.patch-width", "width", say`a patch's width is above nought`);
+  }
+  if (input.angleRad !== undefined && !Number.isFinite(input.angleRad)) {
+    block("layup.patch-angle", "angle", say`a patch's angle is a number of degrees`);
+  }
+  return findings;
+}

@@ -1,0 +1,136 @@
+import { type Foam, findFoam } from "../constants/foams";
+import { say } from "../foundation/phrase";
+import { mass } from "../foundation/quantity";
+import { type Assumption, type Finding, finding, type Stage } from "../foundation/stage";
+import { assume } from "../layup/assume";
+import { computeBand } from "../layup/computeBand";
+import type { BlankInput } from "../layup/GlassInput";
+import type { LayupPlan } from "../layup/LayupPlan";
+import type { BoardShape } from "../shape/BoardShape";
+import { computeParts, sumParts, type WeightParts } from "./computeParts";
+import { computeProfileArea } from "./computeProfileArea";
+import { listBase, listDrivers } from "./listDrivers";
+import { resolveStringer, type Stringer } from "./resolveStringer";
+import type { WeightBase, WeightDrivers, WeightValues } from "./WeightDrivers";
+import type { WeightPlan } from "./WeightPlan";
+
+/**
+ * What the board will weigh, part by part, with a band of about 90 % from what its inputs spread. Without fins, wax and leash, and
+ * before sanding takes its share. The weighed blank is used where there is one, else volume times density.
+ * @returns null with a note where shape or glass is not planned yet; null with a blocker where stringer or scale make no sense
+ */
+export function buildWeight(
+  blank: BlankInput | undefined,
+  shape: BoardShape | null,
+  layup: LayupPlan | null,
+): Stage<WeightPlan> {
+  const foam = blank === undefined ? null : findFoam(blank.foam);
+  if (blank === undefined || foam === null || shape === null || layup === null) {
+    const missing = shape === null ? "the shape" : layup === null ? "the glass" : "the blank's foam";
+    const waiting = finding("note", "weight.waits", "weight", say`the weight waits for ${missing}`);
+    return { value: null, findings: [waiting], assumptions: [] };
+  }
+  const stringer = resolveStringer(blank);
+  if (stringer.value === null) return { ...stringer, value: null };
+  const stringerVolumeM3 = stringer.value.thicknessM * computeProfileArea(shape);
+  const scale = checkScale(blank, { foam, stringer: stringer.value, stringerVolumeM3, shape });
+  if (scale.some(({ severity }) => severity === "blocker"))
+    return { value: null, findings: scale, assumptions: [] };
+  const isWeighed = blank.shapedMassKg !== undefined;
+  const base = listBase({ stringerVolumeM3, isWeighed, layup });
+  const drivers = listDrivers({
+    foam,
+    stringer: stringer.value,
+    shapedMassKg: blank.shapedMassKg,
+    shape,
+    layup,
+  });
+  return {
+    value: composePlan(base, drivers),
+    findings: [...stringer.findings, ...scale],
+    assumptions: [...stringer.assumptions, ...listLimits(layup, isWeighed)],
+  };
+}
+
+/** Scale and volume that differ by more than this are worth a second look (declared convention). */
+const SCALE_DIFFERS_SHARE = 0.15;
+
+/** The weighed blank against its stringer, and against volume times density. */
+function checkScale(
+  blank: BlankInput,
+  of: {
+    readonly foam: Foam;
+    readonly stringer: Stringer;
+    readonly stringerVolumeM3: number;
+    readonly shape: BoardShape;
+  },
+): Finding[] {
+  const { shapedMassKg } = blank;
+  if (shapedMassKg === undefined) return [];
+  const stringerKg = of.stringerVolumeM3 * of.stringer.woodDensityKgM3.value;
+  if (!(shapedMassKg > stringerKg && Number.isFinite(shapedMassKg))) {
+    const says = say`the shaped blank must weigh more than its stringer, about ${mass(stringerKg)}`;
+    return [finding("blocker", "weight.shaped-mass", "blank.shapedMass", says)];
+  }
+  const byVolumeKg = (of.shape.plan.volumeM3 - of.stringerVolumeM3) * of.foam.densityKgM3.value + stringerKg;
+  if (Math.abs(shapedMassKg - byVolumeKg) <= SCALE_DIFFERS_SHARE * byVolumeKg) return [];
+  const says = say`the scale says ${mass(shapedMassKg)} for the blank, volume times the foam's density ${mass(byVolumeKg)}: look at the foam, the readings or the scale again; the scale's figure is used`;
+  return [finding("warning", "weight.scale-differs", "blank.shapedMass", says)];
+}
+
+function composePlan(base: WeightBase, drivers: WeightDrivers): WeightPlan {
+  const bandOf = (pick: (parts: WeightParts) => number) =>
+    computeBand<keyof WeightDrivers>({ ...drivers }, (values: WeightValues) =>
+      pick(computeParts(base, values)),
+    );
+  const foam = bandOf((parts) => parts.foamKg);
+  const stringer = bandOf((parts) => parts.stringerKg);
+  const cloth = bandOf((parts) => parts.clothKg);
+  const resin = bandOf((parts) => parts.resinKg);
+  const fittings = bandOf((parts) => parts.fittingsKg);
+  const finished = bandOf(sumParts);
+  return {
+    foamKg: foam.value,
+    foamLowKg: foam.low,
+    foamHighKg: foam.high,
+    stringerKg: stringer.value,
+    stringerLowKg: stringer.low,
+    stringerHighKg: stringer.high,
+    clothKg: cloth.value,
+    clothLowKg: cloth.low,
+    clothHighKg: cloth.high,
+    resinKg: resin.value,
+    resinLowKg: resin.low,
+    resinHighKg: resin.high,
+    fittingsKg: fittings.value,
+    fittingsLowKg: fittings.low,
+    fittingsHighKg: fittings.high,
+    finishedKg: finished.value,
+    finishedLowKg: finished.low,
+    finishedHighKg: finished.high,
+    foamBy: base.isWeighed ? "scale" : "volume",
+    stringerVolumeM3: base.stringerVolumeM3,
+  };
+}
+
+function listLimits(layup: LayupPlan, isWeighed: boolean): Assumption[] {
+  const sanding = assume(
+    "weight.resinKg",
+    say`what sanding takes off is left in`,
+    "the sanding plan is not built yet; a sanded board comes out lighter by part of its fill coat",
+    "common-practice",
+  );
+  const scale = assume(
+    "weight.foamKg",
+    say`the weighed blank less its stringer`,
+    "the scale is nearer than volume times density; it may be 1 % off",
+    "common-practice",
+  );
+  const fittings = assume(
+    "weight.fittingsKg",
+    say`about half of a box's block is plastic`,
+    "boxes are described by footprint and depth only",
+    "common-practice",
+  );
+  return [sanding, ...(isWeighed ? [scale] : []), ...(layup.fittings.length > 0 ? [fittings] : [])];
+}

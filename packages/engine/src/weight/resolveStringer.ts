@@ -1,0 +1,60 @@
+import type { Sourced } from "../constants/Sourced";
+import { WOODS } from "../constants/woods";
+import { say } from "../foundation/phrase";
+import { length } from "../foundation/quantity";
+import { quoteText } from "../foundation/quoteText";
+import { finding, type Stage } from "../foundation/stage";
+import { assume } from "../layup/assume";
+import type { BlankInput } from "../layup/GlassInput";
+import { nearIds } from "../layup/nearIds";
+
+export interface Stringer {
+  readonly thicknessM: number;
+  readonly woodDensityKgM3: Sourced;
+}
+
+const DEFAULT_WOOD = "basswood";
+/** Thicker than this it is not a stringer but a reading gone wrong (declared convention). */
+const MOST_THICKNESS_M = 0.05;
+
+/** Thickness and wood of the stringer; none given means none in the board, and the plan says so. */
+export function resolveStringer(blank: BlankInput): Stage<Stringer> {
+  const { stringer } = blank;
+  if (stringer === undefined) {
+    const none = assume("blank.stringer", say`no stringer`, "the board file names none", "convention");
+    return {
+      value: { thicknessM: 0, woodDensityKgM3: WOODS[DEFAULT_WOOD]!.densityKgM3 },
+      findings: [],
+      assumptions: [none],
+    };
+  }
+  const wood = stringer.wood ?? DEFAULT_WOOD;
+  if (!Object.hasOwn(WOODS, wood)) {
+    const near = nearIds(wood, Object.keys(WOODS)).join(", ");
+    const says = say`no wood ${quoteText(wood)} is known; the nearest are ${near}`;
+    return {
+      value: null,
+      findings: [finding("blocker", "weight.unknown-wood", "blank.stringer.wood", says)],
+      assumptions: [],
+    };
+  }
+  if (!(stringer.thicknessM > 0 && stringer.thicknessM <= MOST_THICKNESS_M)) {
+    const says = say`a stringer's thickness lies between nought and ${length(MOST_THICKNESS_M)}; it is usually 3 to 6 mm`;
+    return {
+      value: null,
+      findings: [finding("blocker", "weight.stringer-thickness", "blank.stringer.thickness", says)],
+      assumptions: [],
+    };
+  }
+  const taken = assume(
+    "blank.stringer.wood",
+    say`${WOODS[DEFAULT_WOOD]!.name}`,
+    "no wood was named",
+    "wood-tables",
+  );
+  return {
+    value: { thicknessM: stringer.thicknessM, woodDensityKgM3: WOODS[wood]!.densityKgM3 },
+    findings: [],
+    assumptions: stringer.wood === undefined ? [taken] : [],
+  };
+}
