@@ -1,8 +1,40 @@
 export type { Board } from "./Board";
-export type { Plan } from "./Plan";
-export { planBuild } from "./planBuild";
+export type {
+  Arrangement,
+  AsSetInput,
+  BoxInput,
+  FinInput,
+  FinsInput,
+  LeashPlugInput,
+  ToeInput,
+} from "./finset/FinsInput";
 export { formatLength } from "./foundation/formatLength";
 export { formatQuantity } from "./foundation/formatQuantity";
 export { type ParsedQuantity, parseQuantity } from "./foundation/parseQuantity";
-export type { Dimension, Quantity, Units } from "./foundation/quantity";
+export { formatPhrase, type Phrase, say } from "./foundation/phrase";
+export {
+  angle,
+  area,
+  arealMass,
+  count,
+  type Dimension,
+  density,
+  duration,
+  fraction,
+  length,
+  mass,
+  type Quantity,
+  temperature,
+  type Units,
+  volume,
+} from "./foundation/quantity";
 export { quoteText } from "./foundation/quoteText";
+export { DIMENSION_WORDS } from "./foundation/readableUnits";
+export type { Assumption, Finding, Severity } from "./foundation/stage";
+export type { BlankInput, FaceLayersInput, GlassInput, PatchInput } from "./layup/GlassInput";
+export type { ShopInput } from "./mix/ShopInput";
+export type { Plan } from "./Plan";
+export { planBuild } from "./planBuild";
+export type { RecordEntry } from "./steps/RecordEntry";
+export type { Side } from "./survey/Side";
+export type { BottomInput, SectionInput, StationInput, SurveyInput, TailInput } from "./survey/SurveyInput";

@@ -1,0 +1,28 @@
+import type { FinsFile } from "./FinsFile";
+import type { BlankFile, GlassFile } from "./GlassFile";
+import type { RecordEntryFile } from "./RecordEntryFile";
+import type { ShopFile } from "./ShopFile";
+import type { SurveyFile } from "./SurveyFile";
+
+/** A quantity as a builder writes it, with its unit: `11 1/4 in`, `136 g/m2`, `18 C`. */
+export type QuantityText = string;
+
+/** The JSON document that holds one board's input, as the contract fixes it. */
+export interface BoardFile {
+  readonly format: "lapline-board/1";
+  readonly name: string;
+  readonly order?: OrderFile;
+  readonly survey: SurveyFile;
+  readonly blank?: BlankFile;
+  readonly glass?: GlassFile;
+  readonly fins?: FinsFile;
+  readonly shop?: ShopFile;
+  /** What happened, oldest first. */
+  readonly record?: readonly RecordEntryFile[];
+}
+
+export interface OrderFile {
+  readonly rider?: string;
+  readonly riderMass?: QuantityText;
+  readonly serial?: string;
+}

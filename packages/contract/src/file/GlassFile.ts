@@ -1,0 +1,45 @@
+import type { QuantityText } from "./BoardFile";
+
+export interface BlankFile {
+  /** A foam's id: `pu-…`, `eps-…`, `xps-…`. */
+  readonly foam: string;
+  readonly stringer?: { readonly thickness: QuantityText; readonly wood?: string };
+  /** The shaped blank on the scale, stringer included. */
+  readonly shapedMass?: QuantityText;
+}
+
+export interface GlassFile {
+  /** One resin's id for every coat, or an id for each. */
+  readonly resin?: string | ResinByCoatFile;
+  readonly boxResin?: string;
+  /** The maker's own cured resin to glass by mass. */
+  readonly resinRatio?: number;
+  readonly seal?: boolean;
+  readonly lapKind?: "free" | "cut";
+  readonly bottom?: FaceLayersFile;
+  readonly deck?: FaceLayersFile;
+  readonly patches?: readonly PatchFile[];
+  readonly finish?: "sanded" | "wet-sanded" | "gloss";
+}
+
+export interface ResinByCoatFile {
+  readonly laminate?: string;
+  readonly fill?: string;
+  readonly gloss?: string;
+  readonly box?: string;
+}
+
+export interface FaceLayersFile {
+  /** Cloth ids, innermost first. */
+  readonly layers: readonly string[];
+  readonly lap?: QuantityText;
+}
+
+export interface PatchFile {
+  readonly face: "deck" | "bottom";
+  readonly cloth: string;
+  readonly fromTail: QuantityText;
+  readonly to: QuantityText;
+  readonly width?: QuantityText;
+  readonly angle?: QuantityText;
+}

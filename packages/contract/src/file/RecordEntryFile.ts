@@ -1,0 +1,47 @@
+import type { QuantityText } from "./BoardFile";
+
+interface EntryFileBase {
+  readonly id: string;
+  /** Local wall time, `2026-04-11T09:00`. */
+  readonly at?: string;
+  /** The id of the earlier entry that this one replaces. */
+  readonly corrects?: string;
+}
+
+/** One thing that happened at the bench. */
+export type RecordEntryFile = DoneFile | WeighedFile | MixedFile | TouchedFile | SandThroughFile;
+
+export interface DoneFile extends EntryFileBase {
+  readonly kind: "done";
+  readonly step: string;
+}
+
+export interface WeighedFile extends EntryFileBase {
+  readonly kind: "weighed";
+  readonly after: string;
+  readonly mass: QuantityText;
+}
+
+export interface MixedFile extends EntryFileBase {
+  readonly kind: "mixed";
+  readonly coat: string;
+  readonly base: QuantityText;
+  readonly hardener: QuantityText;
+  readonly resinTemperature?: QuantityText;
+}
+
+export interface TouchedFile extends EntryFileBase {
+  readonly kind: "touched";
+  readonly coat: string;
+  readonly feels: "wet" | "strings" | "leathery" | "hard";
+}
+
+export interface SandThroughFile extends EntryFileBase {
+  readonly kind: "sand-through";
+  readonly face: "deck" | "bottom";
+  readonly side: "left" | "right";
+  readonly fromTail: QuantityText;
+  readonly fromCentreline: QuantityText;
+  readonly size: QuantityText;
+  readonly shows: "weave" | "glass" | "foam";
+}

@@ -1,0 +1,31 @@
+import type { QuantityText } from "./BoardFile";
+
+export interface ShopFile {
+  readonly temperature?: DayAndNightFile | readonly AirReadingFile[];
+  readonly humidity?: QuantityText;
+  readonly resinTemperature?: QuantityText;
+  /** Local wall time, `2026-04-11T09:00`. */
+  readonly start?: string;
+  readonly hours?: { readonly from: string; readonly to: string };
+  readonly stands?: number;
+  readonly people?: number;
+  readonly experience?: "first" | "some" | "trade";
+  /** By the cloth's id. */
+  readonly rolls?: Readonly<Record<string, RollFile>>;
+}
+
+export interface DayAndNightFile {
+  readonly day: QuantityText;
+  readonly night: QuantityText;
+}
+
+export interface AirReadingFile {
+  readonly at: string;
+  readonly air: QuantityText;
+}
+
+export interface RollFile {
+  readonly width?: QuantityText;
+  /** For a metre off the roll, in the shop's own money. */
+  readonly price?: number;
+}

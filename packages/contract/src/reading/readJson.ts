@@ -1,0 +1,98 @@
+import { quoteText } from "@lapline/engine";
+import { type Node, type ParseError, parseTree, printParseErrorCode } from "jsonc-parser";
+import type { Fault } from "./Fault";
+import { findRepeats } from "./findRepeats";
+import { formatPlace } from "./formatPlace";
+
+export type JsonRead =
+  | { readonly ok: true; readonly value: unknown; readonly root: Node; readonly faults: readonly Fault[] }
+  | { readonly ok: false; readonly faults: readonly Fault[] };
+
+/** A board file with a thousand entries has some 200 kB. */
+const LARGEST_CHARACTERS = 2_000_000;
+/** The deepest place of a board file has nine brackets around it. */
+const DEEPEST_NESTING = 40;
+const FIRST_FAULTS = 5;
+
+/**
+ * The document in a text, with the place of each of its parts. Size and nesting are looked at before anything is parsed; a
+ * field given twice in one object is a fault, because one of the two readings would be lost.
+ */
+export function readJson(text: string): JsonRead {
+  const hopeless = checkSize(text) ?? checkNesting(text);
+  if (hopeless !== null) return { ok: false, faults: [hopeless] };
+  const errors: ParseError[] = [];
+  const json = text.startsWith("\ufeff") ? ` ${text.slice(1)}` : text;
+  const root = parseTree(json, errors, { disallowComments: true });
+  if (errors.length > 0 || root === undefined) return { ok: false, faults: describeErrors(json, errors) };
+  try {
+    const value: unknown = JSON.parse(json);
+    return { ok: true, value, root, faults: findRepeats(root, json) };
+  } catch {
+    return {
+      ok: false,
+      faults: [{ steps: [], read: "text that is not JSON", message: "write the board file as JSON" }],
+    };
+  }
+}
+
+function checkSize(text: string): Fault | null {
+  if (text.length > LARGEST_CHARACTERS) {
+    const message = `a board file has at most ${LARGEST_CHARACTERS / 1e6} MB; is this one?`;
+    return { steps: [], read: `${Math.ceil(text.length / 1e5) / 10} MB of text`, message };
+  }
+  if (text.trim() !== "") return null;
+  return {
+    steps: [],
+    read: "nothing",
+    message: 'the file is empty; a board file begins with { "format": "lapline-board/1"',
+  };
+}
+
+/** Counts brackets outside of strings, so that no parser is led into a depth that it cannot come back from. */
+function checkNesting(text: string): Fault | null {
+  let depth = 0;
+  let isInString = false;
+  for (let at = 0; at < text.length; at++) {
+    const character = text[at];
+    if (isInString && character === "\\") at++;
+    else if (character === '"') isInString = !isInString;
+    else if (!isInString && (character === "{" || character === "[")) depth++;
+    else if (!isInString && (character === "}" || character === "]")) depth--;
+    if (depth > DEEPEST_NESTING) {
+      const message = `a board file is never more than ${DEEPEST_NESTING} brackets deep`;
+      return { steps: [], read: `brackets inside brackets at ${formatPlace(text, at)}`, message };
+    }
+  }
+  return null;
+}
+
+const WANTED: Readonly<Record<string, string>> = {
+  InvalidSymbol: "only text in quotes, numbers, true, false and null; a reading not taken is left out",
+  InvalidNumberFormat: "a number written plainly, or a quantity in quotes",
+  PropertyNameExpected: "a field's name in double quotes (and no comma behind the last field)",
+  ValueExpected: "a value (and no comma behind the last one)",
+  ColonExpected: "a colon behind the field's name",
+  CommaExpected: 'a comma before this (an inch mark inside quotes is written \\")',
+  CloseBraceExpected: "a closing brace, }",
+  CloseBracketExpected: "a closing bracket, ]",
+  EndOfFileExpected: "nothing more",
+  InvalidCommentToken: "no comment: JSON has none",
+  UnexpectedEndOfString: "a closing quote on the same line",
+  UnexpectedEndOfNumber: "a digit",
+  InvalidEscapeCharacter: 'one of \\" \\\\ \\/ \\n \\t \\u0000 behind a backslash',
+  InvalidCharacter: "no control character inside quotes",
+};
+
+function describeErrors(text: string, errors: readonly ParseError[]): Fault[] {
+  const shown = errors.slice(0, FIRST_FAULTS).map(({ error, offset, length }): Fault => {
+    const found =
+      offset >= text.length
+        ? "the end of the file"
+        : quoteText(text.slice(offset, offset + Math.max(length, 1)));
+    const message = `not JSON: ${WANTED[printParseErrorCode(error)] ?? "something else"} belongs here`;
+    return { steps: [], read: `${found} at ${formatPlace(text, offset)}`, message };
+  });
+  if (shown.length > 0) return shown;
+  return [{ steps: [], read: quoteText(text), message: "write the board file as JSON" }];
+}

@@ -1,0 +1,62 @@
+import { z } from "zod";
+import type { RecordEntryFile } from "../file/RecordEntryFile";
+import { fields } from "./fields";
+import { quantity } from "./quantity";
+import { ALONG } from "./surveySchema";
+import { describeOneOf, entryId, id, listOf, oneOf, wallTime } from "./words";
+
+const KINDS = ["done", "weighed", "mixed", "touched", "sand-through"] as const;
+
+const anyEntry = { id: entryId(), at: wallTime().exactOptional(), corrects: entryId().exactOptional() };
+const coat = () => id("a coat's id", "laminate-bottom");
+const cup = () => quantity("mass", { least: "0.1 g", most: "20 kg" });
+
+const entry: z.ZodType<RecordEntryFile> = z.discriminatedUnion(
+  "kind",
+  [
+    fields("an entry of a step done", {
+      ...anyEntry,
+      kind: z.literal("done"),
+      step: id("a step's id", "laminate-bottom"),
+    }),
+    fields("an entry of a weighing", {
+      ...anyEntry,
+      kind: z.literal("weighed"),
+      after: id("a step's id", "laminate-bottom"),
+      mass: quantity("mass", { least: "100 g", most: "50 kg" }),
+    }),
+    fields("an entry of a cup mixed", {
+      ...anyEntry,
+      kind: z.literal("mixed"),
+      coat: coat(),
+      base: cup(),
+      hardener: cup(),
+      resinTemperature: quantity("temperature", { least: "0 C", most: "60 C" }).exactOptional(),
+    }),
+    fields("an entry of a fingertip test", {
+      ...anyEntry,
+      kind: z.literal("touched"),
+      coat: coat(),
+      feels: oneOf(["wet", "strings", "leathery", "hard"]),
+    }),
+    fields("an entry of a sand-through", {
+      ...anyEntry,
+      kind: z.literal("sand-through"),
+      face: oneOf(["deck", "bottom"]),
+      side: oneOf(["left", "right"]),
+      fromTail: quantity("length", ALONG),
+      fromCentreline: quantity("length", { least: "0 mm", most: "0.75 m" }),
+      size: quantity("length", { least: "0.5 mm", most: "1 m" }),
+      shows: oneOf(["weave", "glass", "foam"]),
+    }),
+  ],
+  {
+    error: ({ input }) => {
+      if (typeof input !== "object" || input === null)
+        return 'an entry is an object, { … }, with "id" and "kind"';
+      return describeOneOf("kind" in input ? input.kind : undefined, KINDS);
+    },
+  },
+);
+
+export const recordSchema = listOf(entry, "entries of the record", 2000);

@@ -1,0 +1,100 @@
+import { quoteText } from "@lapline/engine";
+import { z } from "zod";
+import { findNearest } from "../findNearest";
+import { isWallTime } from "./isWallTime";
+
+const LONGEST_TEXT = 200;
+/** Line ends, terminal steering and marks that turn the writing direction have no place in a name. */
+const PLAIN_TEXT = /^[^\p{Cc}\p{Zl}\p{Zp}\p{Bidi_Control}]*$/u;
+/** `constructor` is a name that every object answers to, so it can name no record. */
+const ID = /^(?!constructor$)[a-z0-9][a-z0-9._-]{0,63}$/;
+const ENTRY_ID = /^[A-Za-z0-9][A-Za-z0-9._-]{0,63}$/;
+const TIME_OF_DAY = /^([01]\d|2[0-3]):[0-5]\d$/;
+
+/** A line of free text, such as a name. */
+export function plainText(what: string): z.ZodType<string> {
+  return z
+    .string({ error: missingOr(`write ${what} as text in quotes`) })
+    .min(1, { error: `write ${what}, or leave the field out` })
+    .max(LONGEST_TEXT, { error: `${what} has at most ${LONGEST_TEXT} characters` })
+    .regex(PLAIN_TEXT, { error: `${what} is one line of plain text` });
+}
+
+/** The id of a material, fin, step or coat: small letters, digits, points and hyphens. */
+export function id(what: string, example: string): z.ZodType<string> {
+  const need = `write ${what}, small letters, digits and hyphens, such as "${example}"`;
+  return z.string({ error: missingOr(need) }).regex(ID, { error: need });
+}
+
+/** The id of an entry in the record. */
+export function entryId(): z.ZodType<string> {
+  const need = 'write the id of an entry, letters, digits and hyphens, such as "r1"';
+  return z.string({ error: missingOr(need) }).regex(ENTRY_ID, { error: need });
+}
+
+/** One of a few fixed words. */
+export function oneOf<const Words extends readonly string[]>(words: Words): z.ZodType<Words[number]> {
+  return z.enum(words, { error: ({ input }) => describeOneOf(input, words) });
+}
+
+/** What would be right where one of a few fixed words belongs. */
+export function describeOneOf(input: unknown, words: readonly string[]): string {
+  const need =
+    words.length === 1
+      ? `write "${words[0]}"`
+      : `write one of ${words.map((word) => `"${word}"`).join(", ")}`;
+  if (input === undefined) return `missing: ${need}`;
+  const near = typeof input === "string" ? findNearest(input, words) : null;
+  return near === null ? need : `was "${near}" meant? ${need}`;
+}
+
+/** A number without a unit. */
+export function plainNumber(what: string, least: number, most: number): z.ZodType<number> {
+  const need = `${what} is a number without a unit, ${least} to ${most}`;
+  return z
+    .number({ error: missingOr(need) })
+    .min(least, { error: need })
+    .max(most, { error: need });
+}
+
+export function wholeNumber(what: string, least: number, most: number): z.ZodType<number> {
+  const need = `${what} is a whole number, ${least} to ${most}`;
+  return z
+    .int({ error: missingOr(need) })
+    .min(least, { error: need })
+    .max(most, { error: need });
+}
+
+export function yesOrNo(): z.ZodType<boolean> {
+  return z.boolean({ error: missingOr("write true or false, without quotes") });
+}
+
+/** Local wall time of a day that exists. */
+export function wallTime(): z.ZodType<string> {
+  const need = 'write a day and a time, such as "2026-04-11T09:00"';
+  return z
+    .string({ error: missingOr(need) })
+    .regex(/^\d{4}-\d\d-\d\dT\d\d:\d\d(:\d\d)?$/, { error: need })
+    .refine(isWallTime, { error: "there is no such day or time" });
+}
+
+export function timeOfDay(): z.ZodType<string> {
+  const need = 'write a time of day, such as "09:00"';
+  return z.string({ error: missingOr(need) }).regex(TIME_OF_DAY, { error: need });
+}
+
+/** A list, `[ … ]`, of so many at most. */
+export function listOf<Item extends z.ZodType>(item: Item, what: string, most: number): z.ZodArray<Item> {
+  return z
+    .array(item, { error: missingOr(`${what} stand in a list, [ … ]`) })
+    .max(most, { error: ({ input }) => `${sizeOf(input)} are too many: ${what} are at most ${most}` });
+}
+
+function missingOr(need: string): (issue: { readonly input?: unknown }) => string {
+  return ({ input }) => {
+    if (input === undefined) return `missing: ${need}`;
+    return typeof input === "string" && input.length > 0 ? `${quoteText(input)} was read: ${need}` : need;
+  };
+}
+
+const sizeOf = (input: unknown): number => (Array.isArray(input) ? input.length : 0);

@@ -1,0 +1,32 @@
+import type { ShopInput } from "@lapline/engine";
+import type { RollFile, ShopFile } from "../file/ShopFile";
+import { asIs, given, lengthM, share, temperatureK } from "./given";
+
+export function shopFromFile(file: ShopFile): ShopInput {
+  return {
+    ...given("temperature", file.temperature, temperatureFromFile),
+    ...given("humidity", file.humidity, share),
+    ...given("resinTemperatureK", file.resinTemperature, temperatureK),
+    ...given("start", file.start, asIs),
+    ...given("hours", file.hours, asIs),
+    ...given("stands", file.stands, asIs),
+    ...given("people", file.people, asIs),
+    ...given("experience", file.experience, asIs),
+    ...given("rolls", file.rolls, rollsFromFile),
+  };
+}
+
+function temperatureFromFile(
+  file: NonNullable<ShopFile["temperature"]>,
+): NonNullable<ShopInput["temperature"]> {
+  if ("day" in file) return { dayK: temperatureK(file.day), nightK: temperatureK(file.night) };
+  return file.map(({ at, air }) => ({ at, airK: temperatureK(air) }));
+}
+
+function rollsFromFile(file: Readonly<Record<string, RollFile>>): NonNullable<ShopInput["rolls"]> {
+  const rolls = Object.entries(file).map(([cloth, roll]) => [
+    cloth,
+    { ...given("widthM", roll.width, lengthM), ...given("price", roll.price, asIs) },
+  ]);
+  return Object.fromEntries(rolls);
+}
