@@ -1,3 +1,4 @@
+import { S_PER_HOUR } from "../foundation/units";
 import type { Sourced } from "./Sourced";
 
 export type Experience = "first" | "some" | "trade";
@@ -35,6 +36,44 @@ export const MOST_IN_CUP_KG: Readonly<Record<"peroxide" | "two-part" | "sunlight
 
 /** Below this a cup is not worth mixing: what clings to it and to the brush is too large a share. */
 export const LEAST_IN_CUP_KG: Sourced = practice(0.05);
+
+/** Hands-on time by a trade hand: so much for the board, and so much for each square metre of the faces worked on. */
+export interface StepWork {
+  readonly fixedS: Sourced;
+  readonly perM2S: Sourced;
+  /** Which of the two factors of practice it goes by. */
+  readonly skill: "work" | "sanding";
+}
+
+/** By kind of work; a board of about 1.8 m² of deck and bottom takes a trade sander an hour and a half. */
+export const STEP_WORK = {
+  prep: { fixedS: practice(1800), perM2S: practice(0), skill: "work" },
+  marking: { fixedS: practice(1200), perM2S: practice(0), skill: "work" },
+  trim: { fixedS: practice(600), perM2S: practice(0), skill: "work" },
+  laps: { fixedS: practice(900), perM2S: practice(0), skill: "work" },
+  routing: { fixedS: practice(2400), perM2S: practice(0), skill: "work" },
+  tacking: { fixedS: practice(2400), perM2S: practice(0), skill: "work" },
+  plug: { fixedS: practice(600), perM2S: practice(0), skill: "work" },
+  sanding: { fixedS: practice(0), perM2S: practice(3000), skill: "sanding" },
+  wetSanding: { fixedS: practice(0), perM2S: practice(1800), skill: "sanding" },
+  polishing: { fixedS: practice(0), perM2S: practice(1200), skill: "work" },
+  repairDry: { fixedS: practice(600), perM2S: practice(0), skill: "work" },
+  repairFeather: { fixedS: practice(1200), perM2S: practice(0), skill: "work" },
+  repairSand: { fixedS: practice(1200), perM2S: practice(0), skill: "sanding" },
+  rest: { fixedS: practice(0), perM2S: practice(0), skill: "work" },
+  lastLook: { fixedS: practice(1200), perM2S: practice(0), skill: "work" },
+} as const satisfies Record<string, StepWork>;
+
+export type WorkId = keyof typeof STEP_WORK;
+
+/** A face, and a coat on it, where the board's own are not known. */
+export const REFERENCE_FACE_M2: Sourced = practice(0.9);
+export const REFERENCE_COAT_KG: Sourced = practice(0.4);
+/** Resin for one small repair. */
+export const REPAIR_COAT_KG: Sourced = practice(0.05);
+
+/** Bare foam is left to dry so long before it is closed again. */
+export const DRY_OUT_S: Sourced = practice(24 * S_PER_HOUR);
 
 function practice(value: number): Sourced {
   return { value, source: "common-practice" };

@@ -79,6 +79,16 @@ export const SOURCES = {
     title: "Arrhenius law with a power of the dose, fitted to the sheet's points by least squares in ln(time)",
     confidence: "D",
   },
+  "peroxide-sheets-safety": {
+    title:
+      "peroxide makers' sheets: store below 25 °C, never with promoter or acetone, spills and rags can ignite",
+    confidence: "C",
+  },
+  "exotherm-sheets": {
+    title: "makers' notes on exotherm: small cups, spread early, outdoors, no foam or glass cups",
+    confidence: "C",
+  },
+  "eps-softening": { title: "EPS makers' sheets: softens from about 75 °C", confidence: "C" },
 } as const satisfies Record<string, Source>;
 
 export type SourceId = keyof typeof SOURCES;

@@ -3,13 +3,31 @@ export interface StepPlan {
   readonly title: string;
   /** Steps that must be done first. */
   readonly after: readonly string[];
+  /** The same, each with how far its coat must have come and why. */
+  readonly needs: readonly NeedPlan[];
   /** Why it stands where it does. */
   readonly because: string;
+  /** The coat that it lays; null for other work, and for repairs and glassed-on fins, whose resin is not planned yet. */
+  readonly coat: string | null;
   readonly handsOnS: number;
-  /** Cure or rest after the hands are off; null where the model that gives it is not built or could not run. */
+  /**
+   * Cure or rest after the hands are off, until the first of the steps that follow; null where the model that gives it is
+   * not built or could not run.
+   */
   readonly waitS: number | null;
   readonly cautions: readonly string[];
   readonly done: boolean;
+}
+
+/** How far a coat, or bare foam, must have come. */
+export type CoatStage = "hands-off" | "dry" | "trim" | "flip" | "recoat" | "sandable";
+
+export interface NeedPlan {
+  readonly step: string;
+  readonly until: CoatStage;
+  readonly because: string;
+  /** After the hands are off; nought where that is enough; null where not known. */
+  readonly waitS: number | null;
 }
 
 export interface WaterPlan {

@@ -1,0 +1,37 @@
+import { FOAM_KINDS, findFoam } from "../constants/foams";
+import { SHOP_DEFAULTS } from "../constants/shopDefaults";
+import type { Experience } from "../constants/workTimes";
+import type { BoxTiming } from "../finset/FinsInput";
+import type { Finish, LapKind } from "../layup/GlassInput";
+import type { LayupPlan } from "../layup/LayupPlan";
+import type { StepsInput } from "./StepsInput";
+
+/** What decides which steps a board calls for. */
+export interface Choices {
+  readonly finish: Finish;
+  /** Null for a board without fins. */
+  readonly boxes: BoxTiming | null;
+  /** Null for a board without leash plug. It goes in with the boxes; glassed-on fins bring none, and it follows the fill coat. */
+  readonly plug: Exclude<BoxTiming, "glassed-on"> | null;
+  readonly isSealed: boolean;
+  readonly isPolystyrene: boolean;
+  readonly lapKind: LapKind;
+  readonly experience: Experience;
+}
+
+/** The choices as layup and finset took them; what they took by default they have told. */
+export function readChoices(board: StepsInput, layup: LayupPlan | null): Choices {
+  const kind = board.blank === undefined ? null : (findFoam(board.blank.foam)?.kind ?? null);
+  const usuallySealed = kind === null ? false : FOAM_KINDS[kind].isSealedFirst;
+  const boxes = board.fins === undefined ? null : (board.fins.boxes ?? "after-fill");
+  const withBoxes = boxes === null || boxes === "glassed-on" ? "after-fill" : boxes;
+  return {
+    finish: board.glass?.finish ?? "sanded",
+    boxes,
+    plug: board.fins?.leashPlug === undefined ? null : withBoxes,
+    isSealed: layup?.coats.some((coat) => coat.kind === "seal") ?? board.glass?.seal ?? usuallySealed,
+    isPolystyrene: kind === null ? false : FOAM_KINDS[kind].dissolvesInStyrene,
+    lapKind: board.glass?.lapKind ?? "free",
+    experience: board.shop?.experience ?? SHOP_DEFAULTS.experience,
+  };
+}

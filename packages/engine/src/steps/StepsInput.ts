@@ -1,0 +1,14 @@
+import type { FinsInput } from "../finset/FinsInput";
+import type { BlankInput, GlassInput } from "../layup/GlassInput";
+import type { ShopInput } from "../mix/ShopInput";
+import type { RecordEntry } from "./RecordEntry";
+
+/** What the order of work needs of a board. */
+export interface StepsInput {
+  readonly survey: { readonly lengthM: number };
+  readonly blank?: BlankInput;
+  readonly glass?: GlassInput;
+  readonly fins?: FinsInput;
+  readonly shop?: ShopInput;
+  readonly record?: readonly RecordEntry[];
+}

@@ -1,0 +1,88 @@
+import { REFERENCE_COAT_KG, REFERENCE_FACE_M2 } from "../constants/workTimes";
+import { say } from "../foundation/phrase";
+import { area, mass } from "../foundation/quantity";
+import { type Assumption, finding, type Stage } from "../foundation/stage";
+import { assume } from "../layup/assume";
+import type { LayupPlan } from "../layup/LayupPlan";
+import type { MixPlan } from "../mix/MixPlan";
+import { readChoices } from "./Choices";
+import { checkDone } from "./checkDone";
+import { chooseCautions } from "./chooseCautions";
+import { computeCureOutS } from "./computeCureOutS";
+import { type Bench, computeHandsOnS, peopleOf, restsOnReference } from "./computeHandsOnS";
+import { computeNeedWaitS, computeWaitS } from "./computeWaits";
+import { readRecord } from "./readRecord";
+import type { StepRow } from "./StepRow";
+import type { StepsInput } from "./StepsInput";
+import type { StepPlan } from "./StepsPlan";
+import { chooseRows } from "./stepTable";
+
+/**
+ * The whole order of work for this board: each step with what it needs and why, the time for the hands and the wait after
+ * it, the cautions where they matter, and what the record says is done. A sand-through in the record brings its repair.
+ * Method: a table of steps, chosen by foam, laps, boxes, plug and finish; waits from the film's clocks of the mix.
+ * @returns null with a note while nothing is said of the glass
+ */
+export function buildSteps(
+  board: StepsInput,
+  layup: LayupPlan | null,
+  mix: MixPlan | null,
+): Stage<readonly StepPlan[]> {
+  if (board.glass === undefined) {
+    const says = say`the order of work follows once the board file says how it is glassed`;
+    return { value: null, findings: [finding("note", "steps.no-glass", "glass", says)], assumptions: [] };
+  }
+  const choices = readChoices(board, layup);
+  const { standing, findings } = readRecord(board.record ?? [], board.survey.lengthM);
+  const rows = chooseRows(choices, standing.sandThroughs);
+  const bench: Bench = { choices, people: peopleOf(board.shop), layup, mix };
+  const doneIds = new Set(standing.done.map(({ step }) => step));
+  const rowOf = new Map(rows.map((row) => [row.id, row]));
+  const waitOf = ({ step, until }: StepRow["needs"][number]) =>
+    computeNeedWaitS(rowOf.get(step)!, until, mix);
+  const steps = rows.map((row): StepPlan => {
+    const asked = rows.flatMap(({ needs }) => needs.filter(({ step }) => step === row.id).map(waitOf));
+    return {
+      id: row.id,
+      title: typeof row.title === "string" ? row.title : row.title(choices),
+      after: row.needs.map(({ step }) => step),
+      needs: row.needs.map(({ step, until, because }) => ({
+        step,
+        until,
+        because,
+        waitS: waitOf({ step, until, because }),
+      })),
+      because: row.because,
+      coat: row.labour.kind === "coat" && row.labour.coat === row.id ? row.id : null,
+      handsOnS: computeHandsOnS(row, bench),
+      waitS: computeWaitS(asked),
+      cautions: chooseCautions(row, choices, { input: board.glass, layup }),
+      done: doneIds.has(row.id),
+    };
+  });
+  const cured = steps.map((step) =>
+    rowOf.get(step.id)!.isCureOut === true ? { ...step, waitS: computeCureOutS(steps, step, mix) } : step,
+  );
+  return {
+    value: cured,
+    findings: [...findings, ...checkDone(standing.done, steps)],
+    assumptions: listTaken(rows, layup),
+  };
+}
+
+function listTaken(rows: readonly StepRow[], layup: LayupPlan | null): Assumption[] {
+  const times = assume(
+    "steps",
+    say`hands-on times by kind of work, face and practice`,
+    "nobody's own times are known yet",
+    "common-practice",
+  );
+  if (!rows.some((row) => restsOnReference(row, layup))) return [times];
+  const reference = assume(
+    "steps",
+    say`faces of ${area(REFERENCE_FACE_M2.value)} and coats of ${mass(REFERENCE_COAT_KG.value)} where the board's own are not known`,
+    "hands-on times need a size to go by",
+    "common-practice",
+  );
+  return [times, reference];
+}

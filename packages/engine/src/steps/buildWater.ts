@@ -1,0 +1,72 @@
+import { formatPhrase, say } from "../foundation/phrase";
+import { length } from "../foundation/quantity";
+import { type Finding, finding, type Severity, type Stage } from "../foundation/stage";
+import { readRecord } from "./readRecord";
+import { repairEnd } from "./repairRows";
+import type { SandThrough } from "./Standing";
+import type { StepsInput } from "./StepsInput";
+import type { StepPlan, WaterPlan } from "./StepsPlan";
+
+/**
+ * Whether the board may go into the water, and what stands against it, in words. Ready only once every step before the last
+ * is marked done and every sand-through is closed. The date needs a calendar, so it is not given here.
+ */
+export function buildWater(board: StepsInput, steps: readonly StepPlan[] | null): Stage<WaterPlan> {
+  if (steps === null) return unknown();
+  const { standing } = readRecord(board.record ?? [], board.survey.lengthM);
+  const isDone = (id: string) => steps.some((step) => step.id === id && step.done);
+  const open = standing.sandThroughs.filter((through) => !isDone(repairEnd(through)));
+  const because = [
+    ...open.map((through) => sayOpen(through)),
+    ...checkFittings(steps),
+    ...checkRemaining(steps),
+  ];
+  const value: WaterPlan = {
+    ready: because.length === 0,
+    because: because.length > 0 ? because : ["every step is marked done and nothing is open"],
+    firstSurfAt: null,
+  };
+  return { value, findings: open.map(openFinding), assumptions: [] };
+}
+
+function unknown(): Stage<WaterPlan> {
+  const because = ["the order of work is not known yet, so nothing can be called done"];
+  return { value: { ready: false, because, firstSurfAt: null }, findings: [], assumptions: [] };
+}
+
+/** Foam drinks water, cut glass carries less, and an opened weave only looks poor. */
+const SEVERITIES: Readonly<Record<SandThrough["entry"]["shows"], Severity>> = {
+  foam: "blocker",
+  glass: "warning",
+  weave: "note",
+};
+
+function openPhrase({ number, entry }: SandThrough) {
+  return say`${entry.shows} shows on the ${entry.side} of the ${entry.face}, ${length(entry.fromTailM)} from the tail: repair ${number} is not done`;
+}
+
+function sayOpen(through: SandThrough): string {
+  return formatPhrase(openPhrase(through), "mm");
+}
+
+function openFinding(through: SandThrough): Finding {
+  const { shows, id } = through.entry;
+  const says = [...openPhrase(through), "; the board is not for water until it is"];
+  return finding(SEVERITIES[shows], `water.${shows}-shows`, `record[${id}]`, says);
+}
+
+function checkFittings(steps: readonly StepPlan[]): string[] {
+  const isOpen = (id: string) => steps.some((step) => step.id === id && !step.done);
+  return [
+    ...(isOpen("boxes") ? ["the fins' boxes or bases are not sealed in"] : []),
+    ...(isOpen("leash-plug") ? ["the leash plug is not sealed in and pulled"] : []),
+  ];
+}
+
+function checkRemaining(steps: readonly StepPlan[]): string[] {
+  const left = steps.filter((step) => step.id !== "water" && !step.done);
+  const next = left[0];
+  if (next === undefined) return [];
+  const count = left.length === 1 ? "one step is" : `${left.length} steps are`;
+  return [`${count} still to do, next: ${next.title}`];
+}

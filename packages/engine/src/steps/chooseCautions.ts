@@ -1,0 +1,36 @@
+import { CAUTIONS, type CautionId, RESIN_CAUTIONS } from "../constants/cautions";
+import type { Resin } from "../constants/Resin";
+import { RESINS } from "../constants/resins";
+import type { GlassInput } from "../layup/GlassInput";
+import type { LayupPlan } from "../layup/LayupPlan";
+import type { Choices } from "./Choices";
+import type { StepRow } from "./StepRow";
+
+/** The usual cautions at a step, in words: the step's own, and those of the resin that is opened there. */
+export function chooseCautions(
+  row: StepRow,
+  choices: Choices,
+  glass: { readonly input: GlassInput | undefined; readonly layup: LayupPlan | null },
+): readonly string[] {
+  const ids: CautionId[] = [...row.cautions];
+  if (row.labour.kind === "coat") {
+    const coat = row.labour.coat;
+    for (const kind of resinKinds(coat, glass)) ids.push(...RESIN_CAUTIONS[kind]);
+    if (choices.isPolystyrene && row.labour.spread === "box") ids.push("eps-pour");
+  }
+  if (ids.length > 0) ids.push("sheet");
+  return [...new Set(ids)].map((id) => CAUTIONS[id].text);
+}
+
+/** The kind of the coat's resin; where it is not known every kind that the board names, and else all of them. */
+function resinKinds(
+  coat: string,
+  glass: { readonly input: GlassInput | undefined; readonly layup: LayupPlan | null },
+): readonly Resin["kind"][] {
+  const own = glass.layup?.coats.find(({ id }) => id === coat)?.resin;
+  const { resin, boxResin } = glass.input ?? {};
+  const named = typeof resin === "string" ? [resin] : Object.values(resin ?? {});
+  const ids = own !== undefined ? [own] : [...named, ...(boxResin === undefined ? [] : [boxResin])];
+  const kinds = ids.flatMap((id) => (Object.hasOwn(RESINS, id) ? [RESINS[id]!.kind] : []));
+  return kinds.length > 0 ? kinds : ["peroxide", "two-part", "sunlight"];
+}

@@ -1,0 +1,57 @@
+import { SHOP_DEFAULTS } from "../constants/shopDefaults";
+import {
+  EXPERIENCE,
+  REFERENCE_COAT_KG,
+  REFERENCE_FACE_M2,
+  REPAIR_COAT_KG,
+  STEP_WORK,
+} from "../constants/workTimes";
+import type { Face, LayupPlan } from "../layup/LayupPlan";
+import { computeSpreadS } from "../mix/computeSpreadS";
+import type { MixPlan } from "../mix/MixPlan";
+import type { Choices } from "./Choices";
+import type { StepRow } from "./StepRow";
+
+export interface Bench {
+  readonly choices: Choices;
+  readonly people: number;
+  readonly layup: LayupPlan | null;
+  readonly mix: MixPlan | null;
+}
+
+/**
+ * How long the hands are on: for a coat the time to mix and spread all its cups, for other work a time by kind, by the
+ * faces it covers and by practice. Common practice, no source.
+ * @returns s
+ */
+export function computeHandsOnS({ labour }: StepRow, bench: Bench): number {
+  const { experience } = bench.choices;
+  if (labour.kind === "work") {
+    const { fixedS, perM2S, skill } = STEP_WORK[labour.work];
+    const areaM2 = labour.faces.reduce((sum, face) => sum + faceAreaM2(face, bench.layup), 0);
+    return EXPERIENCE[experience][skill].value * (fixedS.value + perM2S.value * areaM2);
+  }
+  const crew = { people: bench.people, experience };
+  if (labour.spread === "repair") return computeSpreadS("repair", REPAIR_COAT_KG.value, crew);
+  const cups = bench.mix?.coats.find(({ id }) => id === labour.coat)?.cups ?? [];
+  if (cups.length > 0) return cups.reduce((sum, cup) => sum + cup.spreadS, 0);
+  return computeSpreadS(labour.spread, coatMassKg(labour.coat, bench.layup), crew);
+}
+
+/** Whether some time rests on a board or coat of the usual size, because this one's is not known. */
+export function restsOnReference({ labour }: StepRow, layup: LayupPlan | null): boolean {
+  if (labour.kind === "work") return labour.faces.length > 0 && layup === null;
+  return labour.spread !== "repair" && !layup?.coats.some(({ id }) => id === labour.coat);
+}
+
+function faceAreaM2(face: Face, layup: LayupPlan | null): number {
+  return layup?.faces.find(({ id }) => id === face)?.areaM2 ?? REFERENCE_FACE_M2.value;
+}
+
+function coatMassKg(coat: string, layup: LayupPlan | null): number {
+  return layup?.coats.find(({ id }) => id === coat)?.resinMassKg ?? REFERENCE_COAT_KG.value;
+}
+
+export function peopleOf(shop: { readonly people?: number } | undefined): number {
+  return shop?.people ?? SHOP_DEFAULTS.people.value;
+}

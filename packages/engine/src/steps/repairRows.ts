@@ -1,0 +1,104 @@
+import type { Face } from "../layup/LayupPlan";
+import type { SandThrough } from "./Standing";
+import type { Labour, StepRow } from "./StepRow";
+
+const work = (name: Extract<Labour, { kind: "work" }>["work"]): Labour => ({
+  kind: "work",
+  work: name,
+  faces: [],
+});
+
+/** Where it happened and how deep it goes, as its steps are named. */
+const DEPTHS = { weave: 0, glass: 1, foam: 2 } as const;
+
+/** The steps that close one sand-through: how many of them hangs on how deep it goes. */
+export function repairRows(through: SandThrough): readonly StepRow[] {
+  const { face, shows } = through.entry;
+  const name = (part: string) => `repair-${through.number}-${part}`;
+  const depth = DEPTHS[shows];
+  const rows = [
+    ...(depth >= DEPTHS.foam ? [dryRow(name, face)] : []),
+    featherRow(name, face),
+    ...(depth >= DEPTHS.glass ? [patchRow(name, face)] : []),
+    fillRow(name, face),
+    sandRow(name, face),
+  ];
+  return rows.map((row) => ({ ...row, title: `Repair ${through.number}: ${row.title}` }));
+}
+
+/** The step that the rest of the work waits for. */
+export function repairEnd(through: SandThrough): string {
+  return `repair-${through.number}-sand`;
+}
+
+type Name = (part: string) => string;
+
+function dryRow(name: Name, face: Face): StepRow {
+  return {
+    id: name("dry"),
+    title: "keep it dry, and let the foam dry out",
+    when: () => true,
+    because: "damp foam blisters under a patch",
+    needs: [{ step: `fill-${face}`, until: "sandable", because: "it was being sanded" }],
+    labour: work("repairDry"),
+    cautions: [],
+  };
+}
+
+function featherRow(name: Name, face: Face): StepRow {
+  return {
+    id: name("feather"),
+    title: "feather the edge",
+    when: () => true,
+    because: "a patch or coat needs a dull slope to hold on to, not a step",
+    needs: [
+      { step: `fill-${face}`, until: "sandable", because: "it was being sanded" },
+      { step: name("dry"), until: "dry", because: "damp foam blisters under a patch" },
+    ],
+    labour: work("repairFeather"),
+    cautions: ["glass-dust"],
+  };
+}
+
+function patchRow(name: Name, face: Face): StepRow {
+  return {
+    id: name("patch"),
+    title: "patch the glass, each layer larger than the one before",
+    when: () => true,
+    because: "cut fibres carry nothing until others lap over them",
+    needs: [{ step: name("feather"), until: "hands-off", because: "the patch holds on the feathered slope" }],
+    labour: { kind: "coat", coat: `laminate-${face}`, spread: "repair" },
+    cautions: ["knife"],
+  };
+}
+
+function fillRow(name: Name, face: Face): StepRow {
+  return {
+    id: name("fill"),
+    title: "spot of fill coat, well past the edge",
+    when: () => true,
+    because: "the sander needs a film here again",
+    needs: [
+      { step: name("feather"), until: "hands-off", because: "the coat holds on the feathered slope" },
+      {
+        step: name("patch"),
+        until: "recoat",
+        because: "the coat bonds to a patch that has set and is still green",
+      },
+    ],
+    labour: { kind: "coat", coat: `fill-${face}`, spread: "repair" },
+    cautions: [],
+  };
+}
+
+function sandRow(name: Name, face: Face): StepRow {
+  return {
+    id: name("sand"),
+    title: `sand the spot level with the ${face}, by hand`,
+    when: () => true,
+    because: "a machine would be through again before it is felt",
+    needs: [{ step: name("fill"), until: "sandable", because: "soft resin clogs the paper and tears" }],
+    labour: work("repairSand"),
+    cautions: ["glass-dust"],
+  };
+}

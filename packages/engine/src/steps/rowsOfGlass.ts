@@ -1,0 +1,198 @@
+import type { Face } from "../layup/LayupPlan";
+import type { Choices } from "./Choices";
+import type { Labour, StepRow } from "./StepRow";
+
+const always = () => true;
+const work = (name: Extract<Labour, { kind: "work" }>["work"]): Labour => ({
+  kind: "work",
+  work: name,
+  faces: [],
+});
+const coat = (id: string, spread: Extract<Labour, { kind: "coat" }>["spread"]): Labour => ({
+  kind: "coat",
+  coat: id,
+  spread,
+});
+
+const trimTitle =
+  (face: Face) =>
+  ({ lapKind }: Choices) =>
+    lapKind === "cut"
+      ? `Cut the ${face}'s laps along the tape, and pull the tape`
+      : `Trim strings and corners off the ${face}'s laps`;
+
+/** From the shaped blank to the marks on it. */
+export const ROWS_OF_FOAM: readonly StepRow[] = [
+  {
+    id: "prep",
+    title: "Prepare the blank: fill tears, blow off dust, stringer a hair low",
+    when: always,
+    because: "resin shows every tear, and a stringer that stands proud is sanded through first",
+    needs: [],
+    labour: work("prep"),
+    cautions: ["foam-dust"],
+  },
+  {
+    id: "seal-bottom",
+    title: "Seal the bottom's foam",
+    when: ({ isSealed }) => isSealed,
+    because: "open foam drinks the first laminate dry and breathes bubbles into it",
+    needs: [{ step: "prep", until: "hands-off", because: "dust under the seal lets go" }],
+    labour: coat("seal-bottom", "seal"),
+    cautions: [],
+  },
+  {
+    id: "seal-deck",
+    title: "Seal the deck's foam",
+    when: ({ isSealed }) => isSealed,
+    because: "open foam drinks the first laminate dry and breathes bubbles into it",
+    needs: [
+      { step: "prep", until: "hands-off", because: "dust under the seal lets go" },
+      { step: "seal-bottom", until: "flip", because: "the board lies on it now" },
+    ],
+    labour: coat("seal-deck", "seal"),
+    cautions: ["flip"],
+  },
+  {
+    id: "mark-fins",
+    title: "Set out the fins and mark them",
+    when: ({ boxes }) => boxes !== null,
+    because: "marks pencilled on the foam show through the laminate",
+    needs: [
+      { step: "prep", until: "hands-off", because: "marks go on the finished surface" },
+      { step: "seal-bottom", until: "recoat", because: "a pencil tears a wet seal" },
+    ],
+    labour: work("marking"),
+    cautions: ["mark-and-verify"],
+  },
+];
+
+/** Cloth on both faces. */
+export const ROWS_OF_LAMINATE: readonly StepRow[] = [
+  {
+    id: "laminate-bottom",
+    title: "Laminate the bottom",
+    when: always,
+    because: "the bottom goes first, so that the deck's laps cover its edge",
+    needs: [
+      { step: "prep", until: "hands-off", because: "dust lifts the cloth" },
+      { step: "mark-fins", until: "hands-off", because: "the marks must lie under the glass" },
+      {
+        step: "seal-bottom",
+        until: "recoat",
+        because: "the laminate bonds to the seal while it is still green",
+      },
+      { step: "seal-deck", until: "flip", because: "the board lies on it now" },
+      {
+        step: "boxes",
+        until: "sandable",
+        because: "boxes are ground flush before cloth lies over them",
+        when: ({ boxes }) => boxes === "before-glass",
+      },
+    ],
+    labour: coat("laminate-bottom", "laminate"),
+    cautions: [],
+  },
+  {
+    id: "trim-bottom",
+    title: trimTitle("bottom"),
+    when: always,
+    because: "cloth cuts clean while it is leathery: sooner it drags, later it must be ground",
+    needs: [{ step: "laminate-bottom", until: "trim", because: "wet cloth drags under the knife" }],
+    labour: work("trim"),
+    cautions: ["knife"],
+  },
+  {
+    id: "laps-bottom",
+    title: "Level the bottom's laps",
+    when: always,
+    because: "a proud lap edge bridges the deck's cloth and traps air beside it",
+    needs: [
+      { step: "trim-bottom", until: "hands-off", because: "untrimmed cloth cannot be levelled" },
+      { step: "laminate-bottom", until: "flip", because: "the board is turned onto it" },
+    ],
+    labour: work("laps"),
+    cautions: ["flip", "glass-dust"],
+  },
+  {
+    id: "laminate-deck",
+    title: "Laminate the deck",
+    when: always,
+    because: "its laps run over the bottom's, and the rails end up with both",
+    needs: [
+      { step: "laps-bottom", until: "hands-off", because: "the cloth must lie down over the laps" },
+      { step: "laminate-bottom", until: "flip", because: "the board lies on it now" },
+      {
+        step: "seal-deck",
+        until: "recoat",
+        because: "the laminate bonds to the seal while it is still green",
+      },
+      {
+        step: "leash-plug",
+        until: "sandable",
+        because: "the plug is ground flush before cloth lies over it",
+        when: ({ plug }) => plug === "before-glass",
+      },
+    ],
+    labour: coat("laminate-deck", "laminate"),
+    cautions: ["flip"],
+  },
+  {
+    id: "trim-deck",
+    title: trimTitle("deck"),
+    when: always,
+    because: "cloth cuts clean while it is leathery: sooner it drags, later it must be ground",
+    needs: [{ step: "laminate-deck", until: "trim", because: "wet cloth drags under the knife" }],
+    labour: work("trim"),
+    cautions: ["knife"],
+  },
+];
+
+/** The coat that is sanded, rails taped. */
+export const ROWS_OF_FILL: readonly StepRow[] = [
+  {
+    id: "fill-bottom",
+    title: "Fill coat on the bottom, rails taped",
+    when: always,
+    because: "it fills the weave and gives the sander a film of its own, so that the glass stays whole",
+    needs: [
+      { step: "trim-deck", until: "hands-off", because: "loose threads stand up in the coat" },
+      {
+        step: "laminate-bottom",
+        until: "recoat",
+        because: "the coat bonds to a laminate that has set and is still green",
+      },
+      { step: "laminate-deck", until: "flip", because: "the board lies on it now" },
+      {
+        step: "boxes",
+        until: "sandable",
+        because: "boxes are ground flush before the coat",
+        when: ({ boxes }) => boxes === "after-laminate" || boxes === "glassed-on",
+      },
+    ],
+    labour: coat("fill-bottom", "fill"),
+    cautions: ["flip"],
+  },
+  {
+    id: "fill-deck",
+    title: "Fill coat on the deck, rails taped",
+    when: always,
+    because: "it fills the weave and gives the sander a film of its own, so that the glass stays whole",
+    needs: [
+      { step: "fill-bottom", until: "flip", because: "the board lies on it now" },
+      {
+        step: "laminate-deck",
+        until: "recoat",
+        because: "the coat bonds to a laminate that has set and is still green",
+      },
+      {
+        step: "leash-plug",
+        until: "sandable",
+        because: "the plug is ground flush before the coat",
+        when: ({ plug }) => plug === "after-laminate",
+      },
+    ],
+    labour: coat("fill-deck", "fill"),
+    cautions: ["flip"],
+  },
+];
