@@ -1,5 +1,12 @@
+export { DEMO_BOARDS, type DemoBoard } from "./demoBoards";
 export type { BoardFile, QuantityText } from "./file/BoardFile";
+export type { FinFile, FinsFile } from "./file/FinsFile";
+export type { BlankFile, GlassFile } from "./file/GlassFile";
+export type { RecordEntryFile } from "./file/RecordEntryFile";
+export type { ShopFile } from "./file/ShopFile";
 export type { StationFile, SurveyFile } from "./file/SurveyFile";
+export { findNearest } from "./findNearest";
+export { formatBoardFile } from "./formatBoardFile";
 export { formatProblems } from "./formatProblems";
 export type { Problem } from "./Problem";
 export { type BoardFileRead, readBoardFile } from "./readBoardFile";

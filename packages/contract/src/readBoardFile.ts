@@ -39,7 +39,9 @@ export function readBoardFile(text: string): BoardFileRead {
     ...checkBoardFile(json.value),
   ];
   if (!read.success || faults.length > 0) return refuse(faults, context);
-  return { ok: true, board: boardFromFile(read.data), file: read.data };
+  // The schema's own copy has its fields in the schema's order; a person's file keeps theirs.
+  const file = json.value as BoardFile;
+  return { ok: true, board: boardFromFile(file), file };
 }
 
 /** A file of another kind or version is not worth a list of its unknown fields. */

@@ -1,7 +1,7 @@
 import { quoteText } from "@lapline/engine";
 import { findNearest } from "../findNearest";
 import type { Fault, Step } from "../reading/Fault";
-import { countAt, isGiven, textAt } from "./readings";
+import { countAt, textAt } from "./readings";
 
 /** Names that must be given once, and names that point to others. */
 export function checkNames(document: unknown): Fault[] {
@@ -41,11 +41,12 @@ function checkOnce(document: unknown, list: readonly Step[], field: string, mess
 function checkPointers(document: unknown): Fault[] {
   const set: readonly Step[] = ["fins", "set"];
   const names = namesIn(document, set, "fin");
-  const known = names.filter((name) => name !== null);
-  const meets = names.flatMap((own, i) => {
-    const steps = [...set, i, "toe", "meets"];
-    const others = known.filter((name) => name !== own);
-    return isGiven(document, steps) ? checkPointer(document, steps, others, "another fin of the set") : [];
+  const meets = names.flatMap((_, i) => {
+    const others = names.filter((name, j) => name !== null && j !== i);
+    return checkPointer(document, [...set, i, "toe", "meets"], {
+      known: others,
+      what: "another fin of the set",
+    });
   });
   const asSet = Array.from({ length: countAt(document, ["fins", "asSet"]) }, (_, i): Step[] => [
     "fins",
@@ -53,20 +54,22 @@ function checkPointers(document: unknown): Fault[] {
     i,
     "fin",
   ]);
-  return [...meets, ...asSet.flatMap((steps) => checkPointer(document, steps, known, "a fin of the set"))];
+  const fins = { known: names, what: "a fin of the set" };
+  return [...meets, ...asSet.flatMap((steps) => checkPointer(document, steps, fins))];
 }
 
-function checkPointer(
-  document: unknown,
-  steps: readonly Step[],
-  known: readonly string[],
-  what: string,
-): Fault[] {
+interface Pointed {
+  readonly known: readonly (string | null)[];
+  readonly what: string;
+}
+
+function checkPointer(document: unknown, steps: readonly Step[], { known, what }: Pointed): Fault[] {
   const name = textAt(document, steps);
   if (name === null || known.includes(name)) return [];
-  const near = findNearest(name, known);
+  const words = known.filter((word) => word !== null);
+  const near = findNearest(name, words);
   if (near !== null) return [{ steps, message: `name ${what}: was ${quoteText(near)} meant?` }];
-  const list = known.length > 0 ? known.map(quoteText).join(", ") : "there is none yet";
+  const list = words.length > 0 ? words.map(quoteText).join(", ") : "there is none yet";
   return [{ steps, message: `name ${what}: ${list}` }];
 }
 

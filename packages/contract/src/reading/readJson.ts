@@ -12,7 +12,6 @@ export type JsonRead =
 const LARGEST_CHARACTERS = 2_000_000;
 /** The deepest place of a board file has nine brackets around it. */
 const DEEPEST_NESTING = 40;
-const FIRST_FAULTS = 5;
 
 /**
  * The document in a text, with the place of each of its parts. Size and nesting are looked at before anything is parsed; a
@@ -68,31 +67,37 @@ function checkNesting(text: string): Fault | null {
 }
 
 const WANTED: Readonly<Record<string, string>> = {
-  InvalidSymbol: "only text in quotes, numbers, true, false and null; a reading not taken is left out",
-  InvalidNumberFormat: "a number written plainly, or a quantity in quotes",
-  PropertyNameExpected: "a field's name in double quotes (and no comma behind the last field)",
-  ValueExpected: "a value (and no comma behind the last one)",
-  ColonExpected: "a colon behind the field's name",
-  CommaExpected: 'a comma before this (an inch mark inside quotes is written \\")',
-  CloseBraceExpected: "a closing brace, }",
-  CloseBracketExpected: "a closing bracket, ]",
-  EndOfFileExpected: "nothing more",
-  InvalidCommentToken: "no comment: JSON has none",
-  UnexpectedEndOfString: "a closing quote on the same line",
-  UnexpectedEndOfNumber: "a digit",
-  InvalidEscapeCharacter: 'one of \\" \\\\ \\/ \\n \\t \\u0000 behind a backslash',
-  InvalidCharacter: "no control character inside quotes",
+  InvalidSymbol:
+    "outside quotes only numbers, true, false and null may stand; leave out a reading that was not taken",
+  InvalidNumberFormat: "write a number plainly, or a quantity with its unit in quotes",
+  PropertyNameExpected: "a field's name in double quotes belongs here, and no comma behind the last field",
+  ValueExpected: "a value belongs here, and no comma behind the last one",
+  ColonExpected: "a colon belongs behind the field's name",
+  CommaExpected: "a comma belongs before this",
+  CloseBraceExpected: "a closing brace, }, is missing",
+  CloseBracketExpected: "a closing bracket, ], is missing",
+  EndOfFileExpected: "nothing may follow the closing brace of the file",
+  InvalidCommentToken: "JSON has no comments",
+  UnexpectedEndOfComment: "JSON has no comments",
+  UnexpectedEndOfString: "a closing quote is missing on this line",
+  UnexpectedEndOfNumber: "a digit is missing",
+  InvalidEscapeCharacter: 'behind a backslash only " \\ / b f n r t or u with four digits may stand',
+  InvalidUnicode: "behind \\u four hexadecimal digits belong",
+  InvalidCharacter: "a control character may not stand inside quotes",
 };
 
+/** Of several errors the later ones mostly follow from the first. */
 function describeErrors(text: string, errors: readonly ParseError[]): Fault[] {
-  const shown = errors.slice(0, FIRST_FAULTS).map(({ error, offset, length }): Fault => {
-    const found =
-      offset >= text.length
-        ? "the end of the file"
-        : quoteText(text.slice(offset, offset + Math.max(length, 1)));
-    const message = `not JSON: ${WANTED[printParseErrorCode(error)] ?? "something else"} belongs here`;
-    return { steps: [], read: `${found} at ${formatPlace(text, offset)}`, message };
-  });
-  if (shown.length > 0) return shown;
-  return [{ steps: [], read: quoteText(text), message: "write the board file as JSON" }];
+  const [first] = errors;
+  if (first === undefined)
+    return [{ steps: [], read: quoteText(text), message: "write the board file as JSON" }];
+  const { error, offset, length } = first;
+  const found =
+    offset >= text.length
+      ? "the end of the file"
+      : quoteText(text.slice(offset, offset + Math.max(length, 1)));
+  const message = `not JSON: ${WANTED[printParseErrorCode(error)] ?? "something else belongs here"}`;
+  const isAfterQuote = text.slice(0, offset).trimEnd().endsWith('"');
+  const hint = isAfterQuote ? '. An inch mark inside quotes is written \\", or in' : "";
+  return [{ steps: [], read: `${found} at ${formatPlace(text, offset)}`, message: message + hint }];
 }

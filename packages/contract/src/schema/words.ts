@@ -1,4 +1,3 @@
-import { quoteText } from "@lapline/engine";
 import { z } from "zod";
 import { findNearest } from "../findNearest";
 import { isWallTime } from "./isWallTime";
@@ -91,10 +90,7 @@ export function listOf<Item extends z.ZodType>(item: Item, what: string, most: n
 }
 
 function missingOr(need: string): (issue: { readonly input?: unknown }) => string {
-  return ({ input }) => {
-    if (input === undefined) return `missing: ${need}`;
-    return typeof input === "string" && input.length > 0 ? `${quoteText(input)} was read: ${need}` : need;
-  };
+  return ({ input }) => (input === undefined ? `missing: ${need}` : need);
 }
 
 const sizeOf = (input: unknown): number => (Array.isArray(input) ? input.length : 0);
