@@ -7,6 +7,9 @@ export interface Wood {
   readonly densityKgM3: Sourced;
 }
 
+/** Taken where a stringer is given without its wood. */
+export const DEFAULT_WOOD = "basswood";
+
 export const WOODS: Readonly<Record<string, Wood>> = {
   // 26 lb/ft³ air-dry.
   basswood: {

@@ -1,7 +1,7 @@
 import { LEFT_IN_CUPS_SHARE } from "../constants/handling";
 import type { Sourced } from "../constants/Sourced";
 import { type Band, computeBand } from "./computeBand";
-import type { CoatKind, CoatPlan, CoatTermId, Face } from "./LayupPlan";
+import type { CoatKind, CoatPlan, CoatTerm, CoatTermId, Face } from "./LayupPlan";
 
 export const TERM_NAMES: Readonly<Record<CoatTermId, string>> = {
   "in-glass": "in the glass",
@@ -17,7 +17,13 @@ export const TERM_NAMES: Readonly<Record<CoatTermId, string>> = {
 };
 
 /** Terms that are on the board once the coat is hard. */
-const KEPT: readonly CoatTermId[] = ["in-glass", "into-foam", "around-boxes", "net-film", "in-weave"];
+const KEPT: ReadonlySet<string> = new Set<CoatTermId>([
+  "in-glass",
+  "into-foam",
+  "around-boxes",
+  "net-film",
+  "in-weave",
+]);
 
 type Terms = Partial<Record<CoatTermId, number>>;
 
@@ -39,22 +45,11 @@ export interface CoatRecipe<K extends string> {
  * so what must leave them is divided by one less that share.
  */
 export function composeCoat<K extends string>(recipe: CoatRecipe<K>): CoatPlan {
-  type Key = K | "toolsKg" | "leftShare";
-  const drivers = { ...recipe.drivers, toolsKg: recipe.toolsKg, leftShare: LEFT_IN_CUPS_SHARE } as Record<
-    Key,
-    Sourced | Band
-  >;
-  const allTerms = (values: Readonly<Record<Key, number>>): Terms => {
-    const terms: Terms = { ...recipe.terms(values), "left-on-tools": values.toolsKg };
-    const leavingKg = sumOf(terms);
-    return { ...terms, "left-in-cups": (leavingKg * values.leftShare) / (1 - values.leftShare) };
-  };
-  const total = computeBand(drivers, (values) => sumOf(allTerms(values)));
-  const kept = computeBand(drivers, (values) => sumOf(pick(allTerms(values), KEPT)));
-  const values = Object.fromEntries(
-    Object.entries<Sourced | Band>(drivers).map(([key, { value }]) => [key, value]),
+  const total = computeBand(
+    { ...recipe.drivers, ...handlingOf(recipe.toolsKg) },
+    (values) => (sumTerms(recipe.terms(values)) + values.toolsKg) / (1 - values.leftShare),
   );
-  const terms = allTerms(values as Record<Key, number>);
+  const kept = computeBand(recipe.drivers, (values) => sumTerms(recipe.terms(values), KEPT));
   return {
     id: recipe.id,
     kind: recipe.kind,
@@ -67,20 +62,33 @@ export function composeCoat<K extends string>(recipe: CoatRecipe<K>): CoatPlan {
     keptMassLowKg: kept.low,
     keptMassHighKg: kept.high,
     areaM2: recipe.areaM2,
-    terms: (Object.keys(terms) as CoatTermId[]).map((id) => ({
-      id,
-      name: TERM_NAMES[id],
-      massKg: terms[id]!,
-    })),
+    terms: listTerms(recipe, total.value),
   };
 }
 
-function sumOf(terms: Terms): number {
-  let sumKg = 0;
-  for (const massKg of Object.values(terms)) sumKg += massKg;
-  return sumKg;
+function handlingOf(toolsKg: Sourced): Readonly<Record<"toolsKg" | "leftShare", Sourced>> {
+  return { toolsKg, leftShare: LEFT_IN_CUPS_SHARE };
 }
 
-function pick(terms: Terms, ids: readonly CoatTermId[]): Terms {
-  return Object.fromEntries(ids.filter((id) => terms[id] !== undefined).map((id) => [id, terms[id]]));
+function listTerms<K extends string>(recipe: CoatRecipe<K>, totalKg: number): CoatTerm[] {
+  const values = {} as Record<K, number>;
+  for (const key of Object.keys(recipe.drivers) as K[]) values[key] = recipe.drivers[key].value;
+  const terms: Terms = {
+    ...recipe.terms(values),
+    "left-on-tools": recipe.toolsKg.value,
+    "left-in-cups": totalKg * LEFT_IN_CUPS_SHARE.value,
+  };
+  return (Object.keys(terms) as CoatTermId[]).map((id) => ({
+    id,
+    name: TERM_NAMES[id],
+    massKg: terms[id] ?? 0,
+  }));
+}
+
+function sumTerms(terms: Terms, only?: ReadonlySet<string>): number {
+  let sumKg = 0;
+  for (const id in terms) {
+    if (only === undefined || only.has(id)) sumKg += terms[id as CoatTermId] ?? 0;
+  }
+  return sumKg;
 }

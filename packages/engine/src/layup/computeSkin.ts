@@ -87,7 +87,7 @@ function sumChords(points: ReadonlyArray<readonly [number, number, number]>): nu
   for (let i = 1; i < points.length; i++) {
     const [fromX, fromY, fromZ] = points[i - 1]!;
     const [toX, toY, toZ] = points[i]!;
-    sumM += Math.hypot(toX - fromX, toY - fromY, toZ - fromZ);
+    sumM += Math.sqrt((toX - fromX) ** 2 + (toY - fromY) ** 2 + (toZ - fromZ) ** 2);
   }
   return sumM;
 }

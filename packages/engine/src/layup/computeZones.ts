@@ -25,7 +25,14 @@ const BACK_FOOT_SHARE = 0.2;
  * the spot and, on the middle of a face, where it is at least half as wide as the face.
  */
 export function computeZones(schedule: Schedule, skin: Skin, sockets: readonly Socket[]): ZonePlan[] {
-  return listSpots(skin, sockets).map((spot) => computeZone(schedule, skin, spot));
+  const films = new Map<string, Band>();
+  const filmOn = (spot: Spot, coat: FilmCoat): Band => {
+    const key = `${coat} ${spot.face} ${spot.place}`;
+    const film = films.get(key) ?? computeFilmOn(schedule, spot, coat);
+    films.set(key, film);
+    return film;
+  };
+  return listSpots(skin, sockets).map((spot) => computeZone({ schedule, skin, filmOn }, spot));
 }
 
 function listSpots(skin: Skin, sockets: readonly Socket[]): Spot[] {
@@ -47,7 +54,15 @@ function listSpots(skin: Skin, sockets: readonly Socket[]): Spot[] {
   ];
 }
 
-function computeZone(schedule: Schedule, skin: Skin, spot: Spot): ZonePlan {
+function computeZone(
+  of: {
+    readonly schedule: Schedule;
+    readonly skin: Skin;
+    readonly filmOn: (spot: Spot, coat: FilmCoat) => Band;
+  },
+  spot: Spot,
+): ZonePlan {
+  const { schedule, skin } = of;
   const cloths = listCloths(schedule, skin, spot);
   const laminateResin = schedule.resins.laminate.resin;
   const thicknessM = computeBand({ ratio: schedule.ratio }, ({ ratio }) =>
@@ -57,7 +72,7 @@ function computeZone(schedule: Schedule, skin: Skin, spot: Spot): ZonePlan {
     (sumM, cloth) => sumM + cloth.arealMassKgM2.value / cloth.fibreDensityKgM3.value,
     0,
   );
-  const fill = computeFilmOn(schedule, spot, "fill");
+  const fill = of.filmOn(spot, "fill");
   return {
     id: spot.id,
     glassArealMassKgM2: cloths.reduce((sumKgM2, cloth) => sumKgM2 + cloth.arealMassKgM2.value, 0),
@@ -68,7 +83,7 @@ function computeZone(schedule: Schedule, skin: Skin, spot: Spot): ZonePlan {
     fillThicknessM: fill.value,
     fillThicknessLowM: fill.low,
     fillThicknessHighM: fill.high,
-    glossThicknessM: schedule.finish === "gloss" ? computeFilmOn(schedule, spot, "gloss").value : 0,
+    glossThicknessM: schedule.finish === "gloss" ? of.filmOn(spot, "gloss").value : 0,
   };
 }
 

@@ -1,5 +1,5 @@
 import type { Sourced } from "../constants/Sourced";
-import { WOODS } from "../constants/woods";
+import { DEFAULT_WOOD, WOODS } from "../constants/woods";
 import { say } from "../foundation/phrase";
 import { length } from "../foundation/quantity";
 import { quoteText } from "../foundation/quoteText";
@@ -13,7 +13,6 @@ export interface Stringer {
   readonly woodDensityKgM3: Sourced;
 }
 
-const DEFAULT_WOOD = "basswood";
 /** Thicker than this it is not a stringer but a reading gone wrong (declared convention). */
 const MOST_THICKNESS_M = 0.05;
 

@@ -1,0 +1,297 @@
+import { describe, expect, it } from "vitest";
+import { makeHalfCylinder, makeLensBoard } from "../../tests/fixtures/analyticShape";
+import board from "../../tests/reference/weight/wholeBoard.json";
+import { buildLayup } from "./buildLayup";
+import type { FittingsInput } from "./FittingsInput";
+import type { BlankInput, GlassInput } from "./GlassInput";
+import type { LayupPlan } from "./LayupPlan";
+
+const shape = makeLensBoard(board.body);
+const PU: BlankInput = { foam: "pu-48" };
+const EPS: BlankInput = { foam: "eps-20" };
+const LAYERS = {
+  bottom: { layers: ["e-136"], lapM: 0.05 },
+  deck: { layers: ["e-136", "e-136"], lapM: 0.05 },
+} satisfies GlassInput;
+const POLYESTER: GlassInput = { resin: "polyester", ...LAYERS };
+const EPOXY: GlassInput = { resin: "epoxy", ...LAYERS };
+const QUAD: FittingsInput = {
+  arrangement: "quad",
+  boxes: "after-fill",
+  set: [
+    { fin: "front", fromTailM: 0.285, fromRailM: 0.032 },
+    { fin: "rear", fromTailM: 0.15, fromRailM: 0.05 },
+  ],
+  leashPlug: { diameterM: 0.028, depthM: 0.02 },
+};
+
+function faults(glass: GlassInput | undefined, blank: BlankInput | undefined = PU, fins?: FittingsInput) {
+  const stage = buildLayup(glass, blank, fins, shape);
+  return {
+    value: stage.value,
+    found: stage.findings.map(({ code, severity, path }) => `${severity} ${code} ${path}`),
+  };
+}
+
+function build(glass: GlassInput, blank: BlankInput = PU, fins?: FittingsInput): LayupPlan {
+  const { value, findings } = buildLayup(glass, blank, fins, shape);
+  if (value === null) throw new Error(findings.map(({ text }) => text).join("; "));
+  return value;
+}
+
+const idsOf = (list: readonly { readonly id: string }[]) => list.map(({ id }) => id);
+
+describe("what must be there", () => {
+  it("notes a missing glass part and says what to add", () => {
+    const { value, found } = faults(undefined);
+    expect(value).toBeNull();
+    expect(found).toEqual(["note layup.no-glass glass"]);
+  });
+
+  it("waits for the shape, and still says what is wrong with the glass", () => {
+    const stage = buildLayup({ ...POLYESTER, resin: "polyestr" }, PU, undefined, null);
+    expect(stage.value).toBeNull();
+    expect(stage.findings.map(({ code }) => code)).toEqual(["layup.unknown-resin", "layup.no-shape"]);
+  });
+
+  it("takes no foam and no resin by default", () => {
+    expect(buildLayup(POLYESTER, undefined, undefined, shape).findings.map(({ code }) => code)).toEqual([
+      "layup.no-blank",
+    ]);
+    expect(faults(LAYERS).found).toEqual(["blocker layup.no-resin glass.resin"]);
+  });
+});
+
+describe("styrene on polystyrene foam", () => {
+  it.each(["eps-20", "xps-32"])("refuses polyester on %s and plans nothing", (foam) => {
+    const { value, found } = faults(POLYESTER, { foam });
+    expect(value).toBeNull();
+    expect(found).toContain("blocker layup.styrene-on-foam glass.resin");
+  });
+
+  it.each([
+    [{ ...EPOXY, boxResin: "polyester" }, "glass.boxResin"],
+    [{ ...EPOXY, resin: { laminate: "epoxy", fill: "polyester", box: "epoxy" } }, "glass.resin.fill"],
+    [{ ...EPOXY, resin: { laminate: "epoxy", box: "sunlight" } }, "glass.resin.box"],
+  ] satisfies Array<[GlassInput, string]>)("refuses it where it is named: %#", (glass, path) => {
+    const { value, found } = faults(glass, EPS);
+    expect(value).toBeNull();
+    expect(found).toContain(`blocker layup.styrene-on-foam ${path}`);
+  });
+
+  it("lets epoxy on EPS and polyester on PU through", () => {
+    expect(faults(EPOXY, EPS).value).not.toBeNull();
+    expect(faults(POLYESTER, PU).found).toEqual([]);
+  });
+
+  it("warns of polyester over epoxy", () => {
+    expect(faults({ ...EPOXY, resin: { laminate: "epoxy", fill: "polyester" } }).found).toContain(
+      "warning layup.polyester-over-epoxy glass.resin.fill",
+    );
+  });
+});
+
+describe("ids nobody knows", () => {
+  it.each([
+    [
+      { ...POLYESTER, bottom: { layers: ["e-163"] } },
+      PU,
+      "layup.unknown-cloth glass.bottom.layers[0]",
+      "e-136",
+    ],
+    [{ ...POLYESTER, resin: "poliester" }, PU, "layup.unknown-resin glass.resin", "polyester"],
+    [{ ...POLYESTER, resin: "constructor" }, PU, "layup.unknown-resin glass.resin", "polyester"],
+    [POLYESTER, { foam: "pu48" }, "layup.unknown-foam blank.foam", "pu-48"],
+    [POLYESTER, { foam: "pu-4800" }, "layup.unknown-foam blank.foam", "pu-48"],
+  ] satisfies Array<[GlassInput, BlankInput, string, string]>)(
+    "names near ones: %#",
+    (glass, blank, code, near) => {
+      const stage = buildLayup(glass, blank, undefined, shape);
+      const blocker = stage.findings.find((found) => `${found.code} ${found.path}` === code);
+      expect(stage.value).toBeNull();
+      expect(blocker?.severity).toBe("blocker");
+      expect(blocker?.text).toContain(near);
+    },
+  );
+});
+
+describe("sizes that cannot be", () => {
+  it.each([
+    [{ ...POLYESTER, deck: { layers: ["e-136"], lapM: 0.3 } }, "layup.lap-too-wide glass.deck.lap"],
+    [{ ...POLYESTER, deck: { layers: ["e-136"], lapM: -0.01 } }, "layup.lap-not-a-width glass.deck.lap"],
+    [{ ...POLYESTER, deck: { layers: ["e-136"], lapM: Number.NaN } }, "layup.lap-not-a-width glass.deck.lap"],
+    [withPatch({ fromTailM: 0.6, toM: 0.2 }), "layup.patch-order glass.patches[0].to"],
+    [withPatch({ fromTailM: 0, toM: 3 }), "layup.patch-outside glass.patches[0].to"],
+    [withPatch({ fromTailM: 0, toM: 0.5, widthM: 0 }), "layup.patch-width glass.patches[0].width"],
+    [{ ...POLYESTER, resinRatio: 12 }, "layup.ratio glass.resinRatio"],
+  ] satisfies Array<[GlassInput, string]>)("are refused: %#", (glass, code) => {
+    const { value, found } = faults(glass);
+    expect(value).toBeNull();
+    expect(found).toEqual([`blocker ${code}`]);
+  });
+
+  it("refuses a box without a depth", () => {
+    const fins: FittingsInput = {
+      arrangement: "single",
+      set: [{ fin: "centre", fromTailM: 0.2, box: { lengthM: 0.26, widthM: 0.025, depthM: 0 } }],
+    };
+    expect(faults(POLYESTER, PU, fins).found).toEqual(["blocker layup.box-size fins.set[0].box"]);
+  });
+
+  it("lets a patch end a hair past the nose", () => {
+    const layup = build(withPatch({ fromTailM: 1, toM: shape.plan.lengthTapeM + 0.0005 }));
+    expect(layup.pieces.at(-1)?.extent?.toTapeM).toBe(shape.plan.lengthTapeM);
+  });
+});
+
+function withPatch(extent: { fromTailM: number; toM: number; widthM?: number }): GlassInput {
+  return { ...POLYESTER, patches: [{ face: "deck", cloth: "e-136", ...extent }] };
+}
+
+describe("coats", () => {
+  it("names them as the contract does", () => {
+    expect(idsOf(build({ ...POLYESTER, finish: "gloss" }, PU, QUAD).coats)).toEqual([
+      "laminate-bottom",
+      "laminate-deck",
+      "fill-bottom",
+      "fill-deck",
+      "boxes",
+      "leash-plug",
+      "gloss-bottom",
+      "gloss-deck",
+    ]);
+    expect(idsOf(build(EPOXY, EPS).coats).slice(0, 2)).toEqual(["seal-bottom", "seal-deck"]);
+  });
+
+  it("keeps poured, run-off, weave, styrene and film apart in a fill coat", () => {
+    const fill = build(POLYESTER).coats.find(({ id }) => id === "fill-deck");
+    expect(idsOf(fill?.terms ?? [])).toEqual([
+      "net-film",
+      "in-weave",
+      "run-off",
+      "styrene-lost",
+      "left-on-tools",
+      "left-in-cups",
+    ]);
+  });
+
+  it("lays a net film that the trade knows: 150 to 250 g/m² for a fill, 80 to 150 for a gloss coat (common practice, no source)", () => {
+    for (const cloth of ["e-136", "e-203"]) {
+      const faces = { bottom: { layers: [cloth] }, deck: { layers: [cloth] } };
+      const { coats } = build({ resin: "polyester", ...faces, finish: "gloss" });
+      const net = (id: string) => {
+        const coat = coats.find((candidate) => candidate.id === id)!;
+        return coat.terms.find((term) => term.id === "net-film")!.massKg / coat.areaM2;
+      };
+      expect(net("fill-deck")).toBeGreaterThan(0.15);
+      expect(net("fill-deck")).toBeLessThan(0.25);
+      expect(net("gloss-deck")).toBeGreaterThan(0.08);
+      expect(net("gloss-deck")).toBeLessThan(0.15);
+    }
+  });
+
+  it("drinks more into bare EPS than into sealed, and says so", () => {
+    const bare = buildLayup({ ...EPOXY, seal: false }, EPS, undefined, shape);
+    const termKg = (plan: LayupPlan | null) =>
+      plan?.coats.find(({ id }) => id === "laminate-deck")?.terms.find(({ id }) => id === "into-foam")
+        ?.massKg ?? 0;
+    expect(termKg(bare.value)).toBeGreaterThan(2 * termKg(build(EPOXY, EPS)));
+    expect(bare.findings.map(({ code }) => code)).toEqual(["layup.eps-unsealed"]);
+    expect(idsOf(bare.value?.coats ?? [])).not.toContain("seal-deck");
+  });
+
+  it("loses no styrene from epoxy", () => {
+    const lost = build(EPOXY, EPS).coats.flatMap(({ terms }) =>
+      terms.filter(({ id }) => id === "styrene-lost"),
+    );
+    expect(lost.length).toBeGreaterThan(0);
+    expect(lost.every(({ massKg }) => massKg === 0)).toBe(true);
+  });
+
+  it("plans no box resin for glassed-on fins, and notes what it leaves out", () => {
+    const stage = buildLayup(POLYESTER, PU, { ...QUAD, boxes: "glassed-on" }, shape);
+    expect(idsOf(stage.value?.coats ?? [])).not.toContain("boxes");
+    expect(stage.findings.map(({ code }) => code)).toEqual(["layup.glassed-on"]);
+  });
+
+  it("gives two boxes to a fin off the rail and one to a fin on the centreline", () => {
+    const tri: FittingsInput = {
+      arrangement: "tri",
+      set: [
+        { fin: "front", fromTailM: 0.28, fromRailM: 0.03 },
+        { fin: "centre", fromTailM: 0.09 },
+      ],
+    };
+    expect(idsOf(build(POLYESTER, PU, tri).fittings)).toEqual(["front-left", "front-right", "centre"]);
+  });
+});
+
+describe("layers", () => {
+  it("warns of a bare side and still fills it", () => {
+    const { value, found } = faults({ ...POLYESTER, bottom: { layers: [] } });
+    expect(found).toEqual(["warning layup.no-layers glass.bottom.layers"]);
+    expect(idsOf(value?.coats ?? [])).toEqual(["laminate-deck", "fill-bottom", "fill-deck"]);
+  });
+
+  it("says every default it takes", () => {
+    const stage = buildLayup({ resin: "polyester", bottom: { layers: ["e-136"] } }, PU, QUAD, shape);
+    const paths = stage.assumptions.map(({ path }) => path);
+    for (const path of [
+      "glass.bottom.lap",
+      "glass.lapKind",
+      "glass.finish",
+      "glass.resinRatio",
+      "fins.set[0].box",
+    ]) {
+      expect(paths).toContain(path);
+    }
+  });
+
+  it("has the contract's zones and one for each box, thickest where laps overlap", () => {
+    const { zones } = build(POLYESTER, PU, QUAD);
+    const ids = [
+      "deck",
+      "deck-foot",
+      "bottom",
+      "rail-left",
+      "rail-right",
+      "lap-deck",
+      "lap-bottom",
+      "tail",
+      "nose",
+    ];
+    expect(idsOf(zones)).toEqual([...ids, "box-1", "box-2", "box-3", "box-4"]);
+    const skinM = Object.fromEntries(zones.map(({ id, laminateThicknessM }) => [id, laminateThicknessM]));
+    expect(skinM["rail-left"]).toBeCloseTo(skinM.deck! + skinM.bottom!, 12);
+    expect(skinM["lap-bottom"]).toBeCloseTo(skinM.deck! + skinM.bottom!, 12);
+  });
+
+  it("counts a tail patch under the back foot and not in the middle", () => {
+    const { zones } = build({
+      ...POLYESTER,
+      patches: [{ face: "deck", cloth: "e-136", fromTailM: 0, toM: 0.6 }],
+    });
+    const glass = Object.fromEntries(zones.map(({ id, glassArealMassKgM2 }) => [id, glassArealMassKgM2]));
+    expect(glass["deck-foot"]! / glass.deck!).toBeCloseTo(1.5, 12);
+    expect(glass.tail! / glass.nose!).toBeCloseTo(4 / 3, 12);
+  });
+
+  it("does not thicken the deck by a narrow strip down its middle", () => {
+    const strip = { face: "deck" as const, cloth: "e-136", fromTailM: 0, toM: 1.7, widthM: 0.06 };
+    const { zones, pieces } = build({ ...POLYESTER, patches: [strip] });
+    expect(zones.find(({ id }) => id === "deck")?.glassArealMassKgM2).toBeCloseTo(0.27125, 4);
+    expect(pieces.at(-1)?.widthM).toBeCloseTo(0.06, 12);
+  });
+});
+
+it("a patch over the whole face has the face's own area, whatever the strips miss", () => {
+  const cylinder = makeHalfCylinder(1.5, 0.2);
+  for (const body of [shape, cylinder]) {
+    const glass: GlassInput = {
+      ...POLYESTER,
+      patches: [{ face: "deck", cloth: "e-136", fromTailM: 0, toM: body.plan.lengthTapeM }],
+    };
+    const patch = buildLayup(glass, PU, undefined, body).value?.pieces.at(-1);
+    expect(patch?.areaM2).toBeCloseTo(body.plan.deckAreaM2, 12);
+  }
+});

@@ -1,0 +1,127 @@
+import { FILL_FILM, GLOSS_FILM, SEAL_POURED_KG_M2, WEAVE_OPEN_SHARE } from "../constants/coatFilms";
+import { FOAM_KINDS, findFoam } from "../constants/foams";
+import { LAP_DRIP_KG_M, LEFT_IN_CUPS_SHARE } from "../constants/handling";
+import { RESINS } from "../constants/resins";
+import type { Sourced } from "../constants/Sourced";
+import { formatPhrase, say } from "../foundation/phrase";
+import { area, arealMass, count, fraction, length, mass, type Quantity } from "../foundation/quantity";
+import type { WorkingInput, WorkingTable } from "../foundation/stage";
+import { bandWorking } from "./bandWorking";
+import { byId, fromLayup, type LayupContext } from "./LayupContext";
+import type { CoatPlan, CoatTermId, LayupPlan } from "./LayupPlan";
+
+/** How the resin of a coat, each of its terms and what stays on the board come about. */
+export const coatsWorking: WorkingTable<LayupContext> = {
+  ...bandWorking<LayupContext>("layup.coats[].resinMass", "Kg", {
+    words: "mixed resin to have in the cups for this coat",
+    formula: "sum of the coat's terms",
+    sources: ["mass-balance", "common-practice"],
+    inputs: coatInputs((coat, layup, context) => [...listTerms(coat), ...listRanges(coat, layup, context)]),
+  }),
+  ...bandWorking<LayupContext>("layup.coats[].keptMass", "Kg", {
+    words: "what stays on the board once the coat is hard, before sanding",
+    formula: "in glass + into foam + around boxes + film + weave",
+    sources: ["mass-balance", "common-practice"],
+    inputs: coatInputs((coat, layup, context) => [...listTerms(coat), ...listRanges(coat, layup, context)]),
+  }),
+  "layup.coats[].areaM2": {
+    words:
+      "surface under the coat: a laminate has its lap strip with it, a poured coat ends at the widest line, boxes count their mouths",
+    formula: "A_face (+ lap × rail line), or Σ length × width",
+    sources: ["geometry"],
+    inputs: coatInputs((coat, layup) =>
+      coat.face === null
+        ? [{ name: "mouths", value: area(coat.areaM2) }]
+        : byId(layup.faces, coat.face, ({ areaM2, lapM }) => [
+            { name: "face", value: area(areaM2) },
+            { name: "lap", value: length(lapM) },
+            { name: "rail line", value: length(layup.railLineM) },
+          ]),
+    ),
+  },
+  "layup.coats[].terms[].massKg": {
+    words: "one part of the coat's resin",
+    formula: "named with the inputs",
+    sources: ["common-practice", "resin-glass-chart", "mass-balance"],
+    inputs: fromLayup((layup, [coatId, termId], context) =>
+      byId(layup.coats, coatId, (coat) =>
+        byId(coat.terms, termId, (term) => [
+          { name: "how", value: TERM_FORMULAS[term.id] },
+          { name: term.name, value: mass(term.massKg) },
+          { name: "area", value: area(coat.areaM2) },
+          ...listRanges(coat, layup, context),
+        ]),
+      ),
+    ),
+  },
+};
+
+const TERM_FORMULAS: Readonly<Record<CoatTermId, string>> = {
+  "in-glass": "ratio × cloth of this face",
+  "into-foam":
+    "uptake × foam that this coat is first to wet; for a seal coat what is poured less its styrene",
+  "around-boxes": "(pockets − bodies) × cured density",
+  "net-film": "(poured − run-off − styrene − weave) × area",
+  "in-weave": "open share × thickness of the outer ply × cured density × area",
+  "run-off": "poured × run-off share × area",
+  "styrene-lost": "loss share of what lies on the board while wet: kept × share / (1 − share)",
+  dripped: "drip per metre × rail line, where the cloth laps",
+  "left-on-tools": "as common practice has it for the kind of coat",
+  "left-in-cups": "share × (all other terms) / (1 − share)",
+};
+
+function coatInputs(
+  list: (coat: CoatPlan, layup: LayupPlan, context: LayupContext) => readonly WorkingInput[],
+) {
+  return fromLayup((layup, [id], context) => byId(layup.coats, id, (coat) => list(coat, layup, context)));
+}
+
+function listTerms(coat: CoatPlan): WorkingInput[] {
+  return coat.terms.map((term) => ({ name: term.name, value: mass(term.massKg) }));
+}
+
+/** The rates that the coat's kind hangs on, with their ranges. */
+function listRanges(
+  coat: CoatPlan,
+  layup: LayupPlan,
+  { board: { glass, blank } }: LayupContext,
+): WorkingInput[] {
+  const loss = RESINS[coat.resin]?.styreneLossShare;
+  const shared = [
+    ...(loss === undefined ? [] : [range("lost as styrene", loss, fraction)]),
+    range("left in cups", LEFT_IN_CUPS_SHARE, fraction),
+  ];
+  if (coat.kind === "seal") return [range("poured", SEAL_POURED_KG_M2, arealMass), ...shared];
+  if (coat.kind === "fill" || coat.kind === "gloss") {
+    const film = coat.kind === "fill" ? FILL_FILM : GLOSS_FILM;
+    const weave = coat.kind === "fill" ? [range("open share of the weave", WEAVE_OPEN_SHARE, fraction)] : [];
+    return [
+      range("poured", film.pouredKgM2, arealMass),
+      range("runs off", film.runOffShare, fraction),
+      ...weave,
+      ...shared,
+    ];
+  }
+  if (coat.kind !== "laminate") return shared;
+  const foam = findFoam(blank?.foam ?? "");
+  const kind = foam === null ? null : FOAM_KINDS[foam.kind];
+  const isSealed = layup.coats.some(({ kind: other }) => other === "seal");
+  return [
+    {
+      name: "ratio",
+      value: formatPhrase(say`${count(layup.resinRatioLow)} to ${count(layup.resinRatioHigh)}`, "mm"),
+    },
+    ...(kind === null
+      ? []
+      : [range("foam takes up", isSealed ? kind.sealedUptakeKgM2 : kind.uptakeKgM2, arealMass)]),
+    { name: "drip for each metre of lap", value: mass(LAP_DRIP_KG_M[glass?.lapKind ?? "free"].value) },
+    ...shared,
+  ];
+}
+
+function range(name: string, sourced: Sourced, quantity: (value: number) => Quantity): WorkingInput {
+  const { value, low, high } = sourced;
+  if (low === undefined || high === undefined) return { name, value: quantity(value) };
+  const says = say`${quantity(value)} (${quantity(low)} to ${quantity(high)})`;
+  return { name, value: formatPhrase(says, "mm") };
+}

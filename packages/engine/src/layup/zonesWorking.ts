@@ -1,0 +1,88 @@
+import { FILM_SHARE_BY_PLACE, WEAVE_OPEN_SHARE } from "../constants/coatFilms";
+import { RESINS } from "../constants/resins";
+import { arealMass, count, density, fraction, length } from "../foundation/quantity";
+import type { WorkingInput, WorkingTable } from "../foundation/stage";
+import { bandWorking } from "./bandWorking";
+import { byId, fromLayup, type LayupContext } from "./LayupContext";
+import type { LayupPlan, ZonePlan } from "./LayupPlan";
+
+/** How the skin and the film of a zone come about. */
+export const zonesWorking: WorkingTable<LayupContext> = {
+  "layup.zones[].glassArealMassKgM2": {
+    words:
+      "glass over one square metre here: the face's layers, laps of the other face where they lie, patches that cover the spot",
+    formula: "Σ areal mass",
+    sources: ["mass-balance", "nist-811"],
+    inputs: zoneInputs((zone, layup) => [
+      { name: "pieces of the board", value: count(layup.pieces.length) },
+      { name: "glass here", value: arealMass(zone.glassArealMassKgM2) },
+    ]),
+  },
+  ...bandWorking<LayupContext>("layup.zones[].laminateThickness", "M", {
+    words: "thickness of the cured laminate without voids; resin soaked into the foam lies beneath it",
+    formula: "t = Σ A (1/ρf + r/ρm)",
+    sources: ["kaw-mixture", "e-glass-sheet", "resin-glass-chart"],
+    inputs: zoneInputs((zone, layup) => [
+      { name: "glass here A", value: arealMass(zone.glassArealMassKgM2) },
+      { name: "ratio r", value: count(layup.resinRatio) },
+      ...resinDensity(layup, "laminate"),
+    ]),
+  }),
+  "layup.zones[].fibreVolumeFraction": {
+    words: "share of the laminate's volume that is glass",
+    formula: "Vf = Σ (A/ρf) / t",
+    sources: ["kaw-mixture"],
+    inputs: zoneInputs((zone) => [
+      { name: "glass here A", value: arealMass(zone.glassArealMassKgM2) },
+      { name: "laminate t", value: length(zone.laminateThicknessM, "fine") },
+    ]),
+  },
+  ...bandWorking<LayupContext>("layup.zones[].fillThickness", "M", {
+    words: "film of the fill coat before sanding; thinner on laps and rails, where it runs off",
+    formula: "place share × (poured − run-off − styrene − weave) / cured density",
+    sources: ["common-practice", "mass-balance"],
+    inputs: zoneInputs((zone, layup) => [
+      ...listPlaces(),
+      { name: "open share of the weave", value: fraction(WEAVE_OPEN_SHARE.value) },
+      ...netFilm(zone, layup, "fill"),
+      ...resinDensity(layup, "fill"),
+    ]),
+  }),
+  "layup.zones[].glossThicknessM": {
+    words: "film of the gloss coat; nought where none is planned",
+    formula: "place share × (poured − run-off − styrene) / cured density",
+    sources: ["common-practice", "mass-balance"],
+    inputs: zoneInputs((zone, layup) => [
+      ...listPlaces(),
+      ...netFilm(zone, layup, "gloss"),
+      ...resinDensity(layup, "gloss"),
+    ]),
+  },
+};
+
+function zoneInputs(list: (zone: ZonePlan, layup: LayupPlan) => readonly WorkingInput[]) {
+  return fromLayup((layup, [id]) => byId(layup.zones, id, (zone) => list(zone, layup)));
+}
+
+function listPlaces(): WorkingInput[] {
+  return [
+    { name: "place share on laps", value: fraction(FILM_SHARE_BY_PLACE.lap.value) },
+    { name: "place share on rails and ends", value: fraction(FILM_SHARE_BY_PLACE.edge.value) },
+  ];
+}
+
+const BOTTOM_ZONES = /^(bottom|lap-bottom|box-\d+)$/;
+
+function netFilm(zone: ZonePlan, layup: LayupPlan, kind: "fill" | "gloss"): WorkingInput[] {
+  const face = BOTTOM_ZONES.test(zone.id) ? "bottom" : "deck";
+  const coat = layup.coats.find((candidate) => candidate.kind === kind && candidate.face === face);
+  const net = coat?.terms.find((term) => term.id === "net-film");
+  if (coat === undefined || net === undefined) return [{ name: "coat", value: "none planned" }];
+  return [{ name: "net film on the face", value: arealMass(net.massKg / coat.areaM2) }];
+}
+
+function resinDensity(layup: LayupPlan, kind: "laminate" | "fill" | "gloss"): WorkingInput[] {
+  const coat = layup.coats.find((candidate) => candidate.kind === kind);
+  const resin = coat === undefined ? undefined : RESINS[coat.resin];
+  return resin === undefined ? [] : [{ name: "cured resin", value: density(resin.curedDensityKgM3.value) }];
+}

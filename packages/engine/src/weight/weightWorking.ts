@@ -1,0 +1,132 @@
+import { BOX_SOLID_SHARE, FITTING_DENSITY_KG_M3, PLUG_SOLID_SHARE } from "../constants/fittings";
+import { findFoam } from "../constants/foams";
+import { DEFAULT_WOOD, WOODS } from "../constants/woods";
+import { count, density, fraction, length, mass, volume } from "../foundation/quantity";
+import type { Working, WorkingInput, WorkingTable } from "../foundation/stage";
+import { bandWorking } from "../layup/bandWorking";
+import type { BlankInput } from "../layup/GlassInput";
+import type { LayupPlan } from "../layup/LayupPlan";
+import type { ShapePlan } from "../shape/ShapePlan";
+import type { WeightPlan } from "./WeightPlan";
+
+/** What `why` hands the weight's working: the plan and the board file it came from. */
+export interface WeightContext {
+  readonly plan: {
+    readonly weight: WeightPlan | null;
+    readonly layup: LayupPlan | null;
+    readonly shape: ShapePlan | null;
+  };
+  readonly board: { readonly blank?: BlankInput };
+}
+
+type Inputs = Working<WeightContext>["inputs"];
+
+/** How each number of the weight comes about, keyed by its path in the plan. */
+export const weightWorking: WorkingTable<WeightContext> = {
+  ...bandWorking<WeightContext>("weight.foam", "Kg", {
+    words: "foam: the weighed blank less its stringer, or volume times density",
+    formula: "m = shaped mass − stringer, or (V − V_stringer) × ρ",
+    sources: ["mass-balance", "common-practice"],
+    inputs: listFoam,
+  }),
+  ...bandWorking<WeightContext>("weight.stringer", "Kg", {
+    words: "wood of the stringer",
+    formula: "m = V_stringer × ρ",
+    sources: ["mass-balance", "wood-tables", "wood-memory"],
+    inputs: listStringer,
+  }),
+  ...bandWorking<WeightContext>("weight.cloth", "Kg", {
+    words: "all pieces of cloth, laps and overlaps with them; a weave may be 5 % off what it is sold as",
+    formula: "Σ cloth of the pieces",
+    sources: ["mass-balance", "nist-811", "common-practice"],
+    inputs: ({ plan: { layup } }) =>
+      layup === null
+        ? []
+        : [
+            { name: "pieces", value: count(layup.pieces.length) },
+            ...layup.pieces.map(
+              (piece): WorkingInput => ({ name: piece.id, value: mass(piece.clothMassKg) }),
+            ),
+          ],
+  }),
+  ...bandWorking<WeightContext>("weight.resin", "Kg", {
+    words: "cured resin that stays on the board; what sanding takes off is left in",
+    formula: "Σ kept mass of the coats",
+    sources: ["mass-balance", "common-practice", "resin-glass-chart"],
+    inputs: ({ plan: { layup } }) =>
+      layup?.coats.map((coat): WorkingInput => ({ name: coat.id, value: mass(coat.keptMassKg) })) ?? [],
+  }),
+  ...bandWorking<WeightContext>("weight.fittings", "Kg", {
+    words: "plastic of boxes and plug, less the foam routed out for them",
+    formula: "Σ body × solid share × ρ_plastic − Σ pocket × ρ_foam",
+    sources: ["mass-balance", "common-practice", "plastics-memory"],
+    inputs: listFittings,
+  }),
+  ...bandWorking<WeightContext>("weight.finished", "Kg", {
+    words: "the board without fins, wax and leash, before sanding takes its share",
+    formula: "foam + stringer + cloth + resin + fittings",
+    sources: ["mass-balance"],
+    inputs: ({ plan: { weight } }) =>
+      weight === null
+        ? []
+        : [
+            { name: "foam", value: mass(weight.foamKg) },
+            { name: "stringer", value: mass(weight.stringerKg) },
+            { name: "cloth", value: mass(weight.clothKg) },
+            { name: "resin", value: mass(weight.resinKg) },
+            { name: "fittings", value: mass(weight.fittingsKg) },
+          ],
+  }),
+  "weight.stringerVolumeM3": {
+    words: "volume of the stringer: its thickness times the board's side area on the centreline",
+    formula: "V = thickness × Σ thickness of the board × Δx",
+    sources: ["geometry"],
+    inputs: ({ board: { blank }, plan: { shape } }) => [
+      { name: "stringer", value: blank?.stringer === undefined ? "none" : length(blank.stringer.thicknessM) },
+      ...(shape === null ? [] : [{ name: "thickest", value: length(shape.thicknessMaxM) }]),
+    ],
+  },
+};
+
+function listFoam({ plan: { weight, shape }, board: { blank } }: WeightContext): ReturnType<Inputs> {
+  if (weight === null || shape === null) return [];
+  if (weight.foamBy === "scale") {
+    return [
+      { name: "shaped mass", value: mass(blank?.shapedMassKg ?? 0) },
+      { name: "stringer", value: mass(weight.stringerKg) },
+    ];
+  }
+  return [
+    { name: "volume V", value: volume(shape.volumeM3) },
+    { name: "stringer's volume", value: volume(weight.stringerVolumeM3) },
+    ...foamDensity(blank),
+  ];
+}
+
+function listStringer({ plan: { weight }, board: { blank } }: WeightContext): ReturnType<Inputs> {
+  if (weight === null) return [];
+  const wood = WOODS[blank?.stringer?.wood ?? DEFAULT_WOOD];
+  return [
+    { name: "volume", value: volume(weight.stringerVolumeM3) },
+    ...(wood === undefined ? [] : [{ name: wood.name, value: density(wood.densityKgM3.value) }]),
+  ];
+}
+
+function listFittings({ plan: { layup }, board: { blank } }: WeightContext): ReturnType<Inputs> {
+  if (layup === null) return [];
+  return [
+    ...layup.fittings.flatMap((fitting): WorkingInput[] => [
+      { name: `${fitting.id}, body`, value: volume(fitting.bodyVolumeM3) },
+      { name: `${fitting.id}, pocket`, value: volume(fitting.pocketVolumeM3) },
+    ]),
+    { name: "solid share of a box", value: fraction(BOX_SOLID_SHARE.value) },
+    { name: "solid share of a plug", value: fraction(PLUG_SOLID_SHARE.value) },
+    { name: "plastic", value: density(FITTING_DENSITY_KG_M3.value) },
+    ...foamDensity(blank),
+  ];
+}
+
+function foamDensity(blank: BlankInput | undefined): WorkingInput[] {
+  const foam = findFoam(blank?.foam ?? "");
+  return foam === null ? [] : [{ name: "foam as sold", value: density(foam.densityKgM3.value) }];
+}
