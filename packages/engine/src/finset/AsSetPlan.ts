@@ -2,6 +2,8 @@
 export interface AsSetPlan {
   /** The mark's id. */
   readonly id: string;
+  /** The surface that was measured. */
+  readonly on: "foam" | "laminate" | "fill" | null;
   /** How far the mark is from where it belongs, in whatever direction; null where that end was not measured. */
   readonly trailingErrorM: number | null;
   readonly leadingErrorM: number | null;

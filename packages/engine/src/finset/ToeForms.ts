@@ -16,6 +16,9 @@ export interface ToeForms {
   readonly aimBeyondNoseM: number | null;
 }
 
+/** Declared convention: a base nearer to the centreline's direction than this is parallel, and its string never meets it. */
+const PARALLEL_RAD = 1e-9;
+
 /**
  * Gives the toe in every form a builder may set it by.
  *
@@ -29,7 +32,7 @@ export function computeToeForms(base: BaseLine, toeRad: number): ToeForms {
     toeRad,
     toeOverBaseM: base.baseM * Math.sin(toeRad),
     aimBesideNoseM: base.vM - reachM * Math.tan(toeRad),
-    aimBeyondNoseM: toeRad > 0 && base.vM > 0 ? base.vM / Math.tan(toeRad) - reachM : null,
+    aimBeyondNoseM: toeRad > PARALLEL_RAD && base.vM > 0 ? base.vM / Math.tan(toeRad) - reachM : null,
   };
 }
 

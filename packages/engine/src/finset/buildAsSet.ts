@@ -22,6 +22,17 @@ export function buildAsSet(
   const asSet: AsSetPlan[] = [];
   measured.forEach((read, i) => {
     const path = `fins.asSet[${i}]`;
+    if (!isNumeric(read)) {
+      findings.push(
+        finding(
+          "warning",
+          "finset.as-set-bad",
+          path,
+          say`a reading of the ${read.fin} fin as set is no number, so it is left aside`,
+        ),
+      );
+      return;
+    }
     const mark = marks.find(({ fin, side }) => fin === read.fin && (side === "centre" || side === read.side));
     if (mark === undefined) {
       findings.push(noSuchMark(read, path, marks));
@@ -48,6 +59,17 @@ export function buildAsSet(
     asSetPairs,
     findings: [...findings, ...asSetPairs.flatMap((pair) => judgePair(pair, asSet, request.toleranceM))],
   };
+}
+
+function isNumeric({ trailing, leading, cantRad }: AsSetInput): boolean {
+  const values = [
+    trailing?.fromTailM,
+    trailing?.fromCentrelineM,
+    leading?.fromTailM,
+    leading?.fromCentrelineM,
+    cantRad,
+  ];
+  return values.every((value) => value === undefined || Number.isFinite(value));
 }
 
 function noSuchMark(read: AsSetInput, path: string, marks: readonly FinMark[]): Finding {

@@ -9,15 +9,16 @@ import { buildPairs } from "./buildPairs";
 import { checkClearances } from "./checkClearances";
 import { checkFins } from "./checkFins";
 import { checkSpot } from "./checkSpot";
+import { checkTwist } from "./checkTwist";
 import { compareSides } from "./compareSides";
 import { buildGround, computeClearances } from "./computeClearances";
-import type { FinSpot } from "./FinSpot";
 import type { FinsetPlan, SetOutLinePlan } from "./FinsetPlan";
 import type { FinsInput } from "./FinsInput";
+import { foldSides } from "./foldSides";
 import { placeFins } from "./placeFins";
 import { checkRule, recommendSides } from "./recommendSides";
 import { buildSetOutLine, type SetOutLine } from "./SetOutLine";
-import { takeFinDefaults } from "./takeFinDefaults";
+import { type FinDefaults, takeFinDefaults } from "./takeFinDefaults";
 
 /**
  * Gives the fins as they are to be marked, checked and cut, from where the builder wants them and the board as surveyed.
@@ -40,39 +41,66 @@ export function buildFinset(fins: FinsInput | undefined, shape: BoardShape | nul
       "fins are set out from the outline, and there is no outline yet",
     );
   const defaults = takeFinDefaults(fins);
+  const laid = layOut(fins, shape, defaults);
+  const { assumptions } = defaults;
+  if (laid.marks.length === 0) return { value: null, findings: orNoFin(laid.findings), assumptions };
+  const checked = checkLaidOut(fins, laid, defaults);
+  return {
+    value: {
+      asymmetryM: Math.max(0, ...laid.ownRails.map(({ leftM, rightM }) => Math.abs(leftM - rightM))),
+      sides: defaults.sides,
+      boxes: defaults.boxes,
+      toleranceM: defaults.toleranceM,
+      line: describeLine(laid.line, laid.along),
+      marks: laid.marks,
+      pairs: buildPairs(shape, laid.marks, laid.ownRails),
+      ...checked.parts,
+    },
+    findings: [...laid.findings, ...checked.findings],
+    assumptions,
+  };
+}
+
+/** Where every fin stands, and what could not stand. */
+function layOut(fins: FinsInput, shape: BoardShape, { sides }: FinDefaults) {
   const along = buildAlongBy(fins, shape);
-  const line = buildSetOutLine(shape, defaults.sides);
+  const line = buildSetOutLine(shape, sides);
   const checked = checkFins(fins);
-  const placed = placeFins({ fins: checked.fins, sides: defaults.sides, line, along });
-  const findings = [...checked.findings, ...placed.findings];
-  const spots = keepOnBoard(line, placed.spots, findings);
-  const marks = spots.flatMap((spot) => buildMark(line, along, spot) ?? []);
-  if (marks.length === 0)
-    return { value: null, findings: orNoFin(findings), assumptions: defaults.assumptions };
+  const placed = placeFins({ fins: checked.fins, sides, line, along });
+  const spots = placed.spots.filter((spot) => checkSpot(line, spot, spot.id).length === 0);
+  const faults = placed.spots.map((spot) => ({ spot, check: (who: string) => checkSpot(line, spot, who) }));
+  return {
+    along,
+    line,
+    listed: checked.fins,
+    spots,
+    ownRails: placed.ownRails,
+    marks: spots.flatMap((spot) => buildMark(line, along, spot) ?? []),
+    findings: [...checked.findings, ...placed.findings, ...foldSides(faults)],
+  };
+}
+
+/** The room around the fins, the three rules beside each other, the plug, and the fins as set. */
+function checkLaidOut(fins: FinsInput, laid: ReturnType<typeof layOut>, { sides, toleranceM }: FinDefaults) {
+  const { line, along, spots, marks } = laid;
+  const { shape } = line;
   const grounds = spots.map((spot) => buildGround(line, spot));
   const clearances = computeClearances(line, grounds);
   const plug = fins.leashPlug && buildLeashPlug({ plug: fins.leashPlug, line, along, grounds });
-  const compared = compareSides(shape, { fins: checked.fins, along });
-  const recommended = recommendSides(compared, shape.plan.symmetry);
-  const asSet = buildAsSet({ shape, along, toleranceM: defaults.toleranceM }, fins.asSet ?? [], marks);
-  findings.push(...checkClearances(grounds, clearances), ...(plug?.findings ?? []));
-  findings.push(...checkRule(defaults.sides, recommended, placed.ownRails), ...asSet.findings);
-  const value: FinsetPlan = {
-    asymmetryM: Math.max(0, ...placed.ownRails.map(({ leftM, rightM }) => Math.abs(leftM - rightM))),
-    sides: defaults.sides,
-    boxes: defaults.boxes,
-    toleranceM: defaults.toleranceM,
-    line: describeLine(line, along),
-    marks,
-    pairs: buildPairs(shape, marks, placed.ownRails),
-    sidesCompared: compared,
-    recommendedSides: recommended.sides,
-    clearances,
-    leashPlug: plug?.value ?? null,
-    asSet: asSet.asSet,
-    asSetPairs: asSet.asSetPairs,
+  const sidesCompared = compareSides(shape, { fins: laid.listed, along });
+  const recommended = recommendSides(sidesCompared, shape.plan.symmetry);
+  const { asSet, asSetPairs, findings } = buildAsSet({ shape, along, toleranceM }, fins.asSet ?? [], marks);
+  const recommendedSides = recommended.sides;
+  return {
+    parts: { sidesCompared, recommendedSides, clearances, leashPlug: plug?.value ?? null, asSet, asSetPairs },
+    findings: [
+      ...checkClearances(grounds, clearances),
+      ...checkTwist(marks),
+      ...(plug?.findings ?? []),
+      ...checkRule(sides, recommended, laid.ownRails),
+      ...findings,
+    ],
   };
-  return { value, findings, assumptions: defaults.assumptions };
 }
 
 function nothing(code: string, path: string, words: string): Stage<FinsetPlan> {
@@ -82,15 +110,6 @@ function nothing(code: string, path: string, words: string): Stage<FinsetPlan> {
 function orNoFin(findings: readonly Finding[]): readonly Finding[] {
   if (findings.some(({ severity }) => severity === "blocker")) return findings;
   return [...findings, finding("blocker", "finset.fin-missing", "fins.set", say`no fin is given`)];
-}
-
-/** A fault is told for each side, since a lopsided board can have it on one. */
-function keepOnBoard(line: SetOutLine, spots: readonly FinSpot[], findings: Finding[]): readonly FinSpot[] {
-  return spots.filter((spot) => {
-    const fault = checkSpot(line, spot);
-    if (fault !== null) findings.push(fault);
-    return fault === null;
-  });
 }
 
 function describeLine(line: SetOutLine, along: AlongBy): SetOutLinePlan {

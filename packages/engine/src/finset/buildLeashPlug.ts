@@ -30,6 +30,8 @@ export interface PlugResult {
  */
 export function buildLeashPlug(request: PlugRequest): PlugResult {
   const { plug, line, along } = request;
+  const bad = checkSizes(plug);
+  if (bad !== null) return { value: null, findings: [bad] };
   const side = plug.side ?? "left";
   const uM = computeStraightM(line.shape, along, plug.fromTailM);
   const at = uM === null ? null : placeOnBoard(line, side, uM, plug.fromCentrelineM);
@@ -50,6 +52,21 @@ export function buildLeashPlug(request: PlugRequest): PlugResult {
     box: next?.id ?? null,
   };
   return { value, findings: checkPlug(value) };
+}
+
+function checkSizes(plug: LeashPlugInput): Finding | null {
+  const sizes = {
+    fromTail: plug.fromTailM,
+    fromCentreline: plug.fromCentrelineM,
+    diameter: plug.diameterM,
+    depth: plug.depthM,
+  };
+  for (const [field, value] of Object.entries(sizes))
+    if (value !== undefined && !(Number.isFinite(value) && value >= 0))
+      return finding("blocker", "finset.bad-length", `fins.leashPlug.${field}`, [
+        `the leash plug's ${field} has to be a length of nought or more`,
+      ]);
+  return null;
 }
 
 function offTheDeck(plug: LeashPlugInput): Finding {

@@ -3,7 +3,9 @@ import { type Phrase, say } from "../foundation/phrase";
 import { length } from "../foundation/quantity";
 import { type Finding, finding, type Severity } from "../foundation/stage";
 import type { Ground } from "./computeClearances";
+import type { FinSpot } from "./FinSpot";
 import type { ClearancePlan } from "./FinsetPlan";
+import { foldSides } from "./foldSides";
 
 type Make = (severity: Severity, code: string, field: string, says: Phrase) => void;
 
@@ -12,103 +14,132 @@ export function checkClearances(
   grounds: readonly Ground[],
   clearances: readonly ClearancePlan[],
 ): readonly Finding[] {
+  const tell = (check: (who: string, clearance: ClearancePlan, ground: Ground, make: Make) => void) =>
+    foldSides(
+      clearances.map((clearance, i) => {
+        const ground = grounds[i]!;
+        return {
+          spot: ground.spot,
+          check: (who) => gather(ground, (make) => check(who, clearance, ground, make)),
+        };
+      }),
+    );
+  return [
+    ...tell((who, clearance, { spot }, make) => {
+      if (spot.fin.box !== undefined) checkBox(who, spot.fin.box.depthM, clearance, make);
+      checkBow(who, clearance, make);
+    }),
+    ...tell((who, clearance, { spot }, make) => {
+      const next = grounds.find((other) => other.spot.id === clearance.next)?.spot;
+      if (next !== undefined && isFirstOfTwo(clearance, clearances))
+        checkNext(nameBoth(who, spot, next), clearance, make);
+    }),
+  ];
+}
+
+function gather({ spot }: Ground, check: (make: Make) => void): readonly Finding[] {
   const findings: Finding[] = [];
-  const told = new Set<string>();
-  clearances.forEach((clearance, i) => {
-    const ground = grounds[i]!;
-    const make: Make = (severity, code, field, says) =>
-      findings.push(finding(severity, code, `${ground.spot.path}.${field}`, says));
-    if (ground.spot.fin.box !== undefined) checkBox(ground, clearance, make);
-    checkNext(clearance, told, make);
-    checkBow(clearance, make);
-  });
+  check((severity, code, field, says) =>
+    findings.push(finding(severity, code, `${spot.path}.${field}`, says)),
+  );
   return findings;
 }
 
-function checkBox({ spot }: Ground, clearance: ClearancePlan, make: Make): void {
+/** Two that lie nearest to each other are told of once, at the first. */
+function isFirstOfTwo({ id, next }: ClearancePlan, clearances: readonly ClearancePlan[]): boolean {
+  const place = (name: string | null) => clearances.findIndex((clearance) => clearance.id === name);
+  return clearances[place(next)]?.next !== id || place(id) < place(next);
+}
+
+/** By their plain names where they stand on one side. */
+function nameBoth(who: string, spot: FinSpot, next: FinSpot): string {
+  if (next.fin.fin === spot.fin.fin) return `two ${spot.fin.fin}`;
+  return `${who} and ${next.side === spot.side ? next.fin.fin : next.id}`;
+}
+
+function checkBox(who: string, depthM: number, clearance: ClearancePlan, make: Make): void {
   if (clearance.toRailM < 0 || clearance.foamAboveM === null) {
     make(
       "blocker",
       "finset.box-outside",
       "box",
-      say`the ${spot.id} fin's box reaches over the edge of the board: move the fin in or up the board, or use a shorter box`,
+      say`the ${who} fin's box reaches over the edge of the board: move the fin in or up the board, or use a shorter box`,
     );
     return;
   }
-  checkAbove(spot.id, spot.fin.box!.depthM, clearance.foamAboveM, make);
-  checkBeside(clearance, make);
+  checkAbove(who, depthM, clearance.foamAboveM, make);
+  checkBeside(who, clearance, make);
 }
 
-function checkAbove(id: string, depthM: number, foamAboveM: number, make: Make): void {
+function checkAbove(who: string, depthM: number, foamAboveM: number, make: Make): void {
   const leastM = FIN_CLEARANCES.foamAboveM;
   if (foamAboveM <= 0)
     make(
       "blocker",
       "finset.box-too-deep",
       "box.depth",
-      say`the ${id} fin's box is ${length(depthM)} deep and would come out of the deck by ${length(-foamAboveM)}: use a box at most ${length(Math.max(0, depthM + foamAboveM - leastM))} deep, or a place where the board is thicker`,
+      say`the ${who} fin's box is ${length(depthM)} deep and would come out of the deck by ${length(-foamAboveM)}: use a box at most ${length(Math.max(0, depthM + foamAboveM - leastM))} deep, or a place where the board is thicker`,
     );
   else if (foamAboveM < leastM)
     make(
       "warning",
       "finset.foam-above",
       "box.depth",
-      say`only ${length(foamAboveM)} of foam is left over the ${id} fin's box, where ${length(leastM)} is common practice: a box ${length(leastM - foamAboveM, "fine")} shallower, or a move up the board, would leave it`,
+      say`only ${length(foamAboveM)} of foam is left over the ${who} fin's box, where ${length(leastM)} is common practice: a box ${length(leastM - foamAboveM, "fine")} shallower, or a move up the board, would leave it`,
     );
 }
 
-function checkBeside({ id, foamBesideM, toRailM, toStringerM }: ClearancePlan, make: Make): void {
+function checkBeside(who: string, { foamBesideM, toRailM, toStringerM }: ClearancePlan, make: Make): void {
   const least = FIN_CLEARANCES;
   if (foamBesideM !== null && foamBesideM < least.foamBesideM)
     make(
       "warning",
       "finset.foam-beside",
       "fromRail",
-      say`only ${length(foamBesideM)} of foam is left beside the ${id} fin's box at its floor, where ${length(least.foamBesideM)} is common practice: ${length(least.foamBesideM - foamBesideM, "fine")} farther from the rail would leave it`,
+      say`only ${length(foamBesideM)} of foam is left beside the ${who} fin's box at its floor, where ${length(least.foamBesideM)} is common practice: ${length(least.foamBesideM - foamBesideM, "fine")} farther from the rail would leave it`,
     );
   if (toRailM < least.toRailM)
     make(
       "warning",
       "finset.box-to-rail",
       "fromRail",
-      say`the ${id} fin's box comes within ${length(toRailM)} of the rail, where ${length(least.toRailM)} is common practice: move the fin ${length(least.toRailM - toRailM, "fine")} in`,
+      say`the ${who} fin's box comes within ${length(toRailM)} of the rail, where ${length(least.toRailM)} is common practice: move the fin ${length(least.toRailM - toRailM, "fine")} in`,
     );
   if (toStringerM !== null && toStringerM < least.toStringerM)
     make(
       "warning",
       "finset.box-to-stringer",
       "fromRail",
-      say`the ${id} fin's box comes within ${length(toStringerM)} of the middle of the stringer: move the fin out, or rout the stringer on purpose`,
+      say`the ${who} fin's box comes within ${length(toStringerM)} of the middle of the stringer: move the fin out, or rout the stringer on purpose`,
     );
 }
 
-/** Two that are in one place are told once. */
-function checkNext({ id, next, toNextM }: ClearancePlan, told: Set<string>, make: Make): void {
-  if (next === null || toNextM === null || told.has(`${next} ${id}`)) return;
-  told.add(`${id} ${next}`);
+function checkNext(both: string, { toNextM }: ClearancePlan, make: Make): void {
+  const leastM = FIN_CLEARANCES.betweenBoxesM;
+  if (toNextM === null) return;
   if (toNextM <= 0)
     make(
       "blocker",
       "finset.boxes-overlap",
       "fromTail",
-      say`the ${id} and ${next} fins are in one place: move one of them along the board`,
+      say`the ${both} fins are in one place: move one of them along the board`,
     );
-  else if (toNextM < FIN_CLEARANCES.betweenBoxesM)
+  else if (toNextM < leastM)
     make(
       "warning",
       "finset.box-to-box",
       "fromTail",
-      say`only ${length(toNextM)} is left between the ${id} and ${next} fins, where ${length(FIN_CLEARANCES.betweenBoxesM)} is common practice: move one of them ${length(FIN_CLEARANCES.betweenBoxesM - toNextM, "fine")} along the board`,
+      say`only ${length(toNextM)} is left between the ${both} fins, where ${length(leastM)} is common practice: move one of them ${length(leastM - toNextM, "fine")} along the board`,
     );
 }
 
-function checkBow({ id, bowUnderBaseM }: ClearancePlan, make: Make): void {
+function checkBow(who: string, { bowUnderBaseM }: ClearancePlan, make: Make): void {
   if (Math.abs(bowUnderBaseM) <= FIN_CLEARANCES.bowUnderBaseM) return;
   const kind = bowUnderBaseM > 0 ? "hollow" : "rounded";
   make(
     "note",
     "finset.base-not-flat",
     "base",
-    say`the bottom is ${kind} by ${length(Math.abs(bowUnderBaseM), "fine")} under the ${id} fin's base: set the box by its ends and sand it in, or scribe the base`,
+    say`the bottom is ${kind} by ${length(Math.abs(bowUnderBaseM), "fine")} under the ${who} fin's base: set the box by its ends and sand it in, or scribe the base`,
   );
 }

@@ -15,7 +15,7 @@ export interface CheckedFins {
 /** Finds what is wrong with the fins as they are stated, before any of them is placed. */
 export function checkFins(input: FinsInput): CheckedFins {
   const listed = input.set.map((fin, i) => ({ fin, path: `fins.set[${i}]` }));
-  const findings = [...checkNames(input, listed)];
+  const findings = [...checkNames(input, listed), ...checkTolerance(input)];
   const fins = listed.filter(({ fin, path }, i) => {
     const wrong = checkFin(fin, path);
     findings.push(...wrong);
@@ -23,6 +23,12 @@ export function checkFins(input: FinsInput): CheckedFins {
     return isFirst && !wrong.some(({ severity }) => severity === "blocker");
   });
   return { fins, findings };
+}
+
+function checkTolerance({ toleranceM }: FinsInput): readonly Finding[] {
+  if (toleranceM === undefined || (Number.isFinite(toleranceM) && toleranceM > 0)) return [];
+  const says = say`the tolerance of the set-out has to be more than nought; 1 mm is common practice`;
+  return [finding("blocker", "finset.bad-length", "fins.tolerance", says)];
 }
 
 function checkNames(input: FinsInput, listed: readonly ListedFin[]): readonly Finding[] {
@@ -61,15 +67,13 @@ function checkFin(fin: FinInput, path: string): readonly Finding[] {
     finding("blocker", code, `${path}.${field}`, words);
   const findings: Finding[] = [];
   for (const { field, value, least } of lengths(fin)) {
-    if (value === undefined || (Number.isFinite(value) && (least === "above" ? value > 0 : value >= 0)))
-      continue;
+    if (value === undefined || (Number.isFinite(value) && IS_RIGHT[least](value))) continue;
     const read = Number.isFinite(value) ? say`${length(value)}` : say`no number`;
-    const right = least === "above" ? "more than nought" : "nought or more";
     findings.push(
       bad(field, "finset.bad-length", [
         `the ${fin.fin} fin's ${field} reads `,
         ...read,
-        `: it has to be ${right}`,
+        `: it has to be ${RIGHT[least]}`,
       ]),
     );
   }
@@ -88,6 +92,13 @@ function checkFin(fin: FinInput, path: string): readonly Finding[] {
   return [...findings, ...checkCant(fin, path), ...checkToe(fin, path)];
 }
 
+const IS_RIGHT = {
+  above: (value: number) => value > 0,
+  nought: (value: number) => value >= 0,
+  any: () => true,
+} as const;
+const RIGHT = { above: "more than nought", nought: "nought or more", any: "a length" } as const;
+
 function lengths(fin: FinInput) {
   return [
     { field: "fromTail", value: fin.fromTailM, least: "nought" },
@@ -97,6 +108,7 @@ function lengths(fin: FinInput) {
     { field: "box.length", value: fin.box?.lengthM, least: "above" },
     { field: "box.width", value: fin.box?.widthM, least: "above" },
     { field: "box.depth", value: fin.box?.depthM, least: "above" },
+    { field: "box.behindTrailing", value: fin.box?.behindTrailingM, least: "any" },
   ] as const;
 }
 

@@ -32,6 +32,7 @@ export function compareAsSet(request: AsSetRequest, measured: AsSetInput, mark: 
   const cantIsWithin = cantErrorRad === null || Math.abs(cantErrorRad) <= SET_OUT_TOLERANCE.cantRad;
   return {
     id: mark.id,
+    on: measured.on ?? null,
     trailingErrorM,
     leadingErrorM,
     toeErrorRad: computeToeError(mark, trailing, leading),

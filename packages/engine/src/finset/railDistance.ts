@@ -68,6 +68,7 @@ export function computeInsetM(line: SetOutLine, { side, uM, fromRailM, by }: Ins
   if (by === "square-to-centreline" || squareM < 0) return squareM;
   const spareM = (vM: number) =>
     computeToRailM(line.shape, side, placeOnBoard(line, side, uM, vM)) - fromRailM;
-  // The shortest distance is never longer than the square one, so the mark lies inside of the square one.
-  return findCrossing(spareM, -railM, squareM);
+  // The shortest distance is never longer than the square one, so the mark lies no farther out than that; where the rail runs
+  // along the line the two are the same but for rounding.
+  return spareM(squareM) >= 0 ? squareM : findCrossing(spareM, -railM, squareM);
 }

@@ -1,0 +1,93 @@
+import { describe, expect, it } from "vitest";
+import { finsetShape } from "../../tests/fixtures/finsetShape";
+import { buildFinset } from "./buildFinset";
+import type { FinsInput } from "./FinsInput";
+import { finsetWorking } from "./finsetWorking";
+
+const box = { lengthM: 0.13, widthM: 0.02, depthM: 0.02 };
+const fins: FinsInput = {
+  arrangement: "quad",
+  fromTailOf: "crotch",
+  set: [
+    {
+      fin: "front",
+      fromTailM: 0.2,
+      fromRailM: 0.04,
+      baseM: 0.11,
+      toe: { kind: "aimBesideNose", offsetM: 0.07 },
+      cantRad: 0.1,
+      depthM: 0.115,
+      sweepRad: 0.6,
+      foil: { kind: "flat-inside", thickness: 0.08 },
+      box,
+    },
+    { fin: "rear", fromTailM: 0.04, fromRailM: 0.08, baseM: 0.1, toe: { kind: "meets", fin: "front" }, box },
+  ],
+  leashPlug: { fromTailM: 0.02, fromCentrelineM: 0.03, side: "right", diameterM: 0.028, depthM: 0.02 },
+  asSet: (["left", "right"] as const).map((side) => ({
+    fin: "front",
+    side,
+    on: "fill" as const,
+    trailing: { fromTailM: 0.201, fromCentrelineM: 0.16 },
+    leading: { fromTailM: 0.311, fromCentrelineM: 0.154 },
+    cantRad: 0.12,
+  })),
+};
+const shape = finsetShape({
+  lengthM: 1.8,
+  left: () => 0.2,
+  right: () => 0.2,
+  notch: { halfWidthM: 0.05, depthM: 0.08 },
+});
+const { value } = buildFinset(fins, shape);
+const context = { plan: { finset: value, shape: shape.plan }, board: { fins } };
+
+interface Leaf {
+  readonly path: string;
+  readonly ids: readonly string[];
+}
+
+/** Every number of the plan, its path with emptied brackets and the ids that stood in them. */
+function leaves(part: unknown, path: string, ids: readonly string[]): readonly Leaf[] {
+  if (typeof part === "number") return [{ path, ids }];
+  if (part === null || typeof part !== "object") return [];
+  if (Array.isArray(part))
+    return part.flatMap((element: { readonly id: string }) =>
+      leaves(element, `${path}[]`, [...ids, element.id]),
+    );
+  return Object.entries(part).flatMap(([key, inner]) => leaves(inner, `${path}.${key}`, ids));
+}
+
+describe("the working of the fins' numbers", () => {
+  const found = leaves(value, "finset", []);
+
+  it("is there for every number of a plan that has them all", () => {
+    const paths = new Set(found.map(({ path }) => path));
+    expect([...paths].filter((path) => finsetWorking[path] === undefined)).toEqual([]);
+    expect(Object.keys(finsetWorking).filter((path) => !paths.has(path))).toEqual([]);
+  });
+
+  it("gives words, a formula, a source and inputs that can be shown", () => {
+    for (const { path, ids } of found) {
+      const working = finsetWorking[path]!;
+      expect(working.words, path).toMatch(/\.$/);
+      expect(working.formula.length, path).toBeGreaterThan(0);
+      expect(working.sources.length, path).toBeGreaterThan(0);
+      for (const { name, value: shown } of working.inputs(context, ids)) {
+        expect(name.length, path).toBeGreaterThan(0);
+        if (typeof shown === "object") expect(Number.isFinite(shown.value), `${path}: ${name}`).toBe(true);
+      }
+    }
+  });
+
+  it("shows the string's offset where the toe was stated by it", () => {
+    const inputs = finsetWorking["finset.marks[].toeRad"]!.inputs(context, ["front-left"]);
+    expect(inputs.find(({ name }) => name.startsWith("o,"))?.value).toMatchObject({ value: 0.07 });
+  });
+
+  it("shows nothing where the plan has no fins", () => {
+    const empty = { plan: { finset: null, shape: null }, board: {} };
+    for (const working of Object.values(finsetWorking))
+      expect(working.inputs(empty, ["front-left"])).toEqual([]);
+  });
+});
