@@ -1,22 +1,34 @@
 /**
- * Installs what is missing, and only then: runs `npm ci` when the lock file, Node's native interface or the platform
- * differs from what the stamp inside node_modules says. It has no dependency, so that it runs on a bare clone.
+ * Installs what is missing, and only then: runs `npm ci` where the packages in node_modules are not those of the lock file, or
+ * were put there by another Node or machine. It has no dependency, so that it runs on a bare clone.
  */
 import { spawnSync } from "node:child_process";
-import { createHash } from "node:crypto";
 import { existsSync, readFileSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 
 const root = join(dirname(fileURLToPath(import.meta.url)), "..");
-const stampFile = join(root, "node_modules", ".lapline-setup");
+/** npm's own record of what it has put into node_modules, written last. */
+const installedFile = join(root, "node_modules", ".package-lock.json");
+const machineFile = join(root, "node_modules", ".lapline-machine");
+const machine = [process.versions.modules, process.platform, process.arch].join(" ");
 
-/** The machine's Node and the lock file together decide what must lie in node_modules. */
-function stampNow() {
-  const lock = createHash("sha256")
-    .update(readFileSync(join(root, "package-lock.json")))
-    .digest("hex");
-  return [lock, process.versions.modules, process.platform, process.arch].join(" ");
+function isInstalled() {
+  if (!existsSync(installedFile)) return false;
+  if (existsSync(machineFile) && readFileSync(machineFile, "utf8") !== machine) return false;
+  const wanted = packagesIn(join(root, "package-lock.json"));
+  const installed = packagesIn(installedFile);
+  // What is optional is for other machines, or npm has already found that it cannot be had here.
+  return Object.entries(wanted)
+    .filter(([path, entry]) => path.startsWith("node_modules/") && !entry.optional)
+    .every(
+      ([path, entry]) =>
+        installed[path]?.version === entry.version && !!installed[path]?.link === !!entry.link,
+    );
+}
+
+function packagesIn(lockFile) {
+  return JSON.parse(readFileSync(lockFile, "utf8")).packages;
 }
 
 function refuseOldNode() {
@@ -38,8 +50,7 @@ export function runNpm(args) {
 /** Installs the packages where they are missing or belong to another lock file, Node or machine. */
 export function setUp() {
   refuseOldNode();
-  const stamp = stampNow();
-  if (existsSync(stampFile) && readFileSync(stampFile, "utf8") === stamp) return;
+  if (isInstalled()) return;
   console.error("Installing what is missing (once, about half a minute) ...");
   const done = runNpm(["ci", "--loglevel", "error"]);
   if (done.status !== 0) {
@@ -48,7 +59,7 @@ export function setUp() {
     );
     process.exit(2);
   }
-  writeFileSync(stampFile, stamp);
+  writeFileSync(machineFile, machine);
 }
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) setUp();

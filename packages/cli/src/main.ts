@@ -9,10 +9,12 @@ for (const stream of [process.stdout, process.stderr]) {
   });
 }
 
+const endLine = (text: string) => (text.endsWith("\n") ? text : `${text}\n`);
+
 const terminal: Terminal = {
   input: process.stdin,
-  print: (text) => process.stdout.write(`${text}\n`),
-  tell: (text) => process.stderr.write(`${text}\n`),
+  print: (text) => process.stdout.write(endLine(text)),
+  tell: (text) => process.stderr.write(endLine(text)),
   stopAsked: () =>
     new Promise((resolve) => {
       for (const signal of ["SIGINT", "SIGTERM", "SIGHUP"] as const) process.once(signal, () => resolve());

@@ -48,8 +48,8 @@ describe("the web app", () => {
     "/assets/%2e%2e%2f%2e%2e%2fsecret.txt",
   ])("hands out nothing under %s", async (path) => {
     const answer = await server.send({ path });
-    expect(answer.text).not.toBe("secret");
-    expect(answer.status).toBe(404);
+    expect(answer.text).not.toContain("secret");
+    expect([400, 404]).toContain(answer.status);
   });
 });
 

@@ -1,6 +1,5 @@
 import type { CommandOption, CommandWords } from "../Command";
 import { RefusedError } from "../RefusedError";
-import { suggestNearest } from "../suggestNearest";
 
 const UNITS = ["inch", "mm"] as const;
 
@@ -14,7 +13,5 @@ export function readUnits({ options }: CommandWords): (typeof UNITS)[number] {
   const asked = options.units ?? "inch";
   const units = UNITS.find((each) => each === asked);
   if (units !== undefined) return units;
-  throw new RefusedError(
-    `--units is inch or mm; ${JSON.stringify(asked)} was given.${suggestNearest(String(asked), UNITS)}`,
-  );
+  throw new RefusedError(`--units is inch or mm; ${JSON.stringify(asked)} was given.`);
 }

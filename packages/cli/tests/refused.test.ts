@@ -3,7 +3,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { DEMO_BOARDS } from "@lapline/contract";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { runLapline } from "./runLapline";
+import { runHere } from "./runHere";
 
 const [DEMO] = DEMO_BOARDS;
 if (DEMO === undefined) throw new Error("there is no demo board");
@@ -19,7 +19,10 @@ afterAll(() => rm(folder, { recursive: true }));
 /** Runs the command and holds that it refused, printed no result and wrote nothing. */
 async function refusal(args: readonly string[], input: string | Uint8Array = ""): Promise<string> {
   const before = await readdir(folder, { recursive: true });
-  const { code, out, err } = await runLapline(args, folder, input);
+  const named = args.map((word) =>
+    word.includes(".json") || word === "a-folder" ? join(folder, word) : word,
+  );
+  const { code, out, err } = await runHere(named, input);
   expect({ code, out }).toEqual({ code: 2, out: "" });
   expect(await readdir(folder, { recursive: true })).toEqual(before);
   expect(err).not.toMatch(/\n\s+at /);
@@ -101,7 +104,7 @@ describe("board files that are wrong", () => {
 test("too few stations are a blocker that names the readings to take", async () => {
   const stations = [{ fromTail: "12 in", left: "7 in", right: "7 in", thickness: "2 in", rocker: "1 in" }];
   const input = changed("survey.stations", stations);
-  const { code, out, err } = await runLapline(["plan", "-", "--json"], folder, input);
+  const { code, out, err } = await runHere(["plan", "-", "--json"], input);
   expect({ code, err }).toEqual({ code: 1, err: "" });
   const plan = JSON.parse(out);
   expect(plan.shape).toBeNull();

@@ -3,8 +3,8 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { DEMO_BOARDS } from "@lapline/contract";
 import { afterAll, beforeAll, expect, test } from "vitest";
-import packageFile from "../../packages/cli/package.json" with { type: "json" };
-import { runLapline } from "./runLapline";
+import packageFile from "../package.json" with { type: "json" };
+import { runHere } from "./runHere";
 
 let folder: string;
 beforeAll(async () => {
@@ -15,15 +15,15 @@ afterAll(() => rm(folder, { recursive: true }));
 const names = DEMO_BOARDS.map(({ id }) => `${id}.json`);
 
 test("demo writes the boards into a new folder and names them", async () => {
-  const { code, out, err } = await runLapline(["demo", "shed/boards"], folder);
+  const { code, out, err } = await runHere(["demo", join(folder, "shed", "boards")]);
   expect({ code, err }).toEqual({ code: 0, err: "" });
-  expect(out.trim().split("\n")).toEqual(names.map((name) => join("shed", "boards", name)));
+  expect(out.split("\n")).toEqual(names.map((name) => join(folder, "shed", "boards", name)));
   expect((await readdir(join(folder, "shed", "boards"))).sort()).toEqual([...names].sort());
 });
 
 test("demo may be asked for again, and puts back what is missing", async () => {
   await rm(join(folder, "shed", "boards", names[0] ?? ""));
-  expect((await runLapline(["demo", "shed/boards"], folder)).code).toBe(0);
+  expect((await runHere(["demo", join(folder, "shed", "boards")])).code).toBe(0);
   expect((await readdir(join(folder, "shed", "boards"))).sort()).toEqual([...names].sort());
 });
 
@@ -31,7 +31,7 @@ test("demo leaves a changed board alone and writes nothing else either", async (
   const boards = join(folder, "shed", "boards");
   await rm(join(boards, names[0] ?? ""));
   await writeFile(join(boards, names[1] ?? ""), "my own work");
-  const { code, out, err } = await runLapline(["demo", "shed/boards"], folder);
+  const { code, out, err } = await runHere(["demo", join(folder, "shed", "boards")]);
   expect({ code, out }).toEqual({ code: 2, out: "" });
   expect(err).toContain(names[1]);
   expect(await readFile(join(boards, names[1] ?? ""), "utf8")).toBe("my own work");
@@ -40,18 +40,18 @@ test("demo leaves a changed board alone and writes nothing else either", async (
 
 test("demo does not make a folder of a file", async () => {
   await writeFile(join(folder, "a-file"), "");
-  expect((await runLapline(["demo", "a-file"], folder)).code).toBe(2);
+  expect((await runHere(["demo", join(folder, "a-file")])).code).toBe(2);
 });
 
 test("--help and --version print and are done", async () => {
   for (const args of [["--help"], ["help"], ["plan", "--help"]]) {
-    const { code, out, err } = await runLapline(args, folder);
+    const { code, out, err } = await runHere(args);
     expect({ code, err }).toEqual({ code: 0, err: "" });
     expect(out).toContain("lapline plan FILE [--json] [--units inch|mm]");
   }
-  expect(await runLapline(["--version"], folder)).toEqual({
+  expect(await runHere(["--version"])).toEqual({
     code: 0,
-    out: `${packageFile.version}\n`,
+    out: packageFile.version,
     err: "",
   });
 });
