@@ -23,4 +23,9 @@ export const LAP_DRIP_KG_M = {
 } as const satisfies Record<string, Sourced>;
 
 /** Lap where the board file gives none. */
-export const DEFAULT_LAP_M: Sourced = { value: 0.05, low: 0.04, high: 0.065, source: "common-practice" };
+export const DEFAULT_LAP_M = {
+  value: 0.05,
+  low: 0.04,
+  high: 0.065,
+  source: "common-practice",
+} as const satisfies Sourced;

@@ -47,8 +47,8 @@ export function buildSchedule(
 }
 
 /** Declared convention: outside these the number is not resin over glass by mass in a hand lay-up. */
-const LEAST_RATIO = 0.3;
-const MOST_RATIO = 3;
+const LEAST_RATIO = 0.2;
+const MOST_RATIO = 4;
 
 function resolveRatio(glass: GlassInput): Stage<Sourced> {
   const own = glass.resinRatio;
@@ -78,7 +78,13 @@ function resolveRatio(glass: GlassInput): Stage<Sourced> {
 }
 
 function listPlainDefaults(glass: GlassInput): Assumption[] {
-  const list: Assumption[] = [];
+  const laps = assume(
+    "glass",
+    say`every full layer laps the rail`,
+    "which layers lap was not given",
+    "common-practice",
+  );
+  const list: Assumption[] = [laps];
   if (glass.lapKind === undefined) {
     list.push(
       assume("glass.lapKind", say`free`, "how the laps are ended was not given", LAP_DRIP_KG_M.free.source),

@@ -8,7 +8,7 @@ import { area, arealMass, count, fraction, length, mass, type Quantity } from ".
 import type { WorkingInput, WorkingTable } from "../foundation/stage";
 import { bandWorking } from "./bandWorking";
 import { byId, fromLayup, type LayupContext } from "./LayupContext";
-import type { CoatPlan, CoatTermId, LayupPlan } from "./LayupPlan";
+import type { CoatPlan, CoatTerm, CoatTermId, LayupPlan } from "./LayupPlan";
 
 /** How the resin of a coat, each of its terms and what stays on the board come about. */
 export const coatsWorking: WorkingTable<LayupContext> = {
@@ -48,7 +48,7 @@ export const coatsWorking: WorkingTable<LayupContext> = {
         byId(coat.terms, termId, (term) => [
           { name: "how", value: TERM_FORMULAS[term.id] },
           { name: term.name, value: mass(term.massKg) },
-          { name: "area", value: area(coat.areaM2) },
+          termArea(coat, term, foamUptake(layup, context)?.value),
           ...listRanges(coat, layup, context),
         ]),
       ),
@@ -81,11 +81,7 @@ function listTerms(coat: CoatPlan): WorkingInput[] {
 }
 
 /** The rates that the coat's kind hangs on, with their ranges. */
-function listRanges(
-  coat: CoatPlan,
-  layup: LayupPlan,
-  { board: { glass, blank } }: LayupContext,
-): WorkingInput[] {
+function listRanges(coat: CoatPlan, layup: LayupPlan, context: LayupContext): WorkingInput[] {
   const loss = RESINS[coat.resin]?.styreneLossShare;
   const shared = [
     ...(loss === undefined ? [] : [range("lost as styrene", loss, fraction)]),
@@ -103,20 +99,34 @@ function listRanges(
     ];
   }
   if (coat.kind !== "laminate") return shared;
-  const foam = findFoam(blank?.foam ?? "");
-  const kind = foam === null ? null : FOAM_KINDS[foam.kind];
-  const isSealed = layup.coats.some(({ kind: other }) => other === "seal");
+  const uptake = foamUptake(layup, context);
   return [
     {
       name: "ratio",
       value: formatPhrase(say`${count(layup.resinRatioLow)} to ${count(layup.resinRatioHigh)}`, "mm"),
     },
-    ...(kind === null
-      ? []
-      : [range("foam takes up", isSealed ? kind.sealedUptakeKgM2 : kind.uptakeKgM2, arealMass)]),
-    { name: "drip for each metre of lap", value: mass(LAP_DRIP_KG_M[glass?.lapKind ?? "free"].value) },
+    ...(uptake === null ? [] : [range("foam takes up", uptake, arealMass)]),
+    {
+      name: "drip for each metre of lap",
+      value: mass(LAP_DRIP_KG_M[context.board.glass?.lapKind ?? "free"].value),
+    },
     ...shared,
   ];
+}
+
+function foamUptake(layup: LayupPlan, { board: { blank } }: LayupContext): Sourced | null {
+  const foam = findFoam(blank?.foam ?? "");
+  if (foam === null) return null;
+  const kind = FOAM_KINDS[foam.kind];
+  return layup.coats.some((coat) => coat.kind === "seal") ? kind.sealedUptakeKgM2 : kind.uptakeKgM2;
+}
+
+/** A laminate's resin reaches only the foam that no earlier coat has wetted; every other term works on the coat's own area. */
+function termArea(coat: CoatPlan, term: CoatTerm, uptakeKgM2: number | undefined): WorkingInput {
+  if (coat.kind !== "laminate" || term.id !== "into-foam" || uptakeKgM2 === undefined) {
+    return { name: "area of the coat", value: area(coat.areaM2) };
+  }
+  return { name: "foam first wetted", value: area(term.massKg / uptakeKgM2) };
 }
 
 function range(name: string, sourced: Sourced, quantity: (value: number) => Quantity): WorkingInput {

@@ -39,14 +39,7 @@ function resolveFace(face: Face, input: FaceLayersInput | undefined, skin: Skin 
   const lapM = input?.lapM ?? DEFAULT_LAP_M.value;
   const findings: Finding[] = [...cloths.flatMap((cloth) => cloth.findings), ...checkLap(face, lapM, skin)];
   const known = cloths.map((cloth) => cloth.value).filter((cloth): cloth is Cloth => cloth !== null);
-  const assumptions: Assumption[] = [
-    assume(
-      `glass.${face}.layers`,
-      say`every layer laps the rail`,
-      "which layers lap was not given",
-      "common-practice",
-    ),
-  ];
+  const assumptions: Assumption[] = [];
   if (input?.lapM === undefined) {
     assumptions.push(
       assume(`glass.${face}.lap`, say`${length(lapM)}`, "no lap was given", DEFAULT_LAP_M.source),
@@ -61,6 +54,7 @@ function checkLap(face: Face, lapM: number, skin: Skin | null): Finding[] {
     return [finding("blocker", "layup.lap-not-a-width", path, say`a lap is a width of nought or more`)];
   }
   if (skin === null || lapM <= skin.halfWidthMaxM) return [];
-  const says = say`a lap of ${length(lapM)} is wider than half the board, ${length(skin.halfWidthMaxM)}: it is measured from the rail's widest line, usually 40 to 65 mm`;
-  return [finding("blocker", "layup.lap-too-wide", path, says)];
+  const usual = say`usually ${length(DEFAULT_LAP_M.low)} to ${length(DEFAULT_LAP_M.high)}`;
+  const says = say`a lap of ${length(lapM)} is wider than half the board, ${length(skin.halfWidthMaxM)}: it is measured from the rail's widest line, `;
+  return [finding("blocker", "layup.lap-too-wide", path, [...says, ...usual])];
 }
