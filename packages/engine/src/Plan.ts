@@ -1,5 +1,5 @@
-import type { Assumption, Finding } from "./foundation/stage";
 import type { FinsetPlan } from "./finset/FinsetPlan";
+import type { Assumption, Finding } from "./foundation/stage";
 import type { LayupPlan } from "./layup/LayupPlan";
 import type { MixPlan } from "./mix/MixPlan";
 import type { ShapePlan } from "./shape/ShapePlan";

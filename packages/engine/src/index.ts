@@ -1,4 +1,6 @@
 export type { Board } from "./Board";
+export { buildBoardMesh } from "./buildBoardMesh";
+export { type Explanation, explain } from "./explain";
 export type {
   Arrangement,
   AsSetInput,
@@ -35,6 +37,7 @@ export type { BlankInput, FaceLayersInput, GlassInput, PatchInput } from "./layu
 export type { ShopInput } from "./mix/ShopInput";
 export type { Plan } from "./Plan";
 export { planBuild } from "./planBuild";
+export type { Mesh } from "./shape/buildMesh";
 export type { RecordEntry } from "./steps/RecordEntry";
 export type { Side } from "./survey/Side";
 export type { BottomInput, SectionInput, StationInput, SurveyInput, TailInput } from "./survey/SurveyInput";

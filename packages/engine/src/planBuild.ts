@@ -1,13 +1,13 @@
+import { assemblePlan } from "./assemblePlan";
 import type { Board } from "./Board";
 import { buildFinset } from "./finset/buildFinset";
 import { buildLayup } from "./layup/buildLayup";
 import { buildMix } from "./mix/buildMix";
-import { assemblePlan } from "./assemblePlan";
 import type { Plan } from "./Plan";
 import { buildShape } from "./shape/buildShape";
 import { buildSteps } from "./steps/buildSteps";
-import { buildSurvey } from "./survey/buildSurvey";
 import { buildWater } from "./steps/buildWater";
+import { buildSurvey } from "./survey/buildSurvey";
 import { buildWeight } from "./weight/buildWeight";
 
 /**
@@ -16,11 +16,11 @@ import { buildWeight } from "./weight/buildWeight";
  */
 export function planBuild(board: Board): Plan {
   const survey = buildSurvey(board.survey);
-  const shape = buildShape(survey.value, board.blank);
+  const shape = buildShape(survey.value);
   const finset = buildFinset(board.fins, shape.value);
   const layup = buildLayup(board.glass, board.blank, board.fins, shape.value);
   const mix = buildMix(board.shop, layup.value);
-  const weight = buildWeight(board.blank, board.fins, shape.value, layup.value);
+  const weight = buildWeight(board.blank, shape.value, layup.value);
   const steps = buildSteps(board, layup.value, mix.value);
   const water = buildWater(board, steps.value);
   return assemblePlan(board, { survey, shape, finset, layup, mix, weight, steps, water });

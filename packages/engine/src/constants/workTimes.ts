@@ -45,7 +45,7 @@ export interface StepWork {
   readonly skill: "work" | "sanding";
 }
 
-/** By kind of work; a board of about 1.8 m² of deck and bottom takes a trade sander an hour and a half. */
+/** By kind of work; a six-foot board, about 1.45 m² of deck and bottom, takes a trade sander an hour and a half. */
 export const STEP_WORK = {
   prep: { fixedS: practice(1800), perM2S: practice(0), skill: "work" },
   marking: { fixedS: practice(1200), perM2S: practice(0), skill: "work" },
@@ -54,7 +54,7 @@ export const STEP_WORK = {
   routing: { fixedS: practice(2400), perM2S: practice(0), skill: "work" },
   tacking: { fixedS: practice(2400), perM2S: practice(0), skill: "work" },
   plug: { fixedS: practice(600), perM2S: practice(0), skill: "work" },
-  sanding: { fixedS: practice(0), perM2S: practice(3000), skill: "sanding" },
+  sanding: { fixedS: practice(0), perM2S: practice(3700), skill: "sanding" },
   wetSanding: { fixedS: practice(0), perM2S: practice(1800), skill: "sanding" },
   polishing: { fixedS: practice(0), perM2S: practice(1200), skill: "work" },
   repairDry: { fixedS: practice(600), perM2S: practice(0), skill: "work" },
@@ -67,8 +67,8 @@ export const STEP_WORK = {
 export type WorkId = keyof typeof STEP_WORK;
 
 /** A face, and a coat on it, where the board's own are not known. */
-export const REFERENCE_FACE_M2: Sourced = practice(0.9);
-export const REFERENCE_COAT_KG: Sourced = practice(0.4);
+export const REFERENCE_FACE_M2: Sourced = practice(0.7);
+export const REFERENCE_COAT_KG: Sourced = practice(0.3);
 /** Resin for one small repair. */
 export const REPAIR_COAT_KG: Sourced = practice(0.05);
 

@@ -50,8 +50,10 @@ export function parseQuantity(text: string, dimension: Dimension): ParsedQuantit
   const result = readSigned(text, start, dimension);
   if ("value" in result) return { ok: true, value: result.value };
   const hint = result.isAnswer ? "" : `; write ${name} ${like}`;
-  const reason = `character ${result.position + 1}: ${result.message}${hint}`;
-  return { ok: false, message: `${quoteText(text)}, ${reason}`, reason, position: result.position };
+  const where = `character ${result.position + 1}`;
+  const message = `${quoteText(text)}, ${where}: ${result.message}${hint}`;
+  const reason = result.isAnswer ? result.message : `${where}: ${result.message}${hint}`;
+  return { ok: false, message, reason, position: result.position };
 }
 
 function readSigned(text: string, start: number, dimension: Dimension): { value: number } | Fault {

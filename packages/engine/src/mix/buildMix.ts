@@ -8,6 +8,7 @@ import { buildMixCoat } from "./buildMixCoat";
 import { buildShopAir } from "./buildShopAir";
 import { checkAir, checkResinInShop } from "./checkAir";
 import { checkPoints } from "./checkPoints";
+import { fitGelModel } from "./fitGelModel";
 import type { MixCoatPlan, MixPlan } from "./MixPlan";
 import type { ShopAir } from "./ShopAir";
 import type { ShopInput } from "./ShopInput";
@@ -36,11 +37,13 @@ export function buildMix(shop: ShopInput | undefined, layup: LayupPlan | null): 
 }
 
 function buildCoats(coats: readonly CoatPlan[], air: ShopAir) {
-  const built = coats.map((coat) => buildMixCoat(coat, RESINS[coat.resin]!, air));
+  const ids = [...new Set(coats.map((coat) => coat.resin))];
+  const resins = new Map(ids.map((id) => [id, { resin: RESINS[id]!, model: fitGelModel(RESINS[id]!) }]));
+  const built = coats.map((coat) => buildMixCoat(coat, resins.get(coat.resin)!, air));
   const values = built.map(({ value }) => value);
-  const byResin = [...new Set(coats.map((coat) => coat.resin))].flatMap((id) => {
+  const byResin = [...resins].flatMap(([id, fitted]) => {
     const own = values.filter((coat) => coat.resin === id);
-    return [...checkResinInShop(RESINS[id]!, own, air), ...checkPoints(RESINS[id]!, own, air)];
+    return [...checkResinInShop(fitted.resin, own, air), ...checkPoints(fitted, own, air)];
   });
   return { coats: values, findings: [...byResin, ...built.flatMap(({ findings }) => findings)] };
 }

@@ -3,9 +3,8 @@ import type { Finding } from "../foundation/stage";
 import type { CoatPlan } from "../layup/LayupPlan";
 import { checkCoat } from "./checkCoat";
 import { type CupSplit, type CupTask, computeCupSplit } from "./computeCupSplit";
-import { computeFilmClock, hasWax } from "./computeFilmClock";
-import { fitGelModel } from "./fitGelModel";
-import { gelHighS, gelLowS } from "./GelModel";
+import { computeFilmClock, type FilmTask, hasWax } from "./computeFilmClock";
+import { type GelModel, gelHighS, gelLowS } from "./GelModel";
 import type { ClockPlan, CupPlan, MixCoatPlan } from "./MixPlan";
 import type { ShopAir } from "./ShopAir";
 
@@ -15,14 +14,14 @@ import type { ShopAir } from "./ShopAir";
  */
 export function buildMixCoat(
   coat: CoatPlan,
-  resin: Resin,
+  { resin, model }: { readonly resin: Resin; readonly model: GelModel | null },
   air: ShopAir,
 ): { readonly value: MixCoatPlan; readonly findings: readonly Finding[] } {
   const task: CupTask = {
     kind: coat.kind,
     massKg: coat.resinMassKg,
     resin,
-    model: fitGelModel(resin),
+    model,
     temperatureK: air.resinK,
     crew: air.crew,
   };
@@ -66,9 +65,8 @@ function buildClock(task: CupTask, split: CupSplit, air: ShopAir): ClockPlan | n
   const film = computeFilmClock({
     kind,
     resin,
-    model,
-    ratio: split.ratio,
-    pieces: () => air.pieces(lastCupS),
+    sheetGel: rememberSheetGel(model, split.ratio),
+    pieces: Array.from(air.pieces(lastCupS)),
     firstCupEarlierS: lastCupS,
   });
   return {
@@ -77,5 +75,18 @@ function buildClock(task: CupTask, split: CupSplit, air: ShopAir): ClockPlan | n
     potGelHighS: gelHighS(model, cup),
     spreadByS: potGelLowS,
     ...film,
+  };
+}
+
+/** Seven stages with three times each ask for the same few temperatures. */
+function rememberSheetGel(model: GelModel, dose: number): FilmTask["sheetGel"] {
+  const known = new Map<number, ReturnType<FilmTask["sheetGel"]>>();
+  return (airK) => {
+    const before = known.get(airK);
+    if (before !== undefined) return before;
+    const cup = { temperatureK: airK, dose, massKg: model.reference.massKg };
+    const now = { gelS: model.gelS(cup), logHalf: model.logHalfBand(cup) };
+    known.set(airK, now);
+    return now;
   };
 }

@@ -4,6 +4,7 @@ import { fraction, temperature } from "../foundation/quantity";
 import { type Assumption, type Finding, finding, type Stage } from "../foundation/stage";
 import { assume } from "../layup/assume";
 import { computeDewPointK } from "./computeDewPointK";
+import { crewOf } from "./MixContext";
 import { readAirCurve } from "./readAirCurve";
 import type { ShopAir } from "./ShopAir";
 import type { ShopInput } from "./ShopInput";
@@ -18,10 +19,7 @@ export function buildShopAir(shop: ShopInput): Stage<ShopAir> {
     ...curve.value,
     resinK: shop.resinTemperatureK ?? workingK,
     dewPointK: shop.humidity === undefined ? null : computeDewPointK(workingK, shop.humidity),
-    crew: {
-      people: shop.people ?? SHOP_DEFAULTS.people.value,
-      experience: shop.experience ?? SHOP_DEFAULTS.experience,
-    },
+    crew: crewOf(shop),
   };
   return { value, findings, assumptions: [...curve.assumptions, ...listTaken(shop, workingK)] };
 }

@@ -2,13 +2,16 @@ import type { Resin } from "../constants/Resin";
 import { say } from "../foundation/phrase";
 import { temperature } from "../foundation/quantity";
 import { type Finding, finding } from "../foundation/stage";
-import { fitGelModel } from "./fitGelModel";
+import type { GelModel } from "./GelModel";
 import type { MixCoatPlan } from "./MixPlan";
 import type { ShopAir } from "./ShopAir";
 
 /** Marks gel times that are carried further from the resin's points than they bear, in the cup or on the board. */
-export function checkPoints(resin: Resin, coats: readonly MixCoatPlan[], air: ShopAir): Finding[] {
-  const model = fitGelModel(resin);
+export function checkPoints(
+  { resin, model }: { readonly resin: Resin; readonly model: GelModel | null },
+  coats: readonly MixCoatPlan[],
+  air: ShopAir,
+): Finding[] {
   if (model === null) return [];
   const far = [air.resinK, air.workingK].filter((temperatureK) =>
     coats.some(({ hardenerRatio: dose, cups: [cup] }) => {

@@ -1,8 +1,8 @@
 import type { PeroxideResin } from "../constants/Resin";
 import { type GelModel, gelLowS } from "./GelModel";
 
-/** Halvings of the dose range: finer than any scale weighs. */
-const HALVINGS = 60;
+/** Halvings of the dose range: to a billionth of it, finer than any scale weighs. */
+const HALVINGS = 30;
 
 /**
  * The dose for a cup that must stay open so long: the strongest in the resin's range whose early gel still leaves that

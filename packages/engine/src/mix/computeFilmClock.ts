@@ -4,16 +4,15 @@ import type { SpreadKind } from "../constants/workTimes";
 import { combineLogHalves, logHalfOf } from "./bands";
 import { arrheniusFactor } from "./computeActivationEnergy";
 import { type AirPiece, computeReadyS } from "./computeReadyS";
-import type { CupState, GelModel } from "./GelModel";
 import type { FilmClock } from "./MixPlan";
 
 export interface FilmTask {
   readonly kind: SpreadKind;
   readonly resin: PeroxideResin | TwoPartResin;
-  readonly model: GelModel;
-  readonly ratio: number;
+  /** Gel of the sheet's cup at this dose in even air, s, with its half band in ln(time). */
+  readonly sheetGel: (airK: number) => { readonly gelS: number; readonly logHalf: number };
   /** The shop's air from the last cup's hardener on. */
-  readonly pieces: () => Iterable<AirPiece>;
+  readonly pieces: readonly AirPiece[];
   /** How long before the last cup the first one was mixed. */
   readonly firstCupEarlierS: number;
 }
@@ -76,15 +75,12 @@ function stage(task: FilmTask, name: CureStage): Triple {
 function stageFrom(task: FilmTask, name: CureStage, leastK: number): Triple {
   const { filmOverPot, gels } = CURE_STAGES[task.resin.kind];
   const multiple = gels[name];
-  const sheetCup = (temperatureK: number): CupState => ({
-    temperatureK,
-    dose: task.ratio,
-    massKg: task.model.reference.massKg,
+  const times = filmOverPot.value * multiple.value;
+  const spread = combineLogHalves([logHalfOf(filmOverPot), logHalfOf(multiple)]);
+  return readyWithBand(task.pieces, leastK, (airK) => {
+    const { gelS, logHalf } = task.sheetGel(airK);
+    return { timeS: gelS * times, logHalf: Math.hypot(logHalf, spread) };
   });
-  const inAir = (airK: number) => task.model.gelS(sheetCup(airK)) * filmOverPot.value * multiple.value;
-  const halfInAir = (airK: number) =>
-    combineLogHalves([task.model.logHalfBand(sheetCup(airK)), logHalfOf(filmOverPot), logHalfOf(multiple)]);
-  return readyWithBand(task, inAir, halfInAir, leastK);
 }
 
 /** The first cup's cloth is the first to get too hard. */
@@ -97,18 +93,26 @@ function trimUntil(task: FilmTask): Triple {
 
 function recoatUntil(task: FilmTask): Triple {
   const { recoatUntil: window, activationEnergyJMol } = task.resin;
-  const inAir = (airK: number) =>
-    window.durationS.value * arrheniusFactor(activationEnergyJMol.value, airK, window.temperatureK);
-  return readyWithBand(task, inAir, () => logHalfOf(window.durationS), 0);
+  const logHalf = logHalfOf(window.durationS);
+  return readyWithBand(task.pieces, 0, (airK) => ({
+    timeS: window.durationS.value * arrheniusFactor(activationEnergyJMol.value, airK, window.temperatureK),
+    logHalf,
+  }));
 }
 
 function readyWithBand(
-  task: FilmTask,
-  inAir: (airK: number) => number,
-  halfInAir: (airK: number) => number,
+  pieces: readonly AirPiece[],
   leastK: number,
+  inAir: (airK: number) => { readonly timeS: number; readonly logHalf: number },
 ): Triple {
   const ready = (sign: -1 | 0 | 1) =>
-    computeReadyS(task.pieces(), (airK) => inAir(airK) * Math.exp(sign * halfInAir(airK)), leastK);
+    computeReadyS(
+      pieces,
+      (airK) => {
+        const { timeS, logHalf } = inAir(airK);
+        return sign === 0 ? timeS : timeS * Math.exp(sign * logHalf);
+      },
+      leastK,
+    );
   return [ready(0), ready(-1), ready(1)];
 }

@@ -26,6 +26,8 @@ export interface BoardShape {
   /** Heights of deck and bottom over z = 0 at a distance from the stringer on one side, twist left out. */
   deckHeightM(side: Side, xM: number, yM: number): number;
   bottomHeightM(side: Side, xM: number, yM: number): number;
+  /** Volume if every deck fullness were this one: for asking what would make shape and scale agree. */
+  volumeAtDeckFullnessM3(deckFullness: number): number;
   /** Length along the skin, square to the stringer, from the centreline to the rail's widest line. */
   girthM(side: Side, face: "deck" | "bottom", xM: number): number;
 }

@@ -25,7 +25,6 @@ export interface ShapePlan {
   readonly readings: readonly ReadingPlan[];
   /** Where one more station would tighten the outline most, best first. */
   readonly wouldHelp: ReadonlyArray<{ readonly fromTailM: number; readonly sdM: number }>;
-  readonly byWeight: ByWeightPlan | null;
 }
 
 export interface OutlinePoint {
@@ -65,13 +64,4 @@ export interface ReadingPlan {
   readonly suspect: boolean;
   /** What the other readings would have here. */
   readonly wouldFitM: number;
-}
-
-/** The volume that the blank's mass implies, beside the volume by shape. */
-export interface ByWeightPlan {
-  readonly volumeM3: number;
-  readonly volumeLowM3: number;
-  readonly volumeHighM3: number;
-  /** The deck fullness that would make both agree; null where no value in range does. */
-  readonly deckFullness: number | null;
 }

@@ -1,0 +1,64 @@
+import type { Board } from "./Board";
+import type { FinsetPlan } from "./finset/FinsetPlan";
+import { type Assumption, type Finding, finding, type Severity, type Stage } from "./foundation/stage";
+import type { LayupPlan } from "./layup/LayupPlan";
+import type { MixPlan } from "./mix/MixPlan";
+import type { Plan } from "./Plan";
+import type { BoardShape } from "./shape/BoardShape";
+import type { StepPlan, WaterPlan } from "./steps/StepsPlan";
+import type { Survey } from "./survey/Survey";
+import { ENGINE_VERSION } from "./version";
+import type { WeightPlan } from "./weight/WeightPlan";
+
+interface Stages {
+  readonly survey: Stage<Survey>;
+  readonly shape: Stage<BoardShape>;
+  readonly finset: Stage<FinsetPlan>;
+  readonly layup: Stage<LayupPlan>;
+  readonly mix: Stage<MixPlan>;
+  readonly weight: Stage<WeightPlan>;
+  readonly steps: Stage<readonly StepPlan[]>;
+  readonly water: Stage<WaterPlan>;
+}
+
+const ORDER: readonly Severity[] = ["blocker", "warning", "note"];
+
+/** Parts of the plan that no stage builds yet, each with what a builder does meanwhile. */
+const NOT_BUILT: ReadonlyArray<readonly [path: string, words: string]> = [
+  ["cutplan", "pieces are not laid out on the roll yet: the lengths to cut stand with the cloth pieces"],
+  ["sanding", "the film budget is not reckoned yet: stop when the shine is gone and the weave does not show"],
+  ["cost", "costs are not reckoned yet"],
+  ["calendar", "days are not planned yet: the steps stand in order with their waits"],
+];
+
+/** Puts the stages' results into one plan: values as they are, findings with blockers first, assumptions in order. */
+export function assemblePlan(board: Board, stages: Stages): Plan {
+  const all = Object.values(stages) as ReadonlyArray<Stage<unknown>>;
+  const findings: Finding[] = [
+    ...all.flatMap((stage) => stage.findings),
+    ...NOT_BUILT.map(([path, words]) => finding("note", `${path}.not-built`, path, [words])),
+  ];
+  const assumptions: readonly Assumption[] = all.flatMap((stage) => stage.assumptions);
+  return {
+    format: "lapline-plan/1",
+    engine: ENGINE_VERSION,
+    name: board.name,
+    shape: stages.shape.value?.plan ?? null,
+    finset: stages.finset.value,
+    layup: stages.layup.value,
+    cutplan: null,
+    mix: stages.mix.value,
+    sanding: null,
+    weight: stages.weight.value,
+    cost: null,
+    steps: stages.steps.value,
+    calendar: null,
+    water: stages.water.value ?? {
+      ready: false,
+      because: ["the order of work is not known yet"],
+      firstSurfAt: null,
+    },
+    findings: ORDER.flatMap((severity) => findings.filter((f) => f.severity === severity)),
+    assumptions,
+  };
+}

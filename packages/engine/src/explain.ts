@@ -1,0 +1,100 @@
+import type { Board } from "./Board";
+import { finsetWorking } from "./finset/finsetWorking";
+import { describeKey } from "./foundation/describeKey";
+import type { Quantity } from "./foundation/quantity";
+import type { Assumption, Finding, Working, WorkingInput, WorkingTable } from "./foundation/stage";
+import { layupWorking } from "./layup/layupWorking";
+import { mixWorking } from "./mix/mixWorking";
+import type { Plan } from "./Plan";
+import { readPlanPath } from "./readPlanPath";
+import { shapeWorking } from "./shape/shapeWorking";
+import { SOURCES, type Source } from "./sources/sources";
+import { stepsWorking } from "./steps/stepsWorking";
+import { weightWorking } from "./weight/weightWorking";
+
+/** What the working of any number looks at. */
+export interface WorkingContext {
+  readonly plan: Plan;
+  readonly board: Board;
+}
+
+/** How one number of the plan came about. */
+export interface Explanation {
+  readonly path: string;
+  readonly value: Quantity | string;
+  readonly words: string;
+  readonly formula: string;
+  readonly inputs: readonly WorkingInput[];
+  readonly sources: readonly Source[];
+  /** What was assumed in the part of the board file or plan that it comes from. */
+  readonly assumptions: readonly Assumption[];
+  readonly findings: readonly Finding[];
+}
+
+const TABLES: ReadonlyArray<WorkingTable<WorkingContext>> = [
+  shapeWorking,
+  finsetWorking,
+  layupWorking,
+  mixWorking,
+  weightWorking,
+  stepsWorking,
+];
+
+/** The parts of the board file that each part of the plan is built from. */
+const BUILT_FROM: Readonly<Record<string, readonly string[]>> = {
+  shape: ["survey", "shape"],
+  finset: ["fins", "finset", "survey"],
+  layup: ["glass", "blank", "layup"],
+  mix: ["shop", "mix", "glass"],
+  weight: ["blank", "glass", "weight"],
+  steps: ["shop", "steps"],
+  water: ["record", "water"],
+};
+
+/**
+ * The working of one number: formula, inputs with units, sources, assumptions.
+ * Takes the board, its plan, and a path such as `finset.marks[front-left].toeRad`; returns a message where there is no
+ * such place or no number at it.
+ */
+export function explain(board: Board, plan: Plan, path: string): Explanation | { readonly message: string } {
+  const place = readPlanPath(plan, path);
+  if ("message" in place) return place;
+  const working = findWorking(place.pattern);
+  if (working === undefined) return { message: `${path}: ${sayWhyNot(place.value)}` };
+  const part = path.split(/[.[]/)[0]!;
+  const from = BUILT_FROM[part] ?? [];
+  const concerns = (at: string): boolean =>
+    from.some((start) => at === start || at.startsWith(`${start}.`) || at.startsWith(`${start}[`));
+  return {
+    path,
+    value: typeof place.value === "number" ? describeKey(place.key, place.value) : sayValue(place.value),
+    words: working.words,
+    formula: working.formula,
+    inputs: working.inputs({ plan, board }, place.ids),
+    sources: working.sources.map((id) => SOURCES[id]),
+    assumptions: plan.assumptions.filter((a) => concerns(a.path)),
+    findings: plan.findings.filter(
+      (f) => f.path !== "" && (path.startsWith(f.path) || f.path.startsWith(path)),
+    ),
+  };
+}
+
+/** The working kept for a pattern such as `finset.marks[].toeRad`. */
+export function findWorking(pattern: string): Working<WorkingContext> | undefined {
+  for (const table of TABLES) if (Object.hasOwn(table, pattern)) return table[pattern];
+  return undefined;
+}
+
+function sayValue(value: unknown): string {
+  return value === null ? "not known" : String(value);
+}
+
+function sayWhyNot(value: unknown): string {
+  if (typeof value === "object" && value !== null) {
+    const below = Object.keys(value).filter((key) => key !== "length");
+    return `this is a part of the plan, not a number; name one below it: ${below.slice(0, 12).join(", ")}`;
+  }
+  return value === null
+    ? "this part of the plan is not built; see the findings"
+    : "this is no number, so there is no working";
+}

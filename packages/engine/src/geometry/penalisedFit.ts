@@ -1,0 +1,86 @@
+import { factorInPlace, logDeterminant, solveLowerInPlace, solveUpperInPlace } from "./cholesky";
+
+/** One reading as a row of the linear model: value = basis · coefficients + error of standard deviation `sd`. */
+export interface FitRow {
+  readonly basis: Float64Array;
+  readonly value: number;
+  readonly sd: number;
+}
+
+export interface PenalisedFit {
+  readonly coefficients: Float64Array;
+  /** −2 ln of the evidence, less terms that do not change with the rows or the penalty's shape. */
+  readonly misfit: number;
+  readonly factor: Float64Array;
+}
+
+/** The readings' side of the normal equations: Φ'WΦ (lower triangle, row-major), Φ'Wy and y'Wy. */
+export interface NormalEquations {
+  readonly size: number;
+  readonly matrix: Float64Array;
+  readonly right: Float64Array;
+  readonly sumOfSquares: number;
+}
+
+export function buildNormal(rows: readonly FitRow[], size: number): NormalEquations {
+  const matrix = new Float64Array(size * size);
+  const right = new Float64Array(size);
+  let sumOfSquares = 0;
+  for (const { basis, value, sd } of rows) {
+    const weight = 1 / (sd * sd);
+    sumOfSquares += value * value * weight;
+    for (let i = 0; i < size; i++) {
+      const scaled = weight * basis[i]!;
+      if (scaled === 0) continue;
+      right[i] = right[i]! + scaled * value;
+      const row = i * size;
+      for (let j = 0; j <= i; j++) matrix[row + j] = matrix[row + j]! + scaled * basis[j]!;
+    }
+  }
+  return { size, matrix, right, sumOfSquares };
+}
+
+/**
+ * Least squares with a quadratic penalty: the most probable curve where the coefficients have a normal prior of
+ * precision `penalty` (row-major). The penalty must make the system definite where the readings do not.
+ * Method: normal equations by Cholesky; penalised least squares as in any text on smoothing splines.
+ * Returns null where the system is singular.
+ */
+export function fitPenalised(normal: NormalEquations, penalty: Float64Array): PenalisedFit | null {
+  const { size, matrix, sumOfSquares } = normal;
+  const factor = new Float64Array(size * size);
+  for (let i = 0; i < factor.length; i++) factor[i] = matrix[i]! + penalty[i]!;
+  if (!factorInPlace(factor, size)) return null;
+  const coefficients = Float64Array.from(normal.right);
+  solveLowerInPlace(factor, size, coefficients);
+  // At the minimum, misfit and penalty together are y'Wy − |L⁻¹ Φ'Wy|².
+  let explained = 0;
+  for (let i = 0; i < size; i++) explained += coefficients[i]! ** 2;
+  solveUpperInPlace(factor, size, coefficients);
+  return { coefficients, misfit: sumOfSquares - explained + logDeterminant(factor, size), factor };
+}
+
+export function dot(basis: Float64Array, coefficients: Float64Array): number {
+  let sum = 0;
+  for (let i = 0; i < basis.length; i++) sum += basis[i]! * coefficients[i]!;
+  return sum;
+}
+
+/** Variance of basis · coefficients after the fit. */
+export function varianceOf(basis: Float64Array, fit: PenalisedFit): number {
+  const half = Float64Array.from(basis);
+  solveLowerInPlace(fit.factor, half.length, half);
+  let sum = 0;
+  for (let i = 0; i < half.length; i++) sum += half[i]! ** 2;
+  return sum;
+}
+
+/** A reading held against what the others say: its difference and the standard deviation that it should have. */
+export function leaveOneOut(
+  row: FitRow,
+  fit: PenalisedFit,
+): { readonly difference: number; readonly sd: number } {
+  const leverage = varianceOf(row.basis, fit) / row.sd ** 2;
+  const free = Math.max(1 - leverage, 1e-9);
+  return { difference: (row.value - dot(row.basis, fit.coefficients)) / free, sd: row.sd / Math.sqrt(free) };
+}

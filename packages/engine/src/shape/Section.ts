@@ -1,0 +1,84 @@
+import { lameCurve, lameHeight } from "../geometry/lameCurve";
+import type { SectionNumbers } from "../survey/SectionProfile";
+
+/** Share of the half-width over which a concave runs. Contract: d (1 − (y / 0.8 b)²). */
+const CONCAVE_SHARE = 0.8;
+/** Points of the midpoint rule for what concave and vee cut away; true to 0.01 % of a section. */
+const CUT_POINTS = 40;
+const AREA_INTERVALS = 1;
+
+/**
+ * One side's half section at one place: Lamé curves above and below the rail's widest line, with concave or vee.
+ * Heights are over the rails' lowest plane, y from the centreline. Contract, "Section family".
+ */
+export class HalfSection {
+  /** Height of the envelope: the thickness read at the centre, and a concave's depth where there is one. */
+  readonly heightM: number;
+  readonly apexM: number;
+
+  constructor(
+    readonly halfWidthM: number,
+    readonly thicknessM: number,
+    readonly numbers: SectionNumbers,
+  ) {
+    this.heightM = thicknessM + numbers.concaveM;
+    this.apexM = numbers.apex * this.heightM;
+  }
+
+  deckM(yM: number): number {
+    const share = this.halfWidthM > 0 ? yM / this.halfWidthM : 1;
+    return this.apexM + (this.heightM - this.apexM) * lameHeight(share, this.numbers.deckFullness);
+  }
+
+  bottomM(yM: number): number {
+    return Math.max(this.envelopeBottomM(yM), this.cutM(yM));
+  }
+
+  /** Area of this half, in m². Closed form of the envelope, less what concave or vee takes. */
+  areaM2(): number {
+    const { apex, deckFullness, bottomFullness, concaveM, veeM } = this.numbers;
+    const envelope =
+      this.halfWidthM *
+      this.heightM *
+      ((1 - apex) * lameCurve(deckFullness, AREA_INTERVALS).area +
+        apex * lameCurve(bottomFullness, AREA_INTERVALS).area);
+    if (concaveM === 0 && veeM === 0) return envelope;
+    const step = this.halfWidthM / CUT_POINTS;
+    let cut = 0;
+    for (let i = 0; i < CUT_POINTS; i++) {
+      const yM = (i + 0.5) * step;
+      cut += Math.max(this.cutM(yM) - this.envelopeBottomM(yM), 0) * step;
+    }
+    return envelope - cut;
+  }
+
+  /** Points of one face from the rail's widest line to the centreline. */
+  profile(
+    face: "deck" | "bottom",
+    intervals: number,
+  ): { readonly yM: Float64Array; readonly zM: Float64Array } {
+    const { deckFullness, bottomFullness, concaveM, veeM } = this.numbers;
+    const curve = lameCurve(face === "deck" ? deckFullness : bottomFullness, intervals);
+    const yM = curve.y.map((y) => y * this.halfWidthM);
+    if (face === "deck") return { yM, zM: curve.z.map((z) => this.apexM + (this.heightM - this.apexM) * z) };
+    const flat = concaveM === 0 && veeM === 0;
+    const zM = curve.z.map((z, i) => {
+      const envelope = this.apexM * (1 - z);
+      return flat ? envelope : Math.max(envelope, this.cutM(yM[i]!));
+    });
+    return { yM, zM };
+  }
+
+  private envelopeBottomM(yM: number): number {
+    const share = this.halfWidthM > 0 ? yM / this.halfWidthM : 1;
+    return this.apexM * (1 - lameHeight(share, this.numbers.bottomFullness));
+  }
+
+  private cutM(yM: number): number {
+    const { concaveM, veeM } = this.numbers;
+    if (!(this.halfWidthM > 0)) return 0;
+    const concave = concaveM * (1 - (yM / (CONCAVE_SHARE * this.halfWidthM)) ** 2);
+    const vee = (veeM * yM) / this.halfWidthM;
+    return Math.max(concave, vee, 0);
+  }
+}

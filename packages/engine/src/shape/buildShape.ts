@@ -1,0 +1,169 @@
+import { say } from "../foundation/phrase";
+import { length } from "../foundation/quantity";
+import { type Assumption, finding, type Stage } from "../foundation/stage";
+import type { FittedReading } from "../survey/fitReadings";
+import { SIDES } from "../survey/Side";
+import type { Survey } from "../survey/Survey";
+import type { BoardShape } from "./BoardShape";
+import { checkShape } from "./checkShape";
+import { computeEdgeShare } from "./computeEdgeShare";
+import { computeSkin } from "./computeSkin";
+import { computeSolid } from "./computeSolid";
+import { computeSymmetry } from "./computeSymmetry";
+import { findMost } from "./findMost";
+import { fitOutline } from "./fitOutline";
+import { fitThickness, type ThicknessCurve } from "./fitThickness";
+import type { OutlinePoint, ProfilePoint, ReadingPlan, ShapePlan } from "./ShapePlan";
+import { SurveyedShape } from "./SurveyedShape";
+import { pointsAlong } from "./stationsAlong";
+import { suggestStations } from "./suggestStations";
+
+/** Closer than a builder can mark: 180 steps from tip to tip. */
+const OUTLINE_INTERVALS = 180;
+const PROFILE_INTERVALS = 60;
+const BAND_SD = 1.645;
+/** Spread of a section's area where its numbers are the default ones rather than the builder's (common practice). */
+const DEFAULT_SECTION_SHARE = 0.025;
+const GIVEN_SECTION_SHARE = 0.01;
+
+/**
+ * The board as a solid from its readings: outline of each side, thickness, rocker, section, and what follows of them:
+ * volume, areas, symmetry, the readings held against the fit, and where another station would help.
+ * Takes the survey in the straight frame; gives null with a blocker where the readings make no board.
+ */
+export function buildShape(survey: Survey | null): Stage<BoardShape> {
+  if (survey === null) return { value: null, findings: [], assumptions: [] };
+  const thickness = fitThickness(survey);
+  if (thickness === null) return fail(say`no curve fits the thickness readings`, "survey.stations");
+  const atApex = readAtApex(survey, thickness);
+  const outline = fitOutline(atApex);
+  if (outline === null) return fail(say`no outline fits the half-widths`, "survey.stations");
+  const shape = new SurveyedShape(atApex, outline.curve, thickness);
+  const impossible = checkPossible(shape);
+  if (impossible !== null) return impossible;
+  const readings = [...outline.readings, ...thickness.curve.readings, ...survey.rockerReadings];
+  const plan = describeShape(shape, atApex, readings);
+  return {
+    value: Object.assign(shape, { plan }),
+    findings: checkShape(plan, survey),
+    assumptions: listAssumptions(survey),
+  };
+}
+
+function fail(says: ReturnType<typeof say>, path: string): Stage<never> {
+  return { value: null, findings: [finding("blocker", "shape.no-fit", path, says)], assumptions: [] };
+}
+
+function checkPossible(shape: SurveyedShape): Stage<never> | null {
+  for (const xM of pointsAlong(shape.lengthM, 40)) {
+    if (!(shape.thicknessM(xM) > 0)) {
+      return fail(
+        say`the thickness readings run out to nothing at ${length(xM)} from the tail: read the thickness near that end`,
+        "survey.stations",
+      );
+    }
+    if (SIDES.some((side) => !(shape.halfWidthM(side, xM) >= 0))) {
+      return fail(
+        say`the half-widths run out to nothing at ${length(xM)} from the tail: look at the readings there`,
+        "survey.stations",
+      );
+    }
+  }
+  return null;
+}
+
+/** Half-widths read at the bottom's edge, carried out to the rail's widest line by the section at hand. */
+function readAtApex(survey: Survey, thickness: ThicknessCurve): Survey {
+  if (survey.halfWidthsAt === "apex") return survey;
+  const carry = (xM: number, readM: number): number => {
+    const numbers = survey.sections.at(xM);
+    return readM / computeEdgeShare(readM, thickness.thicknessM(xM) + numbers.concaveM, numbers);
+  };
+  const widths = survey.widths.map((w) => ({
+    ...w,
+    leftM: carry(w.xM, w.leftM),
+    rightM: carry(w.xM, w.rightM),
+  }));
+  return { ...survey, widths };
+}
+
+function describeShape(shape: SurveyedShape, survey: Survey, readings: readonly FittedReading[]): ShapePlan {
+  const { lengthM } = shape;
+  const solid = computeSolid(shape);
+  const skin = computeSkin(shape);
+  const widest = findMost((xM) => shape.halfWidthM("left", xM) + shape.halfWidthM("right", xM), lengthM);
+  const thickest = findMost((xM) => shape.thicknessM(xM), lengthM);
+  const sectionShare = survey.sectionsGiven ? GIVEN_SECTION_SHARE : DEFAULT_SECTION_SHARE;
+  const volumeBandM3 =
+    BAND_SD * Math.hypot(shape.thickness.sdOfSum(solid.perThickness), sectionShare * solid.volumeM3);
+  const readAtM = survey.widths.map((w) => w.xM);
+  return {
+    lengthM,
+    lengthTapeM: shape.rocker.lengthTapeM,
+    widthMaxM: widest.value,
+    widthMaxFromTailM: widest.xM,
+    thicknessMaxM: thickest.value,
+    thicknessMaxFromTailM: thickest.xM,
+    noseRockerM: shape.rockerM(lengthM),
+    tailRockerM: shape.rockerM(0),
+    volumeM3: solid.volumeM3,
+    volumeLowM3: solid.volumeM3 - volumeBandM3,
+    volumeHighM3: solid.volumeM3 + volumeBandM3,
+    planAreaM2: solid.planAreaM2,
+    deckAreaM2: skin.deckAreaM2,
+    bottomAreaM2: skin.bottomAreaM2,
+    endAreaM2: skin.endAreaM2,
+    centreOfVolume: { fromTailM: skin.centre.xM, leftM: skin.centre.yM, upM: skin.centre.zM },
+    outline: pointsAlong(lengthM, OUTLINE_INTERVALS).map((xM) => outlinePoint(shape, xM)),
+    profile: pointsAlong(lengthM, PROFILE_INTERVALS).map((xM) => profilePoint(shape, xM)),
+    symmetry: computeSymmetry(shape.outline, Math.min(...readAtM), Math.max(...readAtM)),
+    readings: readings.map(readingPlan),
+    wouldHelp: suggestStations(shape.outline, readAtM, survey.tapeSdM),
+  };
+}
+
+function outlinePoint(shape: SurveyedShape, xM: number): OutlinePoint {
+  return { fromTailM: xM, leftM: shape.halfWidthM("left", xM), rightM: shape.halfWidthM("right", xM) };
+}
+
+function profilePoint(shape: SurveyedShape, xM: number): ProfilePoint {
+  return {
+    fromTailM: xM,
+    fromTailTapeM: shape.tapeFromStraightM(xM),
+    thicknessM: shape.thicknessM(xM),
+    rockerM: shape.rockerM(xM),
+    apexM: shape.baseM(xM) + shape.section("left", xM).apexM,
+  };
+}
+
+function readingPlan({ path, valueM, residualM, suspect, wouldFitM }: FittedReading): ReadingPlan {
+  return { path, readM: valueM, residualM, suspect, wouldFitM };
+}
+
+function listAssumptions(survey: Survey): Assumption[] {
+  const list: Assumption[] = [
+    {
+      path: "survey.section",
+      value: "Lamé curves above and below the rail's widest line",
+      why: "the section family cannot draw a tucked edge",
+      source: "declared convention",
+    },
+  ];
+  if (survey.tail.kind === "square" || survey.tail.kind === "squash") {
+    list.push({
+      path: "survey.tail",
+      value: "corners left square",
+      why: "the tail's width is read between the corners as if they were square; their rounding takes next to nothing",
+      source: "declared convention",
+    });
+  }
+  if (survey.halfWidthsAt === "bottom-edge") {
+    list.push({
+      path: "survey.halfWidthsAt",
+      value: "the edge lies where the lower rail stands at 45°",
+      why: "half-widths were read at the bottom's edge and are carried out to the rail's widest line",
+      source: "declared convention",
+    });
+  }
+  return list;
+}

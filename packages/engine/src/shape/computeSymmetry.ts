@@ -1,0 +1,50 @@
+import { varianceOf } from "../geometry/penalisedFit";
+import { MEAN_TERMS, OFFSET_TERMS, type OutlineCurve } from "./OutlineCurve";
+import type { SymmetryPlan } from "./ShapePlan";
+
+const SAMPLES = 80;
+/** Standard deviations of a band that holds nine times in ten. */
+const BAND_SD = 1.645;
+
+/**
+ * How far the two rails differ, and where the middle between them runs against the stringer line.
+ * The middle's shift and skew are the constant and linear Legendre parts of the fitted half difference, which is the
+ * least-squares line through it over the whole length. Worst and rms are taken between `fromM` and `toM`, the outermost
+ * stations, since beyond them nothing was read.
+ */
+export function computeSymmetry(outline: OutlineCurve, fromM: number, toM: number): SymmetryPlan {
+  let worstM = 0;
+  let worstFromTailM = fromM;
+  let sumOfSquares = 0;
+  for (let i = 0; i <= SAMPLES; i++) {
+    const xM = fromM + ((toM - fromM) * i) / SAMPLES;
+    const differenceM = outline.halfWidthM("left", xM) - outline.halfWidthM("right", xM);
+    sumOfSquares += differenceM ** 2;
+    if (Math.abs(differenceM) > Math.abs(worstM)) {
+      worstM = differenceM;
+      worstFromTailM = xM;
+    }
+  }
+  const perHalf = 2 / outline.lengthM;
+  const shiftM = outline.fit.coefficients[MEAN_TERMS]!;
+  const shiftBandM = BAND_SD * sdOf(outline, 0);
+  const slope = outline.fit.coefficients[MEAN_TERMS + 1]! * perHalf;
+  const slopeBand = BAND_SD * sdOf(outline, 1) * perHalf;
+  return {
+    worstM,
+    worstFromTailM,
+    rmsM: Math.sqrt(sumOfSquares / (SAMPLES + 1)),
+    centrelineShiftM: shiftM,
+    centrelineShiftLowM: shiftM - shiftBandM,
+    centrelineShiftHighM: shiftM + shiftBandM,
+    centrelineSkewRad: Math.atan(slope),
+    centrelineSkewLowRad: Math.atan(slope - slopeBand),
+    centrelineSkewHighRad: Math.atan(slope + slopeBand),
+  };
+}
+
+function sdOf(outline: OutlineCurve, term: number): number {
+  const basis = new Float64Array(MEAN_TERMS + OFFSET_TERMS);
+  basis[MEAN_TERMS + term] = 1;
+  return Math.sqrt(varianceOf(basis, outline.fit));
+}

@@ -1,0 +1,45 @@
+import type { SmoothPrior } from "../geometry/fitSmooth";
+import { legendreSum, legendreValues } from "../geometry/legendre";
+import { varianceOf } from "../geometry/penalisedFit";
+import { fitReadings, type ReadingsCurve } from "../survey/fitReadings";
+import type { Survey } from "../survey/Survey";
+
+/** Thickness over t: constant, slope and arch are free, the rest as the readings ask. In metres. */
+const THICKNESS_PRIOR: SmoothPrior = { terms: 9, order: 3, looseness: [0.01, 0.05, 0.2, 0.8], freeSd: 0.2 };
+
+/** Thickness at the centreline along the board. */
+export class ThicknessCurve {
+  constructor(
+    private readonly lengthM: number,
+    readonly curve: ReadingsCurve,
+  ) {}
+
+  thicknessM(xM: number): number {
+    return legendreSum((2 * xM) / this.lengthM - 1, this.curve.fit.coefficients, 0, THICKNESS_PRIOR.terms);
+  }
+
+  sdM(xM: number): number {
+    return Math.sqrt(varianceOf(this.basis(xM), this.curve.fit));
+  }
+
+  /** Standard deviation of Σ weight × thickness, for what is integrated along the board. */
+  sdOfSum(places: ReadonlyArray<{ readonly xM: number; readonly weight: number }>): number {
+    const sum = new Float64Array(THICKNESS_PRIOR.terms);
+    for (const { xM, weight } of places) {
+      this.basis(xM).forEach((value, i) => {
+        sum[i] = sum[i]! + weight * value;
+      });
+    }
+    return Math.sqrt(varianceOf(sum, this.curve.fit));
+  }
+
+  private basis(xM: number): Float64Array {
+    return legendreValues((2 * xM) / this.lengthM - 1, THICKNESS_PRIOR.terms);
+  }
+}
+
+/** Fits the thickness to its readings, each with the tape's uncertainty, and finds those that do not fit. */
+export function fitThickness({ lengthM, tapeSdM, thicknesses }: Survey): ThicknessCurve | null {
+  const curve = fitReadings(thicknesses, { lengthM, sdM: tapeSdM, prior: THICKNESS_PRIOR, factor: () => 1 });
+  return curve === null ? null : new ThicknessCurve(lengthM, curve);
+}

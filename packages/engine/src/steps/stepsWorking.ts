@@ -1,0 +1,81 @@
+import { SHOP_DEFAULTS } from "../constants/shopDefaults";
+import { EXPERIENCE, STEP_WORK } from "../constants/workTimes";
+import { area, duration } from "../foundation/quantity";
+import type { WorkingInput, WorkingTable } from "../foundation/stage";
+import type { LayupPlan } from "../layup/LayupPlan";
+import type { MixPlan } from "../mix/MixPlan";
+import { readChoices } from "./Choices";
+import { readRecord } from "./readRecord";
+import type { StepsInput } from "./StepsInput";
+import type { StepPlan } from "./StepsPlan";
+import { chooseRows } from "./stepTable";
+
+/** What `why` hands the steps' working: the plan and the board file it came from. */
+export interface StepsContext {
+  readonly plan: {
+    readonly steps: readonly StepPlan[] | null;
+    readonly layup: LayupPlan | null;
+    readonly mix: MixPlan | null;
+  };
+  readonly board: StepsInput;
+}
+
+/** How each number of the steps comes about, keyed by its path in the plan. */
+export const stepsWorking: WorkingTable<StepsContext> = {
+  "steps[].handsOnS": {
+    words:
+      "time for the hands: a coat's cups mixed and spread one after the other, other work by kind, faces and practice",
+    formula: "Σ time to spread the cups, or practice × (fixed + per m² × area)",
+    sources: ["common-practice"],
+    inputs: listHandsOn,
+  },
+  "steps[].waitS": {
+    words:
+      "after the hands are off, until the first of the steps that follow may begin; at the cure-out what the slowest coat still lacks",
+    formula:
+      "least of the waits that the steps which need this one ask; cure-out: longest (coat's end + full) − longest way here",
+    sources: ["common-practice", "convention"],
+    inputs: (context, [id]) =>
+      context.plan.steps?.flatMap((step) =>
+        step.needs
+          .filter((need) => need.step === id)
+          .map(
+            (need): WorkingInput => ({ name: `${step.id} asks ${need.until}`, value: waitText(need.waitS) }),
+          ),
+      ) ?? [],
+  },
+  "steps[].needs[].waitS": {
+    words: "how long after that step's hands are off this one may begin",
+    formula:
+      "trim, flip, recoat or sandable of that step's coat from the mix; 24 h for bare foam to dry; else nought",
+    sources: ["common-practice"],
+    inputs: (context, [id, index]) => {
+      const need = context.plan.steps?.find((step) => step.id === id)?.needs[Number(index)];
+      return need === undefined ? [] : [{ name: `${need.step}, ${need.until}`, value: waitText(need.waitS) }];
+    },
+  },
+};
+
+function waitText(waitS: number | null): WorkingInput["value"] {
+  return waitS === null ? "not known" : duration(waitS);
+}
+
+function listHandsOn({ plan, board }: StepsContext, [id]: readonly string[]): WorkingInput[] {
+  const choices = readChoices(board, plan.layup);
+  const { standing } = readRecord(board.record ?? [], board.survey.lengthM);
+  const labour = chooseRows(choices, standing.sandThroughs).find((row) => row.id === id)?.labour;
+  if (labour === undefined) return [];
+  const experience = board.shop?.experience ?? SHOP_DEFAULTS.experience;
+  if (labour.kind === "coat") {
+    const cups = plan.mix?.coats.find((coat) => coat.id === labour.coat)?.cups ?? [];
+    return cups.map((cup, i) => ({ name: `cup ${i + 1}`, value: duration(cup.spreadS) }));
+  }
+  const { fixedS, perM2S, skill } = STEP_WORK[labour.work];
+  const faces = plan.layup?.faces.filter((face) => labour.faces.includes(face.id)) ?? [];
+  return [
+    { name: "fixed, trade hand", value: duration(fixedS.value) },
+    { name: "per square metre, trade hand", value: duration(perM2S.value) },
+    ...faces.map((face): WorkingInput => ({ name: face.id, value: area(face.areaM2) })),
+    { name: `practice: ${experience}, times`, value: String(EXPERIENCE[experience][skill].value) },
+  ];
+}
