@@ -1,9 +1,11 @@
+import { radFromDegrees } from "../foundation/units";
+
 /** How far a side fin leans. Limits beyond which an entry is questioned, or refused as a slip; none is applied to a number. */
 export const CANT_LIMITS = {
   /** Common practice: 0 to about 10 degrees. */
   usualLowRad: 0,
-  usualHighRad: (12 * Math.PI) / 180,
+  usualHighRad: radFromDegrees(12),
   /** Declared convention: three times the usual. */
-  mostRad: (36 * Math.PI) / 180,
+  mostRad: radFromDegrees(36),
   source: "common-practice",
 } as const;

@@ -1,3 +1,5 @@
+import { radFromDegrees } from "../foundation/units";
+
 /**
  * Room that a fin box wants around it. Common practice, from memory, no source: what a builder leaves so that the foam
  * still carries the box and the router does not come through. Under them is a warning; nothing left is a blocker.
@@ -25,6 +27,6 @@ export const PLUG_CLEARANCES = {
 /** What a careful set-out is held to. */
 export const SET_OUT_TOLERANCE = {
   markM: 0.001,
-  cantRad: (1 * Math.PI) / 180,
+  cantRad: radFromDegrees(1),
   source: "common-practice",
 } as const;

@@ -1,4 +1,4 @@
-import { M_PER_INCH } from "../foundation/units";
+import { M_PER_INCH, radFromDegrees } from "../foundation/units";
 
 /** A named set of fin numbers that a maker trusts, on the length of board it is trusted on. */
 export interface HouseSet {
@@ -26,7 +26,6 @@ export interface HouseFin {
 }
 
 const inches = (value: number) => value * M_PER_INCH;
-const degrees = (value: number) => (value * Math.PI) / 180;
 
 /**
  * Generic sets to start from: the middle of what the trade sets out, common practice with no source. A maker's own sets
@@ -47,7 +46,7 @@ export const HOUSE_SETS: readonly HouseSet[] = [
         fromRailM: inches(1.125),
         baseM: inches(4.5),
         toe: { kind: "overBase", overM: inches(0.25) },
-        cantRad: degrees(6),
+        cantRad: radFromDegrees(6),
       },
       { fin: "centre", fromTailM: inches(3.5), baseM: inches(4.5) },
     ],
@@ -66,15 +65,15 @@ export const HOUSE_SETS: readonly HouseSet[] = [
         fromRailM: inches(1.1875),
         baseM: inches(4.375),
         toe: { kind: "aimBesideNose", offsetM: inches(2.5) },
-        cantRad: degrees(6),
+        cantRad: radFromDegrees(6),
       },
       {
         fin: "rear",
         fromTailM: inches(6),
         fromRailM: inches(2),
         baseM: inches(3.75),
-        toe: { kind: "meets", fin: "front" },
-        cantRad: degrees(4),
+        toe: { kind: "overBase", overM: inches(0.125) },
+        cantRad: radFromDegrees(4),
       },
     ],
   },
@@ -92,7 +91,7 @@ export const HOUSE_SETS: readonly HouseSet[] = [
         fromRailM: inches(1.375),
         baseM: inches(3.75),
         toe: { kind: "overBase", overM: inches(0.1875) },
-        cantRad: degrees(5),
+        cantRad: radFromDegrees(5),
       },
       { fin: "centre", fromTailM: inches(5.5), baseM: inches(6.5) },
     ],

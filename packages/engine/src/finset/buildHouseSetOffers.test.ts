@@ -47,7 +47,7 @@ describe("the house sets that come with the program", () => {
 
   it("give the rears half to three quarters of the fronts' toe on a quad (common practice, no source)", () => {
     const quad = byId("generic-quad");
-    const shape = board(quad.forLengthM);
+    const shape = board(quad.forLengthM, 0.25);
     const [keep] = buildHouseSetOffers({ set: quad, shape, current: undefined });
     const toe = (id: string) => keep!.differences.find((mark) => mark.id === id)!.toeRad;
     expect(toe("rear-left") / toe("front-left")).toBeGreaterThan(0.5);
