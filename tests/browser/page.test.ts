@@ -2,12 +2,14 @@ import AxeBuilder from "@axe-core/playwright";
 import { DEMO_BOARDS } from "@lapline/contract";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { buildFirst } from "../buildFirst";
 import { launchBrowser } from "./launchBrowser";
 import { type RunningApp, startApp } from "./startApp";
 
 let app: RunningApp;
 let browser: Browser;
 beforeAll(async () => {
+  buildFirst("web");
   [app, browser] = await Promise.all([startApp(), launchBrowser()]);
 });
 afterAll(async () => {

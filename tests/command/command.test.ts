@@ -4,6 +4,7 @@ import { join } from "node:path";
 import { DEMO_BOARDS, readBoardFile } from "@lapline/contract";
 import { planBuild } from "@lapline/engine";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { buildFirst } from "../buildFirst";
 import { runLapline, startLapline } from "./runLapline";
 
 const [DEMO] = DEMO_BOARDS;
@@ -11,6 +12,7 @@ if (DEMO === undefined) throw new Error("there is no demo board");
 
 let folder: string;
 beforeAll(async () => {
+  buildFirst("cli");
   folder = await mkdtemp(join(tmpdir(), "lapline-command-"));
   await writeFile(join(folder, "board.json"), DEMO.text);
 });

@@ -4,10 +4,12 @@ import { join } from "node:path";
 import { createInterface } from "node:readline";
 import { DEMO_BOARDS } from "@lapline/contract";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { buildFirst } from "../buildFirst";
 import { runLapline, startLapline } from "./runLapline";
 
 let folder: string;
 beforeAll(async () => {
+  buildFirst("cli", "web");
   folder = await mkdtemp(join(tmpdir(), "lapline-serve-"));
 });
 afterAll(() => rm(folder, { recursive: true }));

@@ -1,6 +1,7 @@
 import { explain, planBuild } from "@lapline/engine";
 import { formatWhyText } from "@lapline/present";
 import type { Command } from "../Command";
+import { RefusedError } from "../RefusedError";
 import { readBoard } from "../readBoard";
 import { readUnits, UNITS_OPTION } from "./unitsOption";
 
@@ -13,7 +14,9 @@ export const whyCommand: Command = {
     const units = readUnits(words);
     const [file = "", path = ""] = words.given;
     const board = await readBoard(file, terminal);
-    terminal.print(formatWhyText(explain(board, planBuild(board), path), { units }));
+    const explanation = explain(board, planBuild(board), path);
+    if ("message" in explanation) throw new RefusedError(explanation.message);
+    terminal.print(formatWhyText(explanation, { units }));
     return 0;
   },
 };
