@@ -64,7 +64,7 @@ function lengthText(valueM: number, grain: Grain, units: Units): string {
   const isNought = size < 0.5e-7;
   if (isNought || size >= 0.001)
     return formatLength(isNought ? 0 : valueM, { units, denominator: DENOMINATORS[grain] });
-  if (size >= 0.0001) return `${formatDecimal(valueM * 1e3, decimals(grain, 1, 2, 3))} mm`;
+  if (size >= 0.0001) return `${formatDecimal(valueM * 1e3, decimals(grain, 1, 2, 2))} mm`;
   return `${formatDecimal(valueM * 1e6, size < 1e-5 ? 1 : 0)} µm`;
 }
 

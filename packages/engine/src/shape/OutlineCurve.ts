@@ -15,6 +15,8 @@ export class OutlineCurve {
     readonly fit: PenalisedFit,
     /** Where a diamond tail's corners stand; nought for the others. */
     private readonly cornerM: number,
+    /** Readings that looked truer than stated are fitted closer, but bands keep to the stated uncertainty. */
+    private readonly noiseShare: number,
   ) {}
 
   /** From the stringer line to the rail's widest point on that side. */
@@ -58,9 +60,20 @@ export class OutlineCurve {
     return legendreSum((2 * xM) / this.lengthM - 1, this.fit.coefficients, MEAN_TERMS, OFFSET_TERMS);
   }
 
-  /** Standard deviation of the left half-width at x, from the readings' uncertainty. */
+  /** Standard deviation of the left half-width at x, from the readings' stated uncertainty. */
   sdM(xM: number): number {
-    return Math.sqrt(varianceOf(outlineBasis(this.ends, xM / this.lengthM, 1), this.fit));
+    return this.sdOf(outlineBasis(this.ends, xM / this.lengthM, 1));
+  }
+
+  /** The same of a term of the offset: 0 its shift, 1 its skew over half the length. */
+  offsetTermSdM(term: number): number {
+    const basis = new Float64Array(MEAN_TERMS + OFFSET_TERMS);
+    basis[MEAN_TERMS + term] = 1;
+    return this.sdOf(basis);
+  }
+
+  private sdOf(basis: Float64Array): number {
+    return Math.sqrt(varianceOf(basis, this.fit)) / this.noiseShare;
   }
 }
 

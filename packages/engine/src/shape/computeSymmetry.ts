@@ -1,5 +1,4 @@
-import { varianceOf } from "../geometry/penalisedFit";
-import { MEAN_TERMS, OFFSET_TERMS, type OutlineCurve } from "./OutlineCurve";
+import { MEAN_TERMS, type OutlineCurve } from "./OutlineCurve";
 import type { SymmetryPlan } from "./ShapePlan";
 
 const SAMPLES = 80;
@@ -27,9 +26,9 @@ export function computeSymmetry(outline: OutlineCurve, fromM: number, toM: numbe
   }
   const perHalf = 2 / outline.lengthM;
   const shiftM = outline.fit.coefficients[MEAN_TERMS]!;
-  const shiftBandM = BAND_SD * sdOf(outline, 0);
+  const shiftBandM = BAND_SD * outline.offsetTermSdM(0);
   const slope = outline.fit.coefficients[MEAN_TERMS + 1]! * perHalf;
-  const slopeBand = BAND_SD * sdOf(outline, 1) * perHalf;
+  const slopeBand = BAND_SD * outline.offsetTermSdM(1) * perHalf;
   return {
     worstM,
     worstFromTailM,
@@ -41,10 +40,4 @@ export function computeSymmetry(outline: OutlineCurve, fromM: number, toM: numbe
     centrelineSkewLowRad: Math.atan(slope - slopeBand),
     centrelineSkewHighRad: Math.atan(slope + slopeBand),
   };
-}
-
-function sdOf(outline: OutlineCurve, term: number): number {
-  const basis = new Float64Array(MEAN_TERMS + OFFSET_TERMS);
-  basis[MEAN_TERMS + term] = 1;
-  return Math.sqrt(varianceOf(basis, outline.fit));
 }

@@ -106,7 +106,13 @@ function fitKept(
   const free = fitPenalised(buildNormal(rows, SIZE), penalty);
   if (free === null) return null;
   const fit = smoothed ? smoothWaves(free, choice.ends, rows, penalty) : free;
-  const curve = new OutlineCurve(survey.lengthM, choice.ends, fit, cornerFromTailM(survey.tail));
+  const curve = new OutlineCurve(
+    survey.lengthM,
+    choice.ends,
+    fit,
+    cornerFromTailM(survey.tail),
+    choice.noiseShare,
+  );
   return describeFit({
     curve,
     choice,
