@@ -1,3 +1,4 @@
+export { buildJsonSchemas, type JsonSchemaFile } from "./buildJsonSchemas";
 export { DEMO_BOARDS, type DemoBoard } from "./demoBoards";
 export type { BoardFile, QuantityText } from "./file/BoardFile";
 export type { FinFile, FinsFile } from "./file/FinsFile";
@@ -9,5 +10,6 @@ export { findNearest } from "./findNearest";
 export { formatBoardFile } from "./formatBoardFile";
 export { formatProblems } from "./formatProblems";
 export type { Problem } from "./Problem";
+export { planSchema } from "./plan/planSchema";
 export { type BoardFileRead, readBoardFile } from "./readBoardFile";
 export { boardFromFile } from "./si/boardFromFile";

@@ -30,8 +30,11 @@ function checkDistinct(document: unknown, places: readonly Step[][]): Fault[] {
   const seen = new Set<number>();
   return places.flatMap((steps) => {
     const placeM = quantityAt(document, steps);
-    const isRepeat = placeM !== null && seen.has(placeM);
-    if (placeM !== null) seen.add(placeM);
+    if (placeM === null) return [];
+    // 12 in and 1 ft differ in the last bit.
+    const micrometres = Math.round(placeM * 1e6);
+    const isRepeat = seen.has(micrometres);
+    seen.add(micrometres);
     return isRepeat ? [{ steps, message: "the same place twice: give one of them, or another place" }] : [];
   });
 }

@@ -27,11 +27,13 @@ function checkPlace(document: unknown, at: readonly Step[]): Fault[] {
   }
   const lengthM = quantityAt(document, ["survey", "length"]);
   const placeM = quantityAt(document, [...at, field]);
-  if (lengthM === null || placeM === null || placeM <= lengthM * allowance(document)) return [];
+  if (lengthM === null || placeM === null || placeM <= lengthM * allowance(document) + ROUND_OFF_M) return [];
   const message = `outside the board, which is ${bothSystems(lengthM)} long: is the unit right, or was it read from the other end?`;
   return [{ steps: [...at, field], message }];
 }
 
+/** 6 ft and 72 in differ in the last bit. */
+const ROUND_OFF_M = 1e-9;
 /** A tape along the bottom reads up to a few per cent more than a straight length. */
 const TAPE_OVER_STRAIGHT = 1.03;
 

@@ -1,0 +1,87 @@
+import type { Plan } from "@lapline/engine";
+import { z } from "zod";
+import type { Mirrors } from "./Mirrors";
+
+const number = z.number();
+const face = z.enum(["deck", "bottom"]);
+
+const piece = z.object({
+  id: z.string(),
+  face,
+  cloth: z.string(),
+  lengthM: number,
+  widthM: number,
+  areaM2: number,
+  lapAreaM2: number,
+  clothMassKg: number,
+  resinMassKg: number,
+  extent: z.object({ fromTailTapeM: number, toTapeM: number, angleRad: number }).nullable(),
+});
+
+const term = z.object({
+  id: z.enum([
+    "in-glass",
+    "into-foam",
+    "around-boxes",
+    "net-film",
+    "in-weave",
+    "run-off",
+    "styrene-lost",
+    "dripped",
+    "left-on-tools",
+    "left-in-cups",
+  ]),
+  name: z.string(),
+  massKg: number,
+});
+
+const coat = z.object({
+  id: z.string(),
+  kind: z.enum(["seal", "laminate", "fill", "gloss", "box", "repair"]),
+  face: face.nullable(),
+  resin: z.string(),
+  resinMassKg: number,
+  resinMassLowKg: number,
+  resinMassHighKg: number,
+  keptMassKg: number,
+  keptMassLowKg: number,
+  keptMassHighKg: number,
+  areaM2: number,
+  terms: z.array(term),
+});
+
+const zone = z.object({
+  id: z.string(),
+  glassArealMassKgM2: number,
+  laminateThicknessM: number,
+  laminateThicknessLowM: number,
+  laminateThicknessHighM: number,
+  fibreVolumeFraction: number,
+  fillThicknessM: number,
+  fillThicknessLowM: number,
+  fillThicknessHighM: number,
+  glossThicknessM: number,
+});
+
+const fitting = z.object({
+  id: z.string(),
+  kind: z.enum(["box", "plug"]),
+  bodyVolumeM3: number,
+  pocketVolumeM3: number,
+  pocketVolumeLowM3: number,
+  pocketVolumeHighM3: number,
+});
+
+const layup = z.object({
+  faces: z.array(z.object({ id: face, areaM2: number, arcM: number, girthMaxM: number, lapM: number })),
+  railLineM: number,
+  resinRatio: number,
+  resinRatioLow: number,
+  resinRatioHigh: number,
+  pieces: z.array(piece),
+  coats: z.array(coat),
+  zones: z.array(zone),
+  fittings: z.array(fitting),
+});
+
+export const layupSchema: Mirrors<NonNullable<Plan["layup"]>, typeof layup> = layup;

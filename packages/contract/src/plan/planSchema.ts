@@ -1,0 +1,59 @@
+import type { Plan } from "@lapline/engine";
+import { z } from "zod";
+import { finsetSchema } from "./finsetSchema";
+import { layupSchema } from "./layupSchema";
+import type { Mirrors } from "./Mirrors";
+import { mixSchema } from "./mixSchema";
+import { shapeSchema } from "./shapeSchema";
+import { stepSchema, waterSchema } from "./stepsSchema";
+import { weightSchema } from "./weightSchema";
+
+const quantity = z.object({
+  dimension: z.enum([
+    "length",
+    "area",
+    "volume",
+    "mass",
+    "arealMass",
+    "density",
+    "temperature",
+    "angle",
+    "duration",
+    "fraction",
+    "count",
+  ]),
+  value: z.number(),
+  grain: z.enum(["coarse", "normal", "fine"]).exactOptional(),
+});
+
+const finding = z.object({
+  code: z.string(),
+  severity: z.enum(["note", "warning", "blocker"]),
+  path: z.string(),
+  text: z.string(),
+  says: z.array(z.union([z.string(), quantity])),
+});
+
+const assumption = z.object({ path: z.string(), value: z.string(), why: z.string(), source: z.string() });
+
+const plan = z.object({
+  format: z.literal("lapline-plan/1"),
+  engine: z.string(),
+  name: z.string(),
+  shape: shapeSchema.nullable(),
+  finset: finsetSchema.nullable(),
+  layup: layupSchema.nullable(),
+  cutplan: z.null(),
+  mix: mixSchema.nullable(),
+  sanding: z.null(),
+  weight: weightSchema.nullable(),
+  cost: z.null(),
+  steps: z.array(stepSchema).nullable(),
+  calendar: z.null(),
+  water: waterSchema,
+  findings: z.array(finding),
+  assumptions: z.array(assumption),
+});
+
+/** The plan as JSON. Open, so that a later engine may say more: a reader skips what it does not know. */
+export const planSchema: Mirrors<Plan, typeof plan> = plan;

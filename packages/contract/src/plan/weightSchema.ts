@@ -1,0 +1,30 @@
+import type { Plan } from "@lapline/engine";
+import { z } from "zod";
+import type { Mirrors } from "./Mirrors";
+
+const number = z.number();
+
+const weight = z.object({
+  foamKg: number,
+  foamLowKg: number,
+  foamHighKg: number,
+  stringerKg: number,
+  stringerLowKg: number,
+  stringerHighKg: number,
+  clothKg: number,
+  clothLowKg: number,
+  clothHighKg: number,
+  resinKg: number,
+  resinLowKg: number,
+  resinHighKg: number,
+  fittingsKg: number,
+  fittingsLowKg: number,
+  fittingsHighKg: number,
+  finishedKg: number,
+  finishedLowKg: number,
+  finishedHighKg: number,
+  foamBy: z.enum(["scale", "volume"]),
+  stringerVolumeM3: number,
+});
+
+export const weightSchema: Mirrors<NonNullable<Plan["weight"]>, typeof weight> = weight;
