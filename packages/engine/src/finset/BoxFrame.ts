@@ -1,4 +1,4 @@
-import { computeTrueCant } from "./computeTrueCant";
+import { computeTrueCant, type TrueCant } from "./computeTrueCant";
 import type { FinSpot } from "./FinSpot";
 import { spotSide } from "./FinSpot";
 import { type BoardPoint, placeOnBoard, type SetOutLine } from "./SetOutLine";
@@ -20,12 +20,14 @@ export interface BoxFrame {
   readonly depthM: number;
   /** Lean against the board's own section, twist left out, because twist turns deck and bottom together. */
   readonly leanRad: number;
+  readonly trueCant: TrueCant;
 }
 
 export function buildBoxFrame(line: SetOutLine, spot: FinSpot): BoxFrame {
   const { box, baseM, cantRad = 0 } = spot.fin;
-  const leanRad = cantRad + computeTrueCant(line, spot).bottomTiltRad;
-  if (box === undefined) return { spot, line, rearM: 0, frontM: baseM, halfWidthM: 0, depthM: 0, leanRad };
+  const trueCant = computeTrueCant(line, spot);
+  const lean = { leanRad: cantRad + trueCant.bottomTiltRad, trueCant };
+  if (box === undefined) return { spot, line, rearM: 0, frontM: baseM, halfWidthM: 0, depthM: 0, ...lean };
   const rearM = -(box.behindTrailingM ?? (box.lengthM - baseM) / 2);
   return {
     spot,
@@ -34,7 +36,7 @@ export function buildBoxFrame(line: SetOutLine, spot: FinSpot): BoxFrame {
     frontM: rearM + box.lengthM,
     halfWidthM: box.widthM / 2,
     depthM: box.depthM,
-    leanRad,
+    ...lean,
   };
 }
 

@@ -1,8 +1,7 @@
 import { SIDES, type Side } from "../survey/Side";
-import { type BoxFrame, buildBoxFrame, computeRiseM, computeSkinM, placeBoxPoint } from "./BoxFrame";
-import type { FinSpot } from "./FinSpot";
+import { type BoxFrame, computeRiseM, computeSkinM, placeBoxPoint } from "./BoxFrame";
 import { findCrossing } from "./findCrossing";
-import { type BoardPoint, type SetOutLine, sideSign } from "./SetOutLine";
+import { type BoardPoint, sideSign } from "./SetOutLine";
 
 /**
  * Gives the least foam over a box's floor up to the deck, or over the base where no box is given.
@@ -12,14 +11,13 @@ import { type BoardPoint, type SetOutLine, sideSign } from "./SetOutLine";
  * deck's slope only.
  * @returns metres, negative where the box is deeper than the board, or null where part of it is not on the board
  */
-export function computeFoamUnderM(line: SetOutLine, spot: FinSpot): number | null {
-  const frame = buildBoxFrame(line, spot);
+export function computeFoamUnderM(frame: BoxFrame): number | null {
   let leastM = Number.POSITIVE_INFINITY;
   for (const alongM of stationsM(frame)) {
     for (const outM of frame.halfWidthM > 0 ? [-frame.halfWidthM, frame.halfWidthM] : [0]) {
       const point = { alongM, outM, inM: frame.depthM };
       const floorM = computeHeightM(frame, point);
-      const deckM = computeSkinM(line, "deck", placeBoxPoint(frame, point));
+      const deckM = computeSkinM(frame.line, "deck", placeBoxPoint(frame, point));
       if (floorM === null || deckM === null) return null;
       leastM = Math.min(leastM, deckM - floorM);
     }
@@ -33,13 +31,12 @@ export function computeFoamUnderM(line: SetOutLine, spot: FinSpot): number | nul
  * At its mouth the box comes out of the bottom, so there is nothing to measure there.
  * @returns metres, or null without a box or where part of it is not on the board
  */
-export function computeFoamBesideM(line: SetOutLine, spot: FinSpot): number | null {
-  if (spot.fin.box === undefined) return null;
-  const frame = buildBoxFrame(line, spot);
+export function computeFoamBesideM(frame: BoxFrame): number | null {
+  if (frame.spot.fin.box === undefined) return null;
   let leastM = Number.POSITIVE_INFINITY;
   for (const alongM of stationsM(frame)) {
     for (const inM of [frame.depthM / 2, frame.depthM]) {
-      for (const wall of spot.side === "centre" ? [-1, 1] : [1]) {
+      for (const wall of frame.spot.side === "centre" ? [-1, 1] : [1]) {
         const besideM = computeBesideM(frame, { alongM, outM: wall * frame.halfWidthM, inM });
         if (besideM === null) return null;
         leastM = Math.min(leastM, besideM);
@@ -48,6 +45,9 @@ export function computeFoamBesideM(line: SetOutLine, spot: FinSpot): number | nu
   }
   return leastM;
 }
+
+/** Foam beside a box is told in tenths of a millimetre. */
+const NEAR_M = 1e-6;
 
 const stationsM = ({ rearM, frontM }: BoxFrame) => [rearM, (rearM + frontM) / 2, frontM];
 
@@ -73,7 +73,7 @@ function computeBesideM(frame: BoxFrame, point: Parameters<typeof placeBoxPoint>
   if (computeSkinM(line, "deck", at) === null) return null;
   if (insideM(at.yM) <= 0) return 0;
   const railM = line.shape.halfWidthM(side, at.xM);
-  const outM = findCrossing((distanceM) => insideM(sign * distanceM), sign * at.yM, railM + 1e-9);
+  const outM = findCrossing((distanceM) => insideM(sign * distanceM), sign * at.yM, railM + NEAR_M, NEAR_M);
   return outM === null ? null : outM - sign * at.yM;
 }
 

@@ -1,7 +1,5 @@
-import { type BoxFrame, buildBoxFrame, placeBoxPoint, placeInPlan } from "./BoxFrame";
+import { type BoxFrame, placeBoxPoint, placeInPlan } from "./BoxFrame";
 import type { BoxCorner, BoxPlan } from "./FinMark";
-import type { FinSpot } from "./FinSpot";
-import type { SetOutLine } from "./SetOutLine";
 
 const CORNERS: ReadonlyArray<readonly [BoxCorner, "rearM" | "frontM", -1 | 1]> = [
   ["rear-inner", "rearM", -1],
@@ -14,15 +12,15 @@ const CORNERS: ReadonlyArray<readonly [BoxCorner, "rearM" | "frontM", -1 | 1]> =
  * Gives where a fin's box lies on the bottom and how far the fin could be slid in it.
  * @returns null where the fin has no box, or the box hangs over an end of the board (a blocker says so)
  */
-export function buildBox(line: SetOutLine, spot: FinSpot): BoxPlan | null {
-  const { box, baseM } = spot.fin;
+export function buildBox(frame: BoxFrame): BoxPlan | null {
+  const { box, baseM } = frame.spot.fin;
+  const { shape } = frame.line;
   if (box === undefined) return null;
-  const frame = buildBoxFrame(line, spot);
   const behindTrailingM = -frame.rearM;
   const forwardM = box.lengthM - behindTrailingM - baseM;
   const fromTailM = (alongM: number) => placeInPlan(frame, { alongM, outM: 0, inM: 0 }).uM;
   const [rearFromTailM, frontFromTailM] = [fromTailM(frame.rearM), fromTailM(frame.frontM)];
-  if (rearFromTailM < 0 || frontFromTailM > line.shape.lengthM) return null;
+  if (rearFromTailM < 0 || frontFromTailM > shape.lengthM) return null;
   return {
     lengthM: box.lengthM,
     widthM: box.widthM,
@@ -30,9 +28,9 @@ export function buildBox(line: SetOutLine, spot: FinSpot): BoxPlan | null {
     behindTrailingM,
     slide: behindTrailingM >= 0 && forwardM >= 0 ? { backM: behindTrailingM, forwardM } : null,
     rearFromTailM,
-    rearFromTailTapeM: line.shape.tapeFromStraightM(rearFromTailM),
+    rearFromTailTapeM: shape.tapeFromStraightM(rearFromTailM),
     frontFromTailM,
-    frontFromTailTapeM: line.shape.tapeFromStraightM(frontFromTailM),
+    frontFromTailTapeM: shape.tapeFromStraightM(frontFromTailM),
     corners: CORNERS.map(([id, end, wall]) => ({ id, ...computeCorner(frame, frame[end], wall) })),
   };
 }

@@ -209,6 +209,7 @@ describe("what nobody gave", () => {
       "fins.set[0].fromRailBy",
       "fins.set[0].toe",
       "fins.set[0].cant",
+      "finset.marks[].bottomTiltRad",
     ]);
     const full = buildFinset(
       {
@@ -222,7 +223,7 @@ describe("what nobody gave", () => {
       },
       shape,
     );
-    expect(full.assumptions).toEqual([]);
+    expect(full.assumptions.map(({ path }) => path)).toEqual(["finset.marks[].bottomTiltRad"]);
     expect(full.value).toMatchObject({ sides: "rail", boxes: "glassed-on", toleranceM: 0.002 });
   });
 });

@@ -68,24 +68,28 @@ function layOut(fins: FinsInput, shape: BoardShape, { sides }: FinDefaults) {
   const checked = checkFins(fins);
   const placed = placeFins({ fins: checked.fins, sides, line, along });
   const spots = placed.spots.filter((spot) => checkSpot(line, spot, spot.id).length === 0);
+  const built = spots.flatMap((spot) => {
+    const ground = buildGround(line, spot);
+    const mark = buildMark(along, ground);
+    return mark === null ? [] : [{ ground, mark }];
+  });
   const faults = placed.spots.map((spot) => ({ spot, check: (who: string) => checkSpot(line, spot, who) }));
   return {
     along,
     line,
     listed: checked.fins,
-    spots,
+    grounds: built.map(({ ground }) => ground),
     ownRails: placed.ownRails,
-    marks: spots.flatMap((spot) => buildMark(line, along, spot) ?? []),
+    marks: built.map(({ mark }) => mark),
     findings: [...checked.findings, ...placed.findings, ...foldSides(faults)],
   };
 }
 
 /** The room around the fins, the three rules beside each other, the plug, and the fins as set. */
 function checkLaidOut(fins: FinsInput, laid: ReturnType<typeof layOut>, { sides, toleranceM }: FinDefaults) {
-  const { line, along, spots, marks } = laid;
+  const { line, along, grounds, marks } = laid;
   const { shape } = line;
-  const grounds = spots.map((spot) => buildGround(line, spot));
-  const clearances = computeClearances(line, grounds);
+  const clearances = computeClearances(grounds, marks);
   const plug = fins.leashPlug && buildLeashPlug({ plug: fins.leashPlug, line, along, grounds });
   const sidesCompared = compareSides(shape, { fins: laid.listed, along });
   const recommended = recommendSides(sidesCompared, shape.plan.symmetry);

@@ -3,8 +3,8 @@ import type { AlongBy } from "./alongTail";
 import { computeFoamUnderM } from "./boxFoam";
 import { buildBox } from "./buildBox";
 import { buildWorth, computeRoundings } from "./buildWorth";
+import type { Ground } from "./computeClearances";
 import { computeLeading } from "./computeLeading";
-import { computeTrueCant } from "./computeTrueCant";
 import type { FinMark, MarkPoint } from "./FinMark";
 import { type FinSpot, spotSide } from "./FinSpot";
 import { computeToRailM } from "./railDistance";
@@ -17,7 +17,8 @@ import { computeToeForms } from "./ToeForms";
  * The base is a straight length in plan from the trailing mark, turned in by the toe.
  * @returns null where an end of the base has no rail beside it, which the checks of the spot have said before
  */
-export function buildMark(line: SetOutLine, along: AlongBy, spot: FinSpot): FinMark | null {
+export function buildMark(along: AlongBy, { spot, frame }: Ground): FinMark | null {
+  const { line } = frame;
   const { fin, toeRad } = spot;
   const trailing = buildPoint(line, along, spot, { uM: spot.uM, vM: spot.vM });
   const leading = buildPoint(line, along, spot, computeLeading(spot));
@@ -30,13 +31,13 @@ export function buildMark(line: SetOutLine, along: AlongBy, spot: FinSpot): FinM
     baseM: fin.baseM,
     ...computeToeForms(base, toeRad),
     cantRad: fin.cantRad ?? 0,
-    ...computeTrueCant(line, spot),
+    ...frame.trueCant,
     trailing,
     leading,
     worth: buildWorth(base, toeRad),
     rounding: computeRoundings(base, toeRad),
-    foamUnderM: computeFoamUnderM(line, spot),
-    box: buildBox(line, spot),
+    foamUnderM: computeFoamUnderM(frame),
+    box: buildBox(frame),
     depthM: fin.depthM ?? null,
     sweepRad: fin.sweepRad ?? null,
     foil: fin.foil === undefined ? null : { kind: fin.foil.kind, thicknessRatio: fin.foil.thickness ?? null },

@@ -1,11 +1,12 @@
 import { type BoxFrame, buildBoxFrame, computeSkinM, placeBoxPoint } from "./BoxFrame";
-import { computeFoamBesideM, computeFoamUnderM } from "./boxFoam";
+import { computeFoamBesideM } from "./boxFoam";
+import type { FinMark } from "./FinMark";
 import type { FinSpot } from "./FinSpot";
 import { spotSide } from "./FinSpot";
 import type { ClearancePlan } from "./FinsetPlan";
 import { buildFootprint, computeGapM, type Polygon } from "./footprint";
 import { computeToRailM } from "./railDistance";
-import { type SetOutLine, sideSign } from "./SetOutLine";
+import { type BoardPoint, type SetOutLine, sideSign } from "./SetOutLine";
 
 /** What a fin covers, once its spot is known to be on the board. */
 export interface Ground {
@@ -19,32 +20,43 @@ export function buildGround(line: SetOutLine, spot: FinSpot): Ground {
   return { spot, frame, footprint: buildFootprint(frame) };
 }
 
-/** Gives the room around each box, or around the base of a fin without one. */
-export function computeClearances(line: SetOutLine, grounds: readonly Ground[]): readonly ClearancePlan[] {
-  return grounds.map((ground) => {
-    const { spot, footprint } = ground;
+/**
+ * Gives the room around each box, or around the base of a fin without one.
+ * @param marks the fins' marks, one for each of the grounds
+ */
+export function computeClearances(
+  grounds: readonly Ground[],
+  marks: readonly FinMark[],
+): readonly ClearancePlan[] {
+  return grounds.map((ground, i) => {
+    const { spot, frame, footprint } = ground;
     const next = findNext(ground, grounds);
     return {
       id: spot.id,
-      foamAboveM: computeFoamUnderM(line, spot),
-      foamBesideM: computeFoamBesideM(line, spot),
-      toRailM: Math.min(...footprint.map((corner) => computeSignedToRailM(line, spot, corner))),
+      foamAboveM: marks[i]?.foamUnderM ?? null,
+      foamBesideM: computeFoamBesideM(frame),
+      toRailM: Math.min(...outerCorners(ground).map((corner) => computeSignedToRailM(frame, corner))),
       toStringerM:
         spot.side === "centre" ? null : Math.min(...footprint.map(({ yM }) => sideSign(spotSide(spot)) * yM)),
       toNextM: next?.gapM ?? null,
       next: next?.id ?? null,
-      bowUnderBaseM: computeBowM(line, ground.frame),
+      bowUnderBaseM: computeBowM(frame),
     };
   });
 }
 
-/** Negative where the corner lies over the edge. */
-function computeSignedToRailM(line: SetOutLine, spot: FinSpot, corner: Polygon[number]): number {
+/** The corners that can be nearest to the rail; of a centre box all four. */
+function outerCorners({ spot, footprint }: Ground): Polygon {
+  return spot.side === "centre" ? footprint : [footprint[1]!, footprint[2]!];
+}
+
+/** Negative where the corner lies over the rail. */
+function computeSignedToRailM({ line, spot }: BoxFrame, corner: BoardPoint): number {
   const { shape } = line;
   const side = spot.side === "centre" ? (corner.yM >= 0 ? "left" : "right") : spot.side;
   const toRailM = computeToRailM(shape, side, corner);
-  const onBoard = computeSkinM(line, "bottom", corner) !== null;
-  return onBoard ? toRailM : -toRailM;
+  const xM = Math.min(Math.max(corner.xM, 0), shape.lengthM);
+  return sideSign(side) * corner.yM > shape.halfWidthM(side, xM) ? -toRailM : toRailM;
 }
 
 function findNext(
@@ -63,10 +75,10 @@ function findNext(
 const SAMPLES = 8;
 
 /** Where the bottom is farthest from a straightedge laid along the base: positive where it is hollow. */
-function computeBowM(line: SetOutLine, frame: BoxFrame): number {
+function computeBowM(frame: BoxFrame): number {
   const { baseM } = frame.spot.fin;
   const heightM = (share: number) =>
-    computeSkinM(line, "bottom", placeBoxPoint(frame, { alongM: share * baseM, outM: 0, inM: 0 }));
+    computeSkinM(frame.line, "bottom", placeBoxPoint(frame, { alongM: share * baseM, outM: 0, inM: 0 }));
   const [rearM, frontM] = [heightM(0), heightM(1)];
   let worstM = 0;
   for (let i = 1; i < SAMPLES; i += 1) {

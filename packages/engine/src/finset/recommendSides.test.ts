@@ -52,6 +52,14 @@ describe("the rule recommended for the two sides", () => {
     expect(told(stage)?.text).toContain("the outline is fuller on one side");
   });
 
+  it("is average where the readings cannot tell the best-fit centreline from the stringer", () => {
+    const unsure = { ...stringerOff, left: () => 0.2008, right: () => 0.1994, shiftM: 0.0004 };
+    const stage = build("average", unsure);
+    expect(stage.value?.recommendedSides).toBe("average");
+    expect(told(stage)).toMatchObject({ severity: "note" });
+    expect(told(stage)?.text).toContain("cannot tell that line from the stringer");
+  });
+
   it("is shown beside the other two, with what each side reads", () => {
     const compared = build("average", stringerOff).value!.sidesCompared;
     expect(compared.map(({ id }) => id)).toEqual(["average", "rail", "centreline"]);

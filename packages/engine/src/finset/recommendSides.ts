@@ -17,7 +17,7 @@ export interface Recommended {
  *
  * Under the tolerance all rules come to the same. Where the sides agree much better about the best-fit centreline than
  * about the stringer, and the two lines differ by more than their own band, the stringer is what is off; otherwise the outline
- * is, and the average shares the error out. Each side by its own rail is never recommended, since it turns the one fin
+ * is, or the readings cannot tell, and the average shares the error out. Each side by its own rail is never recommended, since it turns the one fin
  * against the other. A declared convention of this program.
  */
 export function recommendSides(compared: readonly SidesComparedPlan[], symmetry: SymmetryPlan): Recommended {
@@ -29,10 +29,16 @@ export function recommendSides(compared: readonly SidesComparedPlan[], symmetry:
       sides: "average",
       says: say`the two sides agree within ${length(stringerOutM, "fine")} at the fins, so all three rules come to the same; average keeps both fins equally far from the stringer`,
     };
-  if (centreOutM < stringerOutM / 2 && isStringerOff(symmetry))
+  const isOffStringer = centreOutM < stringerOutM / 2;
+  if (isOffStringer && isStringerOff(symmetry))
     return {
       sides: "centreline",
       says: say`the sides differ by ${length(stringerOutM, "fine")} at the fins about the stringer, but only by ${length(centreOutM, "fine")} about the best-fit centreline: the stringer is off, or bowed, so set the fins out about the best-fit line`,
+    };
+  if (isOffStringer)
+    return {
+      sides: "average",
+      says: say`the sides differ by ${length(stringerOutM, "fine")} at the fins, and by ${length(centreOutM, "fine")} about the best-fit centreline, but the readings cannot tell that line from the stringer: average shares the difference out; more stations on both sides would tell`,
     };
   return {
     sides: "average",

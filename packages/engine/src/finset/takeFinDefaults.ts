@@ -53,6 +53,13 @@ export function takeFinDefaults(fins: FinsInput): FinDefaults {
   fins.set.forEach((fin, i) => {
     assumptions.push(...assumeOfFin(fin, `fins.set[${i}]`));
   });
+  if (fins.set.some(({ fromRailM }) => fromRailM !== undefined))
+    assumptions.push({
+      path: "finset.marks[].bottomTiltRad",
+      value: "the section curve",
+      why: "the bottom's slope under the cant gauge is that of the section's curve, which cannot draw a tucked edge: near the rail it slopes more than a bottom that is flat to its edge, and the true cant with it",
+      source: CONVENTION,
+    });
   if (fins.leashPlug !== undefined) assumptions.push(...assumeOfPlug(fins.leashPlug));
   return {
     sides: fins.sides ?? "average",
