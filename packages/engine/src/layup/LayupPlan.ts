@@ -21,7 +21,7 @@ export interface FacePlan {
   readonly id: Face;
   /** True surface down to the rail's widest line, half of the tail's flat end with it. */
   readonly areaM2: number;
-  /** Along the face on the centreline, tail to nose. */
+  /** Along the face on the centreline, tail to nose, the thickness of the tips left out. */
   readonly arcM: number;
   /** Across the face at its widest, from widest line to widest line. */
   readonly girthMaxM: number;
@@ -48,7 +48,7 @@ export interface PiecePlan {
   readonly extent: PatchExtent | null;
 }
 
-export interface PatchExtent {
+interface PatchExtent {
   readonly fromTailTapeM: number;
   readonly toTapeM: number;
   /** Of the warp against the stringer. */

@@ -3,7 +3,7 @@ import type { Sourced } from "../constants/Sourced";
 import { type Band, computeBand } from "./computeBand";
 import type { CoatKind, CoatPlan, CoatTerm, CoatTermId, Face } from "./LayupPlan";
 
-export const TERM_NAMES: Readonly<Record<CoatTermId, string>> = {
+const TERM_NAMES: Readonly<Record<CoatTermId, string>> = {
   "in-glass": "in the glass",
   "into-foam": "into the foam",
   "around-boxes": "around boxes and plug",

@@ -56,7 +56,7 @@ function computeLaminateCoat(
 }
 
 /** Foam that this face's resin is the first to reach; patches without a layer wet at most their face. */
-export function computeWettedFoam(
+function computeWettedFoam(
   schedule: Schedule,
   skin: Skin,
   on: { readonly face: Face; readonly pieces: readonly PiecePlan[]; readonly isFirst: boolean },

@@ -1,33 +1,50 @@
 import type { BoardShape } from "../shape/BoardShape";
-import type { Side } from "../survey/Side";
+import { SIDES, type Side } from "../survey/Side";
 import type { Face } from "./LayupPlan";
 import type { Skin, SkinFace, SkinStation } from "./Skin";
 
-/** Closer together towards the ends, where girth and rail turn fastest. */
-const CELLS = 96;
+/** Steps along the rail and the centreline, closer together towards the ends, where they turn fastest. */
+const STEPS = 96;
+/** Girths are slow to measure and change slowly along the board: one for every third step. */
+const STEPS_PER_GIRTH = 3;
 
 /**
  * The areas, arcs and girths that cloth and resin are reckoned from. The whole of a face is the shape's own area with half of
- * the tail's flat end; the girths at 97 stations share it out along the board. The rail's line and the centreline arcs are sums
- * of chords between those stations.
+ * the tail's flat end; girths at 33 stations share it out along the board. The rail's line and the centreline arcs are sums of
+ * chords over 96 steps.
  */
 export function computeSkin(shape: BoardShape): Skin {
-  const stationsXM = Array.from(
-    { length: CELLS + 1 },
-    (_, i) => (shape.lengthM / 2) * (1 - Math.cos((Math.PI * i) / CELLS)),
-  );
-  const stations = stationsXM.map((xM) => measureStation(shape, xM));
   const { plan } = shape;
-  const halfWidths = (side: Side) => Math.max(...stationsXM.map((xM) => shape.halfWidthM(side, xM)));
+  const stationsXM = Array.from(
+    { length: STEPS + 1 },
+    (_, i) => (shape.lengthM / 2) * (1 - Math.cos((Math.PI * i) / STEPS)),
+  );
+  const stations = stationsXM
+    .filter((_, i) => i % STEPS_PER_GIRTH === 0)
+    .map((xM) => measureStation(shape, xM));
+  const widest = measureStation(shape, plan.widthMaxFromTailM);
+  const rails = SIDES.map((side) => measureRail(shape, side, stationsXM));
+  const bottomM = sumChords(stationsXM.map((xM) => [xM, 0, shape.rockerM(xM)]));
+  const deckM = sumChords(stationsXM.map((xM) => [xM, 0, shape.rockerM(xM) + shape.thicknessM(xM)]));
   return {
     stations,
     faces: {
-      deck: measureFace(shape, { face: "deck", areaM2: plan.deckAreaM2, stationsXM, stations }),
-      bottom: measureFace(shape, { face: "bottom", areaM2: plan.bottomAreaM2, stationsXM, stations }),
+      deck: measureFace(stations, widest, {
+        face: "deck",
+        areaM2: plan.deckAreaM2,
+        arcM: deckM,
+        endM2: plan.endAreaM2,
+      }),
+      bottom: measureFace(stations, widest, {
+        face: "bottom",
+        areaM2: plan.bottomAreaM2,
+        arcM: bottomM,
+        endM2: plan.endAreaM2,
+      }),
     },
     lengthTapeM: plan.lengthTapeM,
-    railLineM: measureRailLine(shape, stationsXM),
-    halfWidthMaxM: Math.min(halfWidths("left"), halfWidths("right")),
+    railLineM: rails.reduce((sumM, rail) => sumM + rail.lengthM, 0) + measureEnds(shape, stationsXM),
+    halfWidthMaxM: Math.min(...rails.map((rail) => rail.halfWidthMaxM)),
   };
 }
 
@@ -39,50 +56,45 @@ function measureStation(shape: BoardShape, xM: number): SkinStation {
 }
 
 function measureFace(
-  shape: BoardShape,
-  measured: {
-    readonly face: Face;
-    readonly areaM2: number;
-    readonly stationsXM: readonly number[];
-    readonly stations: readonly SkinStation[];
-  },
+  stations: readonly SkinStation[],
+  widest: SkinStation,
+  of: { readonly face: Face; readonly areaM2: number; readonly arcM: number; readonly endM2: number },
 ): SkinFace {
-  const { face, areaM2, stationsXM, stations } = measured;
-  const heightM = face === "deck" ? shape.deckHeightM : shape.bottomHeightM;
+  const across = (station: SkinStation) => station[of.face][0] + station[of.face][1];
+  const acrossM = stations.map(across);
   let stripsM2 = 0;
   for (let i = 1; i < stations.length; i++) {
-    const across = acrossM(stations[i - 1]!, face) + acrossM(stations[i]!, face);
-    stripsM2 += (across / 2) * (stations[i]!.tapeM - stations[i - 1]!.tapeM);
+    stripsM2 += ((acrossM[i - 1]! + acrossM[i]!) / 2) * (stations[i]!.tapeM - stations[i - 1]!.tapeM);
   }
   return {
-    areaM2: areaM2 + shape.plan.endAreaM2 / 2,
-    arcM: sumChords(stationsXM.map((xM) => [xM, 0, heightM.call(shape, "left", xM, 0)])),
-    girthMaxM: Math.max(...stations.map((station) => acrossM(station, face))),
-    stripScale: areaM2 / stripsM2,
+    areaM2: of.areaM2 + of.endM2 / 2,
+    arcM: of.arcM,
+    girthMaxM: Math.max(across(widest), ...acrossM),
+    stripScale: of.areaM2 / stripsM2,
   };
 }
 
-function acrossM(station: SkinStation, face: Face): number {
-  return station[face][0] + station[face][1];
+/** One rail's widest line in space, at the height where deck and bottom meet. */
+function measureRail(shape: BoardShape, side: Side, stationsXM: readonly number[]) {
+  const halfWidthsM = stationsXM.map((xM) => shape.halfWidthM(side, xM));
+  const points = stationsXM.map((xM, i): Point => {
+    const halfM = halfWidthsM[i]!;
+    return [xM, halfM, shape.bottomHeightM(side, xM, halfM)];
+  });
+  return { lengthM: sumChords(points), halfWidthMaxM: Math.max(...halfWidthsM) };
 }
 
-/** Both rails in space, the flat ends square across, and the two edges of a notch. */
-function measureRailLine(shape: BoardShape, stationsXM: readonly number[]): number {
-  const railM = (side: Side) =>
-    sumChords(
-      stationsXM.map((xM) => {
-        const halfM = shape.halfWidthM(side, xM);
-        return [xM, halfM, shape.bottomHeightM(side, xM, halfM)];
-      }),
-    );
-  const endM = (xM: number) => shape.halfWidthM("left", xM) + shape.halfWidthM("right", xM);
+/** The flat ends square across, less a swallow's notch, and the notch's two edges. */
+function measureEnds(shape: BoardShape, stationsXM: readonly number[]): number {
+  const acrossM = (xM: number) => shape.halfWidthM("left", xM) + shape.halfWidthM("right", xM);
   const inNotch = stationsXM.filter((xM) => shape.notchHalfWidthM(xM) > 0);
   const notchM = 2 * sumChords(inNotch.map((xM) => [xM, shape.notchHalfWidthM(xM), 0]));
-  const tailEndM = endM(0) - 2 * shape.notchHalfWidthM(0);
-  return railM("left") + railM("right") + tailEndM + endM(shape.lengthM) + notchM;
+  return acrossM(0) - 2 * shape.notchHalfWidthM(0) + acrossM(shape.lengthM) + notchM;
 }
 
-function sumChords(points: ReadonlyArray<readonly [number, number, number]>): number {
+type Point = readonly [xM: number, yM: number, zM: number];
+
+function sumChords(points: readonly Point[]): number {
   let sumM = 0;
   for (let i = 1; i < points.length; i++) {
     const [fromX, fromY, fromZ] = points[i - 1]!;

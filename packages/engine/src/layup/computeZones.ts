@@ -4,6 +4,7 @@ import { type Band, computeBand } from "./computeBand";
 import { computeClothThickness, computeFilm, type FilmCoat, listFilmDrivers } from "./computeFilm";
 import { computePatchSize } from "./computePatchSize";
 import type { Face, ZonePlan } from "./LayupPlan";
+import { computeFilmThickness } from "./mixture";
 import type { Schedule } from "./Schedule";
 import type { Skin } from "./Skin";
 import type { Socket } from "./Socket";
@@ -106,9 +107,8 @@ function covers(skin: Skin, spot: Spot, patch: Schedule["patches"][number]): boo
 function computeFilmOn(schedule: Schedule, spot: Spot, coat: FilmCoat): Band {
   const densityKgM3 = schedule.resins[coat].resin.curedDensityKgM3.value;
   const drivers = { ...listFilmDrivers(schedule, coat), placeShare: FILM_SHARE_BY_PLACE[spot.place] };
-  return computeBand(
-    drivers,
-    (values) =>
-      (values.placeShare * computeFilm(schedule, { face: spot.face, coat }, values).netKgM2) / densityKgM3,
-  );
+  return computeBand(drivers, (values) => {
+    const { netKgM2 } = computeFilm(schedule, { face: spot.face, coat }, values);
+    return computeFilmThickness(values.placeShare * netKgM2, densityKgM3);
+  });
 }

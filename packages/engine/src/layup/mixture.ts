@@ -46,11 +46,6 @@ export function computeLaminateDensity(laminate: {
   );
 }
 
-/** Thickness once a share of the volume is air: the solid thickness over what is left. */
-export function computeThicknessWithVoids(solidThicknessM: number, voidFraction: number): number {
-  return solidThicknessM / (1 - voidFraction);
-}
-
 /** Thickness of a film from what lies on a square metre. */
 export function computeFilmThickness(arealMassKgM2: number, curedDensityKgM3: number): number {
   return arealMassKgM2 / curedDensityKgM3;
