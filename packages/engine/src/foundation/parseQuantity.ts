@@ -120,28 +120,42 @@ function readTerm(text: string, start: number, dimension: Dimension, before: Ter
     });
     return { message, position: read.end, isAnswer: true };
   }
-  const unit = findUnit(text, unitAt, READABLE_UNITS[dimension]);
+  const unit = findUnit(text, unitAt, dimension);
   if (unit !== null) return { ...number, ...unit };
   return { message: describeWrongUnit(text, unitAt, dimension), position: unitAt };
+}
+
+interface UnitName {
+  /** Lower case. */
+  readonly name: string;
+  readonly endsInLetter: boolean;
+  readonly unit: ReadableUnit;
+}
+
+/** Longest names first, so that the first that fits is the right one. */
+const UNIT_NAMES = Object.fromEntries(
+  Object.entries(READABLE_UNITS).map(([dimension, units]) => [dimension, listNames(units)]),
+) as Readonly<Record<Dimension, readonly UnitName[]>>;
+
+function listNames(units: readonly ReadableUnit[]): readonly UnitName[] {
+  const names = units.flatMap((unit) => unit.names.map((name) => ({ name: name.toLowerCase(), unit })));
+  const listed = names.map((entry) => ({ ...entry, endsInLetter: /[a-z0-9]$/.test(entry.name) }));
+  return listed.sort((a, b) => b.name.length - a.name.length);
 }
 
 /** The longest name that stands at this place and is not the beginning of a longer word. */
 function findUnit(
   text: string,
   at: number,
-  units: readonly ReadableUnit[],
+  dimension: Dimension,
 ): { unit: ReadableUnit; end: number } | null {
   const rest = text.slice(at).toLowerCase();
-  let best: { unit: ReadableUnit; end: number } | null = null;
-  for (const unit of units) {
-    for (const name of unit.names) {
-      const end = at + name.length;
-      const runsOn = /[a-zµμ°/²³^]/.test(rest[name.length] ?? "") && /[a-z0-9]$/i.test(name);
-      if (rest.startsWith(name.toLowerCase()) && !runsOn && (best === null || end > best.end))
-        best = { unit, end };
-    }
+  for (const { name, endsInLetter, unit } of UNIT_NAMES[dimension]) {
+    if (!rest.startsWith(name)) continue;
+    const runsOn = endsInLetter && /[a-zµμ°/²³^]/.test(rest[name.length] ?? "");
+    if (!runsOn) return { unit, end: at + name.length };
   }
-  return best;
+  return null;
 }
 
 function describeWrongUnit(text: string, at: number, dimension: Dimension): string {
@@ -150,7 +164,7 @@ function describeWrongUnit(text: string, at: number, dimension: Dimension): stri
   const known = READABLE_UNITS[dimension].slice(0, 4).map((unit) => unit.names[0]);
   const wanted = known.length > 1 ? `${known.slice(0, -1).join(", ")} or ${known.at(-1)}` : known.join("");
   const other = (Object.keys(READABLE_UNITS) as Dimension[]).find((candidate) => {
-    const found = findUnit(text, at, READABLE_UNITS[candidate]);
+    const found = findUnit(text, at, candidate);
     return found !== null && found.end === at + word.length;
   });
   const because =
