@@ -1,4 +1,4 @@
-import { all, create, type Matrix } from "mathjs";
+import { dot, gamma, type Matrix, matrix, multiply, pinv, subtract, transpose } from "mathjs";
 import { describe, expect, it } from "vitest";
 import { POLYESTER } from "../src/constants/resins";
 import { STUDENT_T_95 } from "../src/constants/studentT";
@@ -15,13 +15,16 @@ import dew from "./reference/mix/dewPoint.json";
 import gel from "./reference/mix/gel.json";
 import trade from "./reference/mix/trade.json";
 
-const math = create(all);
 const HOUR_S = 3600;
 const R = 8.314462618;
 
 /** A builder's own sheet: no scatter between sheets. */
 function ownSheet(points: GelPoints["gel"]["points"]): GelPoints {
-  const gelOf = { points, source: "convention", betweenSheetsLogSd: { value: 0, source: "convention" } } as const;
+  const gelOf = {
+    points,
+    source: "convention",
+    betweenSheetsLogSd: { value: 0, source: "convention" },
+  } as const;
   return { ...POLYESTER, gel: gelOf };
 }
 
@@ -52,7 +55,9 @@ describe("gel time", () => {
     const { points, temperatureK, expectedExponent, tolerance } = gel.otherSheet;
     // A third line between the two, on the same power law, so that the exponent is fitted and not taken.
     const between = { dose: Math.sqrt(0.0002), gelS: Math.sqrt(points[0]!.gelS * points[1]!.gelS) };
-    const model = fitPeroxideGel(ownSheet([...points, between].map((point) => ({ ...point, temperatureK }))))!;
+    const model = fitPeroxideGel(
+      ownSheet([...points, between].map((point) => ({ ...point, temperatureK }))),
+    )!;
     expect(Math.abs(model.exponent - expectedExponent)).toBeLessThanOrEqual(tolerance);
     expect(model.activationEnergyJMol).toBe(POLYESTER.activationEnergyJMol.value);
   });
@@ -74,7 +79,9 @@ describe("the fit", () => {
     truth.refS *
     (dose / truth.refDose) ** -truth.exponent *
     Math.exp((truth.energyJMol / R) * (1 / temperatureK - 1 / truth.refK));
-  const conditions = [15, 18, 22, 27].flatMap((celsius) => [0.01, 0.014, 0.02].map((dose) => ({ celsius, dose })));
+  const conditions = [15, 18, 22, 27].flatMap((celsius) =>
+    [0.01, 0.014, 0.02].map((dose) => ({ celsius, dose })),
+  );
 
   it("returns the parameters of the law that its points were made from", () => {
     const points = conditions.map(({ celsius, dose }) => ({
@@ -94,17 +101,19 @@ describe("the fit", () => {
       gelS: law(kelvin(celsius), dose) * Math.exp(0.15 * Math.sin(7 * i + 1)),
     }));
     const model = fitPeroxideGel(ownSheet(points))!;
-    const X = math.matrix(points.map((p) => [1, -Math.log(p.dose / 0.015), (1 / p.temperatureK - 1 / 293.15) / R]));
-    const y = math.matrix(points.map((p) => Math.log(p.gelS)));
-    const pseudo = math.pinv(X) as Matrix;
-    const beta = (math.multiply(pseudo, y) as Matrix).toArray() as number[];
+    const X = matrix(
+      points.map((p) => [1, -Math.log(p.dose / 0.015), (1 / p.temperatureK - 1 / 293.15) / R]),
+    );
+    const y = matrix(points.map((p) => Math.log(p.gelS)));
+    const pseudo = pinv(X) as Matrix;
+    const beta = (multiply(pseudo, y) as Matrix).toArray() as number[];
     expect(model.exponent).toBeCloseTo(beta[1]!, 7);
     expect(Math.abs(model.activationEnergyJMol / beta[2]! - 1)).toBeLessThan(1e-7);
-    const residuals = math.subtract(y, math.multiply(X, beta)) as Matrix;
-    const variance = (math.dot(residuals, residuals) as number) / (points.length - 3);
+    const residuals = subtract(y, multiply(X, beta)) as Matrix;
+    const variance = (dot(residuals, residuals) as number) / (points.length - 3);
     const row = [1, -Math.log(0.02 / 0.015), (1 / kelvin(27) - 1 / 293.15) / R];
-    const covariance = math.multiply(pseudo, math.transpose(pseudo)) as Matrix;
-    const leverage = math.dot(row, math.multiply(covariance, row) as Matrix) as number;
+    const covariance = multiply(pseudo, transpose(pseudo)) as Matrix;
+    const leverage = dot(row, multiply(covariance, row) as Matrix) as number;
     // Student's t at 95 % for 9 degrees of freedom, and the stated spread of scale (3 %) and thermometer (1 K).
     const own = 1.833 * Math.sqrt(variance * (1 + leverage));
     const scale = 1.645 * beta[1]! * 0.03;
@@ -169,8 +178,7 @@ describe("the fit", () => {
 
 /** Of Student's distribution, by Simpson's rule from nought. */
 function probabilityBelow(t: number, freedom: number): number {
-  const scale =
-    math.gamma((freedom + 1) / 2) / (Math.sqrt(freedom * Math.PI) * (math.gamma(freedom / 2) as number));
+  const scale = gamma((freedom + 1) / 2) / (Math.sqrt(freedom * Math.PI) * (gamma(freedom / 2) as number));
   const density = (x: number) => (scale as number) * (1 + x ** 2 / freedom) ** (-(freedom + 1) / 2);
   return 0.5 + simpson(density, 0, t, 400);
 }
@@ -184,7 +192,9 @@ function simpson(f: (x: number) => number, from: number, to: number, intervals: 
 
 describe("dew point", () => {
   it.each(dew.cases)("at $airC °C and $humidity", ({ airC, humidity, expectedC }) => {
-    expect(Math.abs(computeDewPointK(kelvin(airC), humidity) - kelvin(expectedC))).toBeLessThanOrEqual(dew.toleranceK);
+    expect(Math.abs(computeDewPointK(kelvin(airC), humidity) - kelvin(expectedC))).toBeLessThanOrEqual(
+      dew.toleranceK,
+    );
   });
 });
 
@@ -207,7 +217,12 @@ describe("cure in air that changes", () => {
   const ready = (stepS: number) => computeReadyS(readingPieces(readings, 0, stepS), stageS, kelvin(10))!;
 
   it("converges as the steps between readings are halved", () => {
-    const [coarse, middle, fine, finest] = [3600, 1800, 900, 450].map(ready) as [number, number, number, number];
+    const [coarse, middle, fine, finest] = [3600, 1800, 900, 450].map(ready) as [
+      number,
+      number,
+      number,
+      number,
+    ];
     expect(Math.abs(fine - middle)).toBeLessThan(Math.abs(middle - coarse));
     expect(Math.abs(finest - fine)).toBeLessThan(Math.abs(fine - middle));
     expect(Math.abs(finest - fine)).toBeLessThan(2);
@@ -233,7 +248,9 @@ describe("cure in air that changes", () => {
 describe("facts of the trade at 18 °C", () => {
   it.each(trade.facts)("$fact ($resin)", ({ resin, coat, field, fromH, toH }) => {
     const temperature = { dayK: kelvin(trade.shop.day), nightK: kelvin(trade.shop.night) };
-    const clock = buildMix({ temperature }, makeLayup(resin)).value?.coats.find(({ id }) => id === coat)?.clock;
+    const clock = buildMix({ temperature }, makeLayup(resin)).value?.coats.find(
+      ({ id }) => id === coat,
+    )?.clock;
     const middleH = (clock?.[`${field}S` as keyof ClockPlan] ?? Number.NaN) / HOUR_S;
     expect(middleH).toBeGreaterThanOrEqual(fromH);
     expect(middleH).toBeLessThanOrEqual(toH);

@@ -54,6 +54,14 @@ function isOnBoard(entry: SandThroughEntry, lengthM: number): boolean {
 }
 
 function offBoard(entry: SandThroughEntry, lengthM: number): Finding {
-  const says = say`the sand-through at ${length(entry.fromTailM)} from the tail and ${length(entry.fromCentrelineM)} from the centreline, ${length(entry.sizeM)} across, is not on a board of ${length(lengthM)}: measure it again; it is left out`;
+  const { fromTailM, fromCentrelineM, sizeM } = entry;
+  const place = [fromTailM, fromCentrelineM, sizeM].every(Number.isFinite)
+    ? say`at ${length(fromTailM)} from the tail and ${length(fromCentrelineM)} from the centreline, ${length(sizeM)} across, `
+    : [];
+  const says = [
+    "the sand-through ",
+    ...place,
+    ...say`is not on a board of ${length(lengthM)}: measure it again; it is left out`,
+  ];
   return finding("blocker", "steps.off-board", `record[${entry.id}].fromTail`, says);
 }

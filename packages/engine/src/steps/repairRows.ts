@@ -1,12 +1,7 @@
 import type { Face } from "../layup/LayupPlan";
+import { coat, work } from "./labour";
 import type { SandThrough } from "./Standing";
-import type { Labour, StepRow } from "./StepRow";
-
-const work = (name: Extract<Labour, { kind: "work" }>["work"]): Labour => ({
-  kind: "work",
-  work: name,
-  faces: [],
-});
+import type { StepRow } from "./StepRow";
 
 /** Where it happened and how deep it goes, as its steps are named. */
 const DEPTHS = { weave: 0, glass: 1, foam: 2 } as const;
@@ -67,7 +62,7 @@ function patchRow(name: Name, face: Face): StepRow {
     when: () => true,
     because: "cut fibres carry nothing until others lap over them",
     needs: [{ step: name("feather"), until: "hands-off", because: "the patch holds on the feathered slope" }],
-    labour: { kind: "coat", coat: `laminate-${face}`, spread: "repair" },
+    labour: coat(`laminate-${face}`, "repair"),
     cautions: ["knife"],
   };
 }
@@ -86,7 +81,7 @@ function fillRow(name: Name, face: Face): StepRow {
         because: "the coat bonds to a patch that has set and is still green",
       },
     ],
-    labour: { kind: "coat", coat: `fill-${face}`, spread: "repair" },
+    labour: coat(`fill-${face}`, "repair"),
     cautions: [],
   };
 }

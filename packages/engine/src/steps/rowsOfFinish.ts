@@ -1,11 +1,7 @@
-import type { Labour, NeedRow, StepRow } from "./StepRow";
+import { coat, work } from "./labour";
+import type { NeedRow, StepRow } from "./StepRow";
 
 const always = () => true;
-const both = ["bottom", "deck"] as const;
-const work = (
-  name: Extract<Labour, { kind: "work" }>["work"],
-  faces: Extract<Labour, { kind: "work" }>["faces"] = [],
-): Labour => ({ kind: "work", work: name, faces });
 
 const SANDED: readonly NeedRow[] = [
   { step: "sand-bottom", until: "hands-off", because: "scratches and shine show through what follows" },
@@ -18,14 +14,14 @@ export const ROWS_OF_SANDING: readonly StepRow[] = [
     id: "sand-bottom",
     title: "Sand the bottom, boxes flush",
     when: always,
-    because: "the bottom's edges are made here; soft resin clogs the paper and tears",
+    because: "the water leaves the board from the bottom's edges, and they are made first",
     needs: [
       { step: "fill-bottom", until: "sandable", because: "soft resin clogs the paper and tears" },
       { step: "fill-deck", until: "flip", because: "the board lies on it now" },
       { step: "boxes", until: "sandable", because: "resin about a box goes on shrinking until it is firm" },
       { step: "leash-plug", until: "flip", because: "the board lies on it now" },
     ],
-    labour: work("sanding", ["bottom"]),
+    labour: work("sanding", "bottom"),
     cautions: ["glass-dust"],
   },
   {
@@ -42,7 +38,7 @@ export const ROWS_OF_SANDING: readonly StepRow[] = [
       },
       { step: "sand-bottom", until: "hands-off", because: "the rails are blended from a finished bottom" },
     ],
-    labour: work("sanding", ["deck"]),
+    labour: work("sanding", "deck"),
     cautions: ["glass-dust"],
   },
 ];
@@ -55,7 +51,7 @@ export const ROWS_OF_FINISH: readonly StepRow[] = [
     when: ({ finish }) => finish === "gloss",
     because: "one thin coat closes what the sander opened",
     needs: SANDED,
-    labour: { kind: "coat", coat: "gloss-bottom", spread: "gloss" },
+    labour: coat("gloss-bottom", "gloss"),
     cautions: [],
     isAfterRepairs: true,
   },
@@ -65,7 +61,7 @@ export const ROWS_OF_FINISH: readonly StepRow[] = [
     when: ({ finish }) => finish === "gloss",
     because: "one thin coat closes what the sander opened",
     needs: [{ step: "gloss-bottom", until: "flip", because: "the board lies on it now" }],
-    labour: { kind: "coat", coat: "gloss-deck", spread: "gloss" },
+    labour: coat("gloss-deck", "gloss"),
     cautions: ["flip"],
   },
   {
@@ -78,7 +74,7 @@ export const ROWS_OF_FINISH: readonly StepRow[] = [
       { step: "gloss-bottom", until: "sandable", because: "soft resin clogs the paper and tears" },
       { step: "gloss-deck", until: "sandable", because: "soft resin clogs the paper and tears" },
     ],
-    labour: work("wetSanding", both),
+    labour: work("wetSanding", "bottom", "deck"),
     cautions: ["wet-tools"],
     isAfterRepairs: true,
   },
@@ -88,7 +84,7 @@ export const ROWS_OF_FINISH: readonly StepRow[] = [
     when: ({ finish }) => finish === "gloss",
     because: "compound takes out what the finest paper leaves",
     needs: [{ step: "wet-sand", until: "hands-off", because: "a deep scratch never polishes out" }],
-    labour: work("polishing", both),
+    labour: work("polishing", "bottom", "deck"),
     cautions: ["polisher"],
   },
   {

@@ -1,5 +1,6 @@
 import type { Choices } from "./Choices";
-import type { Labour, NeedRow, StepRow } from "./StepRow";
+import { coat, work } from "./labour";
+import type { NeedRow, StepRow } from "./StepRow";
 
 /** Where in the work the boxes and the plug are set. */
 type Place = NonNullable<Choices["plug"]>;
@@ -39,11 +40,6 @@ const BEFORE_CUTTING: Readonly<
 
 const isAt = (place: Place) => (choices: Choices) => choices.boxes === place;
 const hasPlugAt = (place: Place) => (choices: Choices) => choices.plug === place;
-const work = (name: Extract<Labour, { kind: "work" }>["work"]): Labour => ({
-  kind: "work",
-  work: name,
-  faces: [],
-});
 
 /** Fin boxes and leash plug, at the place in the work that the kind of box asks for. */
 export function rowsOfFittings(place: Place): readonly StepRow[] {
@@ -69,7 +65,7 @@ export function rowsOfFittings(place: Place): readonly StepRow[] {
       needs: [
         { step: "set-boxes", until: "hands-off", because: "the boxes must fit before the resin is mixed" },
       ],
-      labour: { kind: "coat", coat: "boxes", spread: "box" },
+      labour: coat("boxes", "box"),
       cautions: [],
     },
     {
@@ -101,7 +97,7 @@ export function rowsOfFittings(place: Place): readonly StepRow[] {
           because: "the plug must fit before the resin is mixed",
         },
       ],
-      labour: { kind: "coat", coat: "leash-plug", spread: "box" },
+      labour: coat("leash-plug", "box"),
       cautions: ["leash-plug"],
     },
   ];
@@ -131,7 +127,7 @@ export const ROWS_OF_GLASSED_FINS: readonly StepRow[] = [
     needs: [
       { step: "set-boxes", until: "hands-off", because: "the tacks hold the fins while they are glassed" },
     ],
-    labour: { kind: "coat", coat: "laminate-bottom", spread: "repair" },
+    labour: coat("laminate-bottom", "repair"),
     cautions: ["knife"],
   },
 ];

@@ -1,18 +1,9 @@
 import type { Face } from "../layup/LayupPlan";
 import type { Choices } from "./Choices";
-import type { Labour, StepRow } from "./StepRow";
+import { coat, work } from "./labour";
+import type { StepRow } from "./StepRow";
 
 const always = () => true;
-const work = (name: Extract<Labour, { kind: "work" }>["work"]): Labour => ({
-  kind: "work",
-  work: name,
-  faces: [],
-});
-const coat = (id: string, spread: Extract<Labour, { kind: "coat" }>["spread"]): Labour => ({
-  kind: "coat",
-  coat: id,
-  spread,
-});
 
 const trimTitle =
   (face: Face) =>

@@ -1,0 +1,240 @@
+import { describe, expect, it } from "vitest";
+import { kelvin, makeLayup } from "../../tests/fixtures/mixLayup";
+import { listNumericPaths } from "../../tests/fixtures/numericLeaves";
+import { buildMix } from "../mix/buildMix";
+import { buildSteps } from "./buildSteps";
+import { buildWater } from "./buildWater";
+import type { RecordEntry } from "./RecordEntry";
+import type { StepsInput } from "./StepsInput";
+import { stepsWorking } from "./stepsWorking";
+
+const shop = { temperature: { dayK: kelvin(18), nightK: kelvin(18) } };
+const layup = makeLayup("polyester");
+const mix = buildMix(shop, layup).value;
+
+function board(record: readonly RecordEntry[] = [], more: Partial<StepsInput> = {}): StepsInput {
+  return {
+    survey: { lengthM: 1.8 },
+    blank: { foam: "pu-48" },
+    glass: { resin: "polyester", finish: "sanded" },
+    fins: { arrangement: "tri", set: [], leashPlug: { fromTailM: 0.08, fromCentrelineM: 0.02 } },
+    shop,
+    record,
+    ...more,
+  };
+}
+
+const through = (id: string, shows: "weave" | "glass" | "foam", more: object = {}): RecordEntry => ({
+  id,
+  kind: "sand-through",
+  face: "deck",
+  side: "left",
+  fromTailM: 0.4,
+  fromCentrelineM: 0.18,
+  sizeM: 0.03,
+  shows,
+  ...more,
+});
+const stepsOf = (input: StepsInput) => buildSteps(input, layup, mix);
+const ids = (input: StepsInput) => (stepsOf(input).value ?? []).map(({ id }) => id);
+const step = (id: string, input = board()) => stepsOf(input).value!.find((candidate) => candidate.id === id)!;
+const codes = (input: StepsInput) =>
+  stepsOf(input).findings.map(({ severity, code }) => `${severity} ${code}`);
+
+describe("waits", () => {
+  it("come from the film's clock of the coat", () => {
+    const clock = mix!.coats.find(({ id }) => id === "laminate-bottom")!.clock!;
+    expect(step("laminate-bottom").waitS).toBe(clock.trimFromS);
+    expect(step("laps-bottom").needs.find((need) => need.step === "laminate-bottom")?.waitS).toBe(
+      clock.flipS,
+    );
+    const boxes = mix!.coats.find(({ id }) => id === "boxes")!.clock!;
+    expect(step("sand-bottom").needs.find((need) => need.step === "boxes")?.waitS).toBe(boxes.sandableS);
+  });
+
+  it("are unknown, and not made up, where the mix could not be", () => {
+    const steps = buildSteps(board(), layup, null).value!;
+    const find = (id: string) => steps.find((candidate) => candidate.id === id)!;
+    expect(find("laminate-bottom").waitS).toBeNull();
+    expect(find("cure-out").waitS).toBeNull();
+    expect(find("prep").waitS).toBe(0);
+  });
+
+  it("end with what the slowest coat still lacks of its cure", () => {
+    const fill = mix!.coats.find(({ id }) => id === "leash-plug")!.clock!;
+    const waitS = step("cure-out").waitS!;
+    expect(waitS).toBeGreaterThan(0);
+    const slowest = Math.max(...mix!.coats.map(({ clock }) => clock!.fullS!));
+    expect(waitS).toBeLessThan(slowest);
+    expect(waitS).toBeGreaterThan(
+      fill.fullS! - fill.sandableS! - step("sand-deck").handsOnS - step("sand-bottom").handsOnS - 1,
+    );
+  });
+});
+
+describe("cautions", () => {
+  const text = (id: string, input = board(), of = layup) =>
+    buildSteps(input, of, mix)
+      .value!.find((candidate) => candidate.id === id)!
+      .cautions.join(" ");
+
+  it("stand where they matter and defer to the safety data sheet", () => {
+    expect(text("laminate-bottom")).toMatch(/blinds/);
+    expect(text("laminate-bottom")).toMatch(/Styrene/);
+    expect(text("set-boxes")).toMatch(/router/);
+    expect(text("sand-deck")).toMatch(/dust/);
+    expect(text("leash-plug")).toMatch(/drown/);
+    for (const { id, cautions } of stepsOf(board()).value!) {
+      if (cautions.length > 0) expect(cautions.at(-1), id).toMatch(/safety data sheet/);
+    }
+    expect(stepsOf(board()).value!.every(({ cautions }) => cautions.length > 0)).toBe(true);
+  });
+
+  it("follow the coat's resin and the foam", () => {
+    const eps = board([], { blank: { foam: "eps-20" }, glass: { resin: "epoxy" } });
+    const epoxy = makeLayup("epoxy");
+    expect(text("laminate-bottom", eps, epoxy)).toMatch(/allergic/);
+    expect(text("laminate-bottom", eps, epoxy)).not.toMatch(/Peroxide/);
+    expect(text("boxes", eps, epoxy)).toMatch(/in stages/);
+    expect(text("boxes")).not.toMatch(/in stages/);
+  });
+
+  it("are all of them where the resin is not known", () => {
+    const unsaid = buildSteps(board([], { glass: {} }), null, null).value!;
+    const words = unsaid.find(({ id }) => id === "laminate-bottom")!.cautions.join(" ");
+    for (const word of [/blinds/, /allergic/, /Daylight/]) expect(words).toMatch(word);
+  });
+});
+
+describe("the record", () => {
+  it("marks steps done, and a later entry takes that back", () => {
+    const done: RecordEntry = { id: "r1", kind: "done", step: "prep" };
+    expect(step("prep", board([done])).done).toBe(true);
+    const corrected = board([done, { id: "r2", kind: "done", step: "mark-fins", corrects: "r1" }]);
+    expect(step("prep", corrected).done).toBe(false);
+    expect(step("mark-fins", corrected).done).toBe(true);
+  });
+
+  it("follows a correction of a correction, by whichever id it names", () => {
+    const chain = (last: string) =>
+      board([
+        { id: "r1", kind: "done", step: "prep" },
+        { id: "r2", kind: "done", step: "mark-fins", corrects: "r1" },
+        { id: "r3", kind: "done", step: "trim-deck", corrects: last },
+      ]);
+    for (const last of ["r1", "r2"]) {
+      const done = stepsOf(chain(last)).value!.filter((one) => one.done);
+      expect(done.map(({ id }) => id)).toEqual(["trim-deck"]);
+    }
+  });
+
+  it("says what was done out of order, and takes it as it happened", () => {
+    const early = board([{ id: "r1", kind: "done", step: "fill-bottom" }]);
+    expect(codes(early)).toEqual(["warning steps.out-of-order"]);
+    expect(step("fill-bottom", early).done).toBe(true);
+    const timed = board([
+      { id: "r1", kind: "done", step: "prep", at: "2026-04-11T12:00" },
+      { id: "r2", kind: "done", step: "mark-fins", at: "2026-04-11T10:00" },
+    ]);
+    expect(codes(timed)).toEqual(["warning steps.out-of-order"]);
+  });
+
+  it("says which marks and corrections lead nowhere", () => {
+    expect(codes(board([{ id: "r1", kind: "done", step: "waxing" }]))).toEqual([
+      "warning steps.unknown-step",
+    ]);
+    const lost: RecordEntry = { id: "r2", kind: "done", step: "prep", corrects: "r9" };
+    expect(codes(board([lost]))).toEqual(["warning steps.corrects-nothing"]);
+  });
+});
+
+describe("a sand-through", () => {
+  it.each([
+    ["foam", ["dry", "feather", "patch", "fill", "sand"]],
+    ["glass", ["feather", "patch", "fill", "sand"]],
+    ["weave", ["feather", "fill", "sand"]],
+  ] as const)("to the %s brings the steps that close it", (shows, parts) => {
+    const repairs = ids(board([through("r5", shows)])).filter((id) => id.startsWith("repair"));
+    expect(repairs).toEqual(parts.map((part) => `repair-1-${part}`));
+    expect(step("cure-out", board([through("r5", shows)])).after).toContain("repair-1-sand");
+  });
+
+  it("keeps its number when it is corrected, and goes when it is taken back", () => {
+    const two = [through("r5", "foam"), through("r6", "weave")];
+    const corrected = ids(board([...two, through("r7", "glass", { corrects: "r5" })]));
+    expect(corrected).toContain("repair-1-patch");
+    expect(corrected).not.toContain("repair-1-dry");
+    expect(corrected).toContain("repair-2-fill");
+    const taken = board([...two, { id: "r8", kind: "done", step: "prep", corrects: "r5" }]);
+    expect(ids(taken).filter((id) => id.startsWith("repair-1"))).toEqual([]);
+    expect(ids(taken)).toContain("repair-2-sand");
+  });
+
+  it.each([{ fromTailM: 2 }, { fromTailM: -0.1 }, { sizeM: 0 }, { fromCentrelineM: Number.NaN }])(
+    "off the board is refused: %o",
+    (place) => {
+      const off = board([through("r5", "foam", place)]);
+      expect(codes(off)).toEqual(["blocker steps.off-board"]);
+      expect(ids(off).filter((id) => id.startsWith("repair"))).toEqual([]);
+    },
+  );
+});
+
+describe("ready for the water", () => {
+  const doneAll = (input: StepsInput): RecordEntry[] =>
+    ids(input)
+      .filter((id) => id !== "water")
+      .map((id, i) => ({ id: `d${i}`, kind: "done", step: id }));
+  const water = (input: StepsInput) => buildWater(input, stepsOf(input).value);
+
+  it("only once every step is done", () => {
+    const none = water(board()).value!;
+    expect(none.ready).toBe(false);
+    expect(none.because.join(" ")).toMatch(
+      /boxes .* not sealed.*plug .* not sealed.* 16 steps are still to do/,
+    );
+    const all = doneAll(board());
+    expect(water(board(all)).value).toMatchObject({ ready: true, firstSurfAt: null });
+    expect(water(board(all.slice(0, -1))).value?.ready).toBe(false);
+  });
+
+  it("not while foam shows, whatever is marked done, and again once it is closed", () => {
+    const holed = board([...doneAll(board()), through("r5", "foam")]);
+    const { value, findings } = water(holed);
+    expect(value?.ready).toBe(false);
+    expect(value?.because[0]).toMatch(/foam shows on the left of the deck, 400 mm from the tail/);
+    expect(findings.map(({ severity, code }) => `${severity} ${code}`)).toEqual(["blocker water.foam-shows"]);
+    const repaired = board([
+      ...holed.record!,
+      ...doneAll(holed).map((entry, i) => ({ ...entry, id: `e${i}` })),
+    ]);
+    expect(water(repaired)).toMatchObject({ value: { ready: true }, findings: [] });
+  });
+
+  it("not while nothing is known of the glass", () => {
+    const bare: StepsInput = { survey: { lengthM: 1.8 } };
+    const { value, findings } = buildSteps(bare, null, null);
+    expect(value).toBeNull();
+    expect(findings.map(({ code }) => code)).toEqual(["steps.no-glass"]);
+    expect(buildWater(bare, null).value).toMatchObject({ ready: false, firstSurfAt: null });
+  });
+});
+
+describe("the working", () => {
+  it("is there for every number of the steps, and names its inputs", () => {
+    const input = board([through("r5", "foam")]);
+    const steps = stepsOf(input).value;
+    expect(Object.keys(stepsWorking).sort()).toEqual(
+      [
+        ...listNumericPaths(
+          steps?.map(({ coat: _, ...rest }) => rest),
+          "steps",
+        ),
+      ].sort(),
+    );
+    const context = { plan: { steps, layup, mix }, board: input };
+    for (const { inputs } of Object.values(stepsWorking)) {
+      expect(inputs(context, ["fill-deck", "0"])).not.toEqual([]);
+    }
+  });
+});
