@@ -1,0 +1,108 @@
+import { spawnSync } from "node:child_process";
+import { cpus } from "node:os";
+import { DEMO_BOARDS, readBoardFile } from "@lapline/contract";
+import { type Board, planBuild } from "@lapline/engine";
+import { buildFinset } from "../packages/engine/src/finset/buildFinset";
+import { buildLayup } from "../packages/engine/src/layup/buildLayup";
+import { buildMix } from "../packages/engine/src/mix/buildMix";
+import { buildShape } from "../packages/engine/src/shape/buildShape";
+import { computeSkin } from "../packages/engine/src/shape/computeSkin";
+import { computeSolid } from "../packages/engine/src/shape/computeSolid";
+import { fitOutline } from "../packages/engine/src/shape/fitOutline";
+import { fitThickness } from "../packages/engine/src/shape/fitThickness";
+import { SurveyedShape } from "../packages/engine/src/shape/SurveyedShape";
+import { buildSteps } from "../packages/engine/src/steps/buildSteps";
+import { buildSurvey } from "../packages/engine/src/survey/buildSurvey";
+import { buildWeight } from "../packages/engine/src/weight/buildWeight";
+import { measureBytes, measureTime, type Timing } from "./bench/measure";
+import { resurvey } from "./bench/resurvey";
+
+const STATIONS = [9, 18, 36];
+/** Megabytes for the young generation, so that one plan fits into it whole while its memory is measured. */
+const YOUNG_MB = 256;
+
+const boards = DEMO_BOARDS.map(({ id, text }) => {
+  const read = readBoardFile(text);
+  if (!read.ok) throw new Error(`the demo board ${id} cannot be read`);
+  return { id, board: read.board };
+});
+
+if (process.argv.includes("--memory")) {
+  for (const { id, board } of boards) {
+    console.log(`  ${id.padEnd(16)} ${(measureBytes(() => planBuild(board)) / 1e6).toFixed(2)} MB`);
+  }
+} else {
+  reportTimes();
+}
+
+function reportTimes(): void {
+  const yardstick = measureTime(sumOfRoots);
+  console.log(`Node ${process.versions.node}, ${process.platform} ${process.arch}, ${cpus().length} cores`);
+  console.log(`yardstick, a million square roots: ${say(yardstick)}; "x" is in yardsticks\n`);
+  for (const { id, board } of boards) {
+    console.log(id);
+    const parts = { ...partsOf(board), "whole plan": () => planBuild(board) };
+    for (const [name, call] of Object.entries(parts)) line(name, measureTime(call), yardstick);
+  }
+  console.log("\ngrowth of the whole plan with the stations");
+  for (const { id, board } of boards) reportGrowth(id, board, yardstick);
+  console.log("\nmemory that one plan allocates");
+  const flags = ["--expose-gc", `--min-semi-space-size=${YOUNG_MB}`, `--max-semi-space-size=${YOUNG_MB}`];
+  spawnSync(process.execPath, [...flags, process.argv[1] ?? "", "--memory"], { stdio: "inherit" });
+}
+
+/** The fit and the quadrature by themselves, then each stage with what the others hand it. */
+function partsOf(board: Board): Readonly<Record<string, () => unknown>> {
+  const survey = buildSurvey(board.survey).value;
+  if (survey === null) throw new Error(`${board.name}: no survey`);
+  const fitShape = () => {
+    const [outline, thickness] = [fitOutline(survey), fitThickness(survey)];
+    if (outline === null || thickness === null) throw new Error(`${board.name}: no fit`);
+    return new SurveyedShape(survey, outline.curve, thickness);
+  };
+  const solid = fitShape();
+  const shape = buildShape(survey).value;
+  const layup = buildLayup(board.glass, board.blank, board.fins, shape).value;
+  const mix = buildMix(board.shop, layup).value;
+  return {
+    fit: fitShape,
+    quadrature: () => [computeSolid(solid), computeSkin(solid)],
+    survey: () => buildSurvey(board.survey),
+    shape: () => buildShape(survey),
+    finset: () => buildFinset(board.fins, shape),
+    layup: () => buildLayup(board.glass, board.blank, board.fins, shape),
+    mix: () => buildMix(board.shop, layup),
+    weight: () => buildWeight(board.blank, shape, layup),
+    steps: () => buildSteps(board, layup, mix),
+  };
+}
+
+function reportGrowth(id: string, board: Board, yardstick: Timing): void {
+  const plan = planBuild(board);
+  const timings = STATIONS.map((count) => {
+    const read = resurvey(board, plan, count);
+    return { count, timing: measureTime(() => planBuild(read)) };
+  });
+  const first = timings[0]?.timing.medianMs ?? Number.NaN;
+  console.log(id);
+  for (const { count, timing } of timings) {
+    const growth = `${(timing.medianMs / first).toFixed(2)} times for ${count / (STATIONS[0] ?? 1)} times the stations`;
+    line(`${count} stations`, timing, yardstick, growth);
+  }
+}
+
+function line(name: string, timing: Timing, yardstick: Timing, note = ""): void {
+  const ratio = `${(timing.medianMs / yardstick.medianMs).toFixed(2)} x`;
+  console.log(`  ${name.padEnd(12)} ${say(timing).padEnd(34)} ${ratio.padStart(8)}  ${note}`.trimEnd());
+}
+
+function say({ medianMs, p10Ms, p90Ms }: Timing): string {
+  return `${medianMs.toFixed(2)} ms (p10 ${p10Ms.toFixed(2)}, p90 ${p90Ms.toFixed(2)})`;
+}
+
+/** Work that every machine can be compared by. */
+function sumOfRoots(): number {
+  let sum = 0;
+  for (let i = 0; i < 1_000_000; i++) sum += Math.sqrt(i + sum * 1e-9);
+  return sum;
+}
