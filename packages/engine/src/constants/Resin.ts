@@ -66,7 +66,7 @@ export interface TwoPartResin extends ResinBase {
 }
 
 /** Cures in the light, without hardener. */
-export interface SunlightResin extends ResinBase {
+interface SunlightResin extends ResinBase {
   readonly kind: "sunlight";
   readonly waxVolumeShare: Sourced | null;
 }

@@ -3,9 +3,6 @@ import type { AsSetPairPlan, AsSetPlan } from "./AsSetPlan";
 import type { FinMark } from "./FinMark";
 import type { BoxTiming, SidesRule } from "./FinsInput";
 
-export type { AsSetPlan } from "./AsSetPlan";
-export type { FinMark, MarkPoint } from "./FinMark";
-
 export interface FinsetPlan {
   /** Largest difference between what the two sides of a pair would read from their own rails. */
   readonly asymmetryM: number;
@@ -50,7 +47,10 @@ export interface PairPlan {
   readonly diagonals: readonly DiagonalPlan[];
 }
 
-/** From one point on the stringer to the same mark on both sides: equal on a pair that is symmetric about the stringer. */
+/**
+ * From one point on the stringer to the same mark on both sides: equal on a pair that is symmetric about the stringer. The
+ * points are the nose tip and the tail's middle, which on a swallow tail is the crotch.
+ */
 export interface DiagonalPlan {
   readonly id: "nose-trailing" | "nose-leading" | "tail-trailing" | "tail-leading";
   /** Straight, in plan. */

@@ -18,7 +18,7 @@ const SCAN = 400;
  * The crotch is where the notch closes on the stringer; the notch may open at any width but has to close within the board.
  * @returns metres, or null for a tail without a notch
  */
-export function computeCrotchM(shape: BoardShape): number | null {
+function computeCrotchM(shape: BoardShape): number | null {
   if (!(shape.notchHalfWidthM(0) > 0)) return null;
   const stepM = shape.lengthM / SCAN;
   let openM = 0;

@@ -53,7 +53,7 @@ export function buildFinset(fins: FinsInput | undefined, shape: BoardShape | nul
       toleranceM: defaults.toleranceM,
       line: describeLine(laid.line, laid.along),
       marks: laid.marks,
-      pairs: buildPairs(shape, laid.marks, laid.ownRails),
+      pairs: buildPairs(shape, laid.along, laid.marks, laid.ownRails),
       ...checked.parts,
     },
     findings: [...laid.findings, ...checked.findings],

@@ -15,7 +15,7 @@ export interface HouseSetOffer {
 }
 
 /** One mark by the house set, less the same mark as the board file has it now; null where it has none. */
-export interface HouseSetDifference {
+interface HouseSetDifference {
   /** The mark's id. */
   readonly id: string;
   readonly fromTailTapeM: number;

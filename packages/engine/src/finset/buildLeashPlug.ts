@@ -151,13 +151,13 @@ function checkPlug(plug: LeashPlugPlan): readonly Finding[] {
     make(
       "warning",
       "finset.plug-to-rail",
-      say`the leash plug comes within ${length(toRailM)} of the rail, where ${length(least.toRailM)} is common practice`,
+      say`the leash plug comes within ${length(toRailM)} of the rail, where ${length(least.toRailM)} is common practice: move it ${length(least.toRailM - toRailM, "fine")} in`,
     );
   if (toStringerM !== null && toStringerM < least.toStringerM)
     make(
       "warning",
       "finset.plug-to-stringer",
-      say`the leash plug comes within ${length(toStringerM)} of the middle of the stringer: its hole would cut the stringer`,
+      say`the leash plug comes within ${length(toStringerM)} of the middle of the stringer: its hole would cut the stringer, so move it ${length(least.toStringerM - toStringerM, "fine")} out`,
     );
   return findings;
 }

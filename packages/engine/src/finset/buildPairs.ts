@@ -1,4 +1,5 @@
 import type { BoardShape } from "../shape/BoardShape";
+import type { AlongBy } from "./alongTail";
 import type { FinMark, MarkPoint } from "./FinMark";
 import type { OwnRails } from "./FinSpot";
 import type { DiagonalPlan, PairPlan } from "./FinsetPlan";
@@ -6,9 +7,11 @@ import type { DiagonalPlan, PairPlan } from "./FinsetPlan";
 /** Gives, for each fin that stands on both sides, how the two sides differ and the diagonals that prove them. */
 export function buildPairs(
   shape: BoardShape,
+  along: AlongBy,
   marks: readonly FinMark[],
   ownRails: readonly OwnRails[],
 ): readonly PairPlan[] {
+  const starts = { nose: shape.lengthM, tail: along.crotchM ?? 0 };
   return ownRails.flatMap((own) => {
     const left = marks.find(({ id }) => id === `${own.fin}-left`);
     const right = marks.find(({ id }) => id === `${own.fin}-right`);
@@ -21,7 +24,9 @@ export function buildPairs(
         rightFromRailM: right.trailing.fromRailM,
         leftFromCentrelineM: left.trailing.fromCentrelineM,
         rightFromCentrelineM: right.trailing.fromCentrelineM,
-        diagonals: DIAGONALS.map((diagonal) => buildDiagonal(shape, diagonal, left, right)),
+        diagonals: DIAGONALS.map((diagonal) =>
+          buildDiagonal(shape, { ...diagonal, fromXM: starts[diagonal.from] }, left, right),
+        ),
       },
     ];
   });
@@ -36,11 +41,10 @@ const DIAGONALS = [
 
 function buildDiagonal(
   shape: BoardShape,
-  { id, from, to }: (typeof DIAGONALS)[number],
+  { id, to, fromXM }: (typeof DIAGONALS)[number] & { readonly fromXM: number },
   left: FinMark,
   right: FinMark,
 ): DiagonalPlan {
-  const fromXM = from === "nose" ? shape.lengthM : 0;
   const leftTapeM = computeTapeM(shape, fromXM, left[to]);
   const rightTapeM = computeTapeM(shape, fromXM, right[to]);
   const straightM = ({ at }: MarkPoint) => Math.hypot(at.xM - fromXM, at.yM);

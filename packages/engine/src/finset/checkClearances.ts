@@ -29,10 +29,11 @@ export function checkClearances(
       if (spot.fin.box !== undefined) checkBox(who, spot.fin.box.depthM, clearance, make);
       checkBow(who, clearance, make);
     }),
-    ...tell((who, clearance, { spot }, make) => {
-      const next = grounds.find((other) => other.spot.id === clearance.next)?.spot;
+    ...tell((who, clearance, ground, make) => {
+      const { spot } = ground;
+      const next = grounds.find((other) => other.spot.id === clearance.next);
       if (next !== undefined && isFirstOfTwo(clearance, clearances))
-        checkNext(nameBoth(who, spot, next), clearance, make);
+        checkNext(nameBoth(who, spot, next.spot), cureOf(ground, next), clearance, make);
     }),
   ];
 }
@@ -51,6 +52,22 @@ function isFirstOfTwo({ id, next }: ClearancePlan, clearances: readonly Clearanc
   return clearances[place(next)]?.next !== id || place(id) < place(next);
 }
 
+/** Two of a pair are moved apart across the board, any others along it, by what they overlap and a stated gap more. */
+function cureOf(
+  { spot, footprint: a }: Ground,
+  { spot: nextSpot, footprint: b }: Ground,
+): (byM: number) => Phrase {
+  const ends = (polygon: Ground["footprint"]) => polygon.map(({ xM }) => xM);
+  const overlapM = Math.min(
+    Math.max(...ends(a)) - Math.min(...ends(b)),
+    Math.max(...ends(b)) - Math.min(...ends(a)),
+  );
+  return (byM) =>
+    nextSpot.fin.fin === spot.fin.fin
+      ? say`set both nearer to their rails`
+      : say`move one of them ${length(Math.max(0, overlapM) + byM, "fine")} along the board`;
+}
+
 /** By their plain names where they stand on one side. */
 function nameBoth(who: string, spot: FinSpot, next: FinSpot): string {
   if (next.fin.fin === spot.fin.fin) return `two ${spot.fin.fin}`;
@@ -63,7 +80,9 @@ function checkBox(who: string, depthM: number, clearance: ClearancePlan, make: M
       "blocker",
       "finset.box-outside",
       "box",
-      say`the ${who} fin's box reaches over the edge of the board: move the fin in or up the board, or use a shorter box`,
+      clearance.toRailM < 0
+        ? say`the ${who} fin's box reaches ${length(-clearance.toRailM)} over the rail: move the fin ${length(FIN_CLEARANCES.toRailM - clearance.toRailM)} in, or farther up the board`
+        : say`the ${who} fin's box reaches over the end of the board: move the fin up the board, or use a box that reaches less far behind its mark`,
     );
     return;
   }
@@ -110,27 +129,28 @@ function checkBeside(who: string, { foamBesideM, toRailM, toStringerM }: Clearan
       "warning",
       "finset.box-to-stringer",
       "fromRail",
-      say`the ${who} fin's box comes within ${length(toStringerM)} of the middle of the stringer: move the fin out, or rout the stringer on purpose`,
+      say`the ${who} fin's box comes within ${length(toStringerM)} of the middle of the stringer: move the fin ${length(least.toStringerM - toStringerM, "fine")} out, or rout the stringer on purpose`,
     );
 }
 
-function checkNext(both: string, { toNextM }: ClearancePlan, make: Make): void {
+function checkNext(
+  both: string,
+  cure: (byM: number) => Phrase,
+  { toNextM }: ClearancePlan,
+  make: Make,
+): void {
   const leastM = FIN_CLEARANCES.betweenBoxesM;
   if (toNextM === null) return;
   if (toNextM <= 0)
-    make(
-      "blocker",
-      "finset.boxes-overlap",
-      "fromTail",
-      say`the ${both} fins are in one place: move one of them along the board`,
-    );
+    make("blocker", "finset.boxes-overlap", "fromTail", [
+      `the ${both} fins are in one place: `,
+      ...cure(leastM),
+    ]);
   else if (toNextM < leastM)
-    make(
-      "warning",
-      "finset.box-to-box",
-      "fromTail",
-      say`only ${length(toNextM)} is left between the ${both} fins, where ${length(leastM)} is common practice: move one of them ${length(leastM - toNextM, "fine")} along the board`,
-    );
+    make("warning", "finset.box-to-box", "fromTail", [
+      ...say`only ${length(toNextM)} is left between the ${both} fins, where ${length(leastM)} is common practice: `,
+      ...cure(leastM - toNextM),
+    ]);
 }
 
 function checkBow(who: string, { bowUnderBaseM }: ClearancePlan, make: Make): void {

@@ -1,4 +1,4 @@
-import { CANT_LIMITS } from "../constants/cantLimits";
+import { MOST_CANT, USUAL_CANT } from "../constants/finLimits";
 import { type Phrase, say } from "../foundation/phrase";
 import { angle, length } from "../foundation/quantity";
 import { type Finding, finding } from "../foundation/stage";
@@ -115,10 +115,9 @@ function lengths(fin: FinInput) {
 function checkCant(fin: FinInput, path: string): readonly Finding[] {
   const cantRad = fin.cantRad;
   if (cantRad === undefined) return [];
-  const { mostRad, usualLowRad, usualHighRad } = CANT_LIMITS;
-  if (!Number.isFinite(cantRad) || Math.abs(cantRad) > mostRad) {
+  if (!Number.isFinite(cantRad) || Math.abs(cantRad) > MOST_CANT.rad) {
     const read = Number.isFinite(cantRad) ? say`${angle(cantRad)}` : say`no number`;
-    const text = say`: a fin leans a few degrees outwards, and one past ${angle(mostRad)} is taken for a slip of the pen`;
+    const text = say`: a fin leans a few degrees outwards, and one past ${angle(MOST_CANT.rad)} is taken for a slip of the pen`;
     return [
       finding("blocker", "finset.cant-absurd", `${path}.cant`, [
         `the ${fin.fin} fin's cant reads `,
@@ -127,13 +126,14 @@ function checkCant(fin: FinInput, path: string): readonly Finding[] {
       ]),
     ];
   }
-  if (fin.fromRailM === undefined || (cantRad >= usualLowRad && cantRad <= usualHighRad)) return [];
+  if (fin.fromRailM === undefined || (cantRad >= USUAL_CANT.lowRad && cantRad <= USUAL_CANT.highRad))
+    return [];
   return [
     finding(
       "warning",
       "finset.cant-unusual",
       `${path}.cant`,
-      say`the ${fin.fin} fins are to lean ${angle(cantRad)} outwards; common practice is ${angle(usualLowRad)} to ${angle(usualHighRad)}`,
+      say`the ${fin.fin} fins are to lean ${angle(cantRad)} outwards; common practice is ${angle(USUAL_CANT.lowRad)} to ${angle(USUAL_CANT.highRad)}`,
     ),
   ];
 }

@@ -113,6 +113,22 @@ describe("too little room", () => {
     expect(texts[0]).toContain("front-right");
   });
 
+  it("of a pair that meets over the stringer is cured across the board", () => {
+    const found = build(set([{ ...front, fromRailM: 0.195 }])).findings.find(
+      ({ code }) => code === "finset.boxes-overlap",
+    );
+    expect(found?.text).toBe("the two front fins are in one place: set both nearer to their rails");
+  });
+
+  it("says by how much two boxes in one place have to be pulled apart", () => {
+    // The rear box ends 0.2 - 0.01 + 0.13 up, 30 mm past where the front one starts.
+    const rear = { ...front, fin: "rear", fromTailM: 0.2 };
+    const found = build(set([front, rear])).findings.find(({ code }) => code === "finset.boxes-overlap");
+    expect(found?.text).toBe(
+      "the front and rear fins are in one place: move one of them 45.0 mm along the board",
+    );
+  });
+
   it("stops a box over the edge of the board", () => {
     expect(codes(set([{ ...front, fromRailM: 0.005 }]))).toContain("finset.box-outside");
     expect(codes(set([{ ...front, fromTailM: 0.005 }], { fromTailBy: "straight" }))).toContain(

@@ -1,8 +1,6 @@
+import { CANT_GAUGE } from "../constants/finLimits";
 import { type FinSpot, spotSide } from "./FinSpot";
 import { placeOnBoard, type SetOutLine, sideSign } from "./SetOutLine";
-
-/** Half the width over which a cant gauge sits on the bottom. Declared convention: about a small block's width. */
-const GAUGE_HALF_M = 0.01;
 
 export interface TrueCant {
   readonly bottomTiltRad: number;
@@ -33,8 +31,8 @@ function computeTilt(
   { shape }: SetOutLine,
   { side, xM, outM }: { readonly side: "left" | "right"; readonly xM: number; readonly outM: number },
 ): number {
-  const innerM = Math.max(0, outM - GAUGE_HALF_M);
-  const outerM = Math.min(shape.halfWidthM(side, xM), outM + GAUGE_HALF_M);
+  const innerM = Math.max(0, outM - CANT_GAUGE.halfWidthM);
+  const outerM = Math.min(shape.halfWidthM(side, xM), outM + CANT_GAUGE.halfWidthM);
   if (!(outerM > innerM)) return 0;
   const riseM = shape.bottomHeightM(side, xM, outerM) - shape.bottomHeightM(side, xM, innerM);
   return Math.atan2(riseM, outerM - innerM);

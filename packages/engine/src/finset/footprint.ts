@@ -59,7 +59,7 @@ function cross(a1: BoardPoint, a2: BoardPoint, b1: BoardPoint, b2: BoardPoint): 
 }
 
 /** Gives the distance from a point to the stretch between two others. */
-export function computeToEdgeM(point: BoardPoint, from: BoardPoint, to: BoardPoint): number {
+function computeToEdgeM(point: BoardPoint, from: BoardPoint, to: BoardPoint): number {
   const [dx, dy] = [to.xM - from.xM, to.yM - from.yM];
   const squareM2 = dx * dx + dy * dy;
   const along = squareM2 === 0 ? 0 : ((point.xM - from.xM) * dx + (point.yM - from.yM) * dy) / squareM2;

@@ -93,6 +93,14 @@ describe("diagonals", () => {
     expect(nose?.leftM).toBeCloseTo(Math.hypot(1.8 - mark.fromTailM, 0.17), 12);
   });
 
+  it("start from the crotch of a swallow tail, which is on the board", () => {
+    const swallow = build("average", { notch: { halfWidthM: 0.06, depthM: 0.09 } }).value!;
+    const [mark] = swallow.marks;
+    const tail = swallow.pairs[0]!.diagonals.find(({ id }) => id === "tail-trailing")!;
+    expect(mark!.trailing.fromTailM).toBeCloseTo(0.28, 12);
+    expect(tail.leftM).toBeCloseTo(Math.hypot(0.28 - 0.09, 0.17), 9);
+  });
+
   it("warn of a twist that leans the two sides differently", () => {
     const twisted = build("average", { twistRad: 0.06 });
     expect(twisted.findings.find(({ code }) => code === "finset.twist-in-cant")?.severity).toBe("warning");

@@ -1,3 +1,4 @@
+import { MOST_TOE } from "../constants/finLimits";
 import { say } from "../foundation/phrase";
 import { angle, length } from "../foundation/quantity";
 import { type Finding, finding } from "../foundation/stage";
@@ -25,9 +26,6 @@ export interface ToeRequest {
   readonly followed?: readonly string[];
 }
 
-/** Past this a stated toe is a slip of the pen; common practice is a few degrees. */
-const MOST_TOE_RAD = Math.PI / 6;
-
 /**
  * Gives the toe of one fin, in whatever way it was stated; none stated is parallel to the line (the caller says so).
  * @returns radians, positive when the front points to the line, or the finding that stops it
@@ -38,7 +36,7 @@ export function resolveToe(request: ToeRequest): number | Finding {
   if (toe === undefined) return 0;
   const toeRad = computeStatedRad(request, toe);
   if (typeof toeRad !== "number") return toeRad;
-  if (Math.abs(toeRad) <= MOST_TOE_RAD) return toeRad;
+  if (Math.abs(toeRad) <= MOST_TOE.rad) return toeRad;
   return blocker(
     spot,
     "finset.toe-absurd",

@@ -44,7 +44,8 @@ export function buildLayup(
     const says = say`add a glass part to the board file (resin, and layers for bottom and deck) to get cloth, resin and weight`;
     return { value: null, findings: [finding("note", "layup.no-glass", "glass", says)], assumptions: [] };
   }
-  const skin = shape === null ? null : computeSkin(shape);
+  const patched = (glass.patches ?? []).map((patch) => patch.face);
+  const skin = shape === null ? null : computeSkin(shape, patched);
   const schedule = buildSchedule(glass, blank, skin);
   if (shape === null || skin === null) {
     const says = say`the glass waits for the shape: cloth and resin are reckoned from its surface`;

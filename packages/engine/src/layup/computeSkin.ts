@@ -1,46 +1,35 @@
 import type { BoardShape } from "../shape/BoardShape";
 import { SIDES, type Side } from "../survey/Side";
 import type { Face } from "./LayupPlan";
-import type { Skin, SkinFace, SkinStation } from "./Skin";
+import { measureStation, measureStrips } from "./measureStrips";
+import type { Skin, SkinFace } from "./Skin";
 
 /** Steps along the rail and the centreline, closer together towards the ends, where they turn fastest. */
 const STEPS = 96;
-/** Girths are slow to measure and change slowly along the board: one for every third step. */
-const STEPS_PER_GIRTH = 3;
 
 /**
  * The areas, arcs and girths that cloth and resin are reckoned from. The whole of a face is the shape's own area with half of
- * the tail's flat end; girths at 33 stations share it out along the board. The rail's line and the centreline arcs are sums of
- * chords over 96 steps.
+ * the tail's flat end. The rail's line and the centreline arcs are sums of chords over 96 steps. The widest girth is the largest
+ * of three: where the board is widest, where it is thickest, and half-way between.
+ * @param patched faces whose area is shared out along the board, for patches
  */
-export function computeSkin(shape: BoardShape): Skin {
+export function computeSkin(shape: BoardShape, patched: readonly Face[] = []): Skin {
   const { plan } = shape;
   const stationsXM = Array.from(
     { length: STEPS + 1 },
     (_, i) => (shape.lengthM / 2) * (1 - Math.cos((Math.PI * i) / STEPS)),
   );
-  const stations = stationsXM
-    .filter((_, i) => i % STEPS_PER_GIRTH === 0)
-    .map((xM) => measureStation(shape, xM));
-  const widest = measureStation(shape, plan.widthMaxFromTailM);
   const rails = SIDES.map((side) => measureRail(shape, side, stationsXM));
-  const bottomM = sumChords(stationsXM.map((xM) => [xM, 0, shape.rockerM(xM)]));
-  const deckM = sumChords(stationsXM.map((xM) => [xM, 0, shape.rockerM(xM) + shape.thicknessM(xM)]));
+  const faceOf = (face: Face, areaM2: number, heightM: (xM: number) => number): SkinFace => ({
+    areaM2: areaM2 + plan.endAreaM2 / 2,
+    arcM: sumChords(stationsXM.map((xM) => [xM, 0, heightM(xM)])),
+    girthMaxM: measureGirthMax(shape, face),
+    strips: patched.includes(face) ? measureStrips(shape, face) : null,
+  });
   return {
-    stations,
     faces: {
-      deck: measureFace(stations, widest, {
-        face: "deck",
-        areaM2: plan.deckAreaM2,
-        arcM: deckM,
-        endM2: plan.endAreaM2,
-      }),
-      bottom: measureFace(stations, widest, {
-        face: "bottom",
-        areaM2: plan.bottomAreaM2,
-        arcM: bottomM,
-        endM2: plan.endAreaM2,
-      }),
+      bottom: faceOf("bottom", plan.bottomAreaM2, (xM) => shape.rockerM(xM)),
+      deck: faceOf("deck", plan.deckAreaM2, (xM) => shape.rockerM(xM) + shape.thicknessM(xM)),
     },
     lengthTapeM: plan.lengthTapeM,
     railLineM: rails.reduce((sumM, rail) => sumM + rail.lengthM, 0) + measureEnds(shape, stationsXM),
@@ -48,30 +37,11 @@ export function computeSkin(shape: BoardShape): Skin {
   };
 }
 
-function measureStation(shape: BoardShape, xM: number): SkinStation {
-  const notchM = shape.notchHalfWidthM(xM);
-  const girthsM = (face: Face) =>
-    [shape.girthM("left", face, xM) - notchM, shape.girthM("right", face, xM) - notchM] as const;
-  return { tapeM: shape.tapeFromStraightM(xM), deck: girthsM("deck"), bottom: girthsM("bottom") };
-}
-
-function measureFace(
-  stations: readonly SkinStation[],
-  widest: SkinStation,
-  of: { readonly face: Face; readonly areaM2: number; readonly arcM: number; readonly endM2: number },
-): SkinFace {
-  const across = (station: SkinStation) => station[of.face][0] + station[of.face][1];
-  const acrossM = stations.map(across);
-  let stripsM2 = 0;
-  for (let i = 1; i < stations.length; i++) {
-    stripsM2 += ((acrossM[i - 1]! + acrossM[i]!) / 2) * (stations[i]!.tapeM - stations[i - 1]!.tapeM);
-  }
-  return {
-    areaM2: of.areaM2 + of.endM2 / 2,
-    arcM: of.arcM,
-    girthMaxM: Math.max(across(widest), ...acrossM),
-    stripScale: of.areaM2 / stripsM2,
-  };
+function measureGirthMax(shape: BoardShape, face: Face): number {
+  const { widthMaxFromTailM, thicknessMaxFromTailM } = shape.plan;
+  const placesM = [widthMaxFromTailM, (widthMaxFromTailM + thicknessMaxFromTailM) / 2, thicknessMaxFromTailM];
+  const acrossM = placesM.map((xM) => measureStation(shape, face, xM));
+  return Math.max(...acrossM.map(({ leftM, rightM }) => leftM + rightM));
 }
 
 /** One rail's widest line in space, at the height where deck and bottom meet. */

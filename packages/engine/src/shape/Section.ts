@@ -3,8 +3,8 @@ import type { SectionNumbers } from "../survey/SectionProfile";
 
 /** Share of the half-width over which a concave runs. Contract: d (1 − (y / 0.8 b)²). */
 const CONCAVE_SHARE = 0.8;
-/** Points of the midpoint rule for what concave and vee cut away; true to 0.01 % of a section. */
-const CUT_POINTS = 40;
+/** Points of the midpoint rule for what concave and vee cut away; true to 0.02 % of a section. */
+const CUT_POINTS = 20;
 const AREA_INTERVALS = 1;
 
 /**

@@ -11,9 +11,9 @@ export interface Skin {
   readonly centre: { readonly xM: number; readonly yM: number; readonly zM: number };
 }
 
-/** On 72 × (14 + 14) quadrilaterals a side the skin's area is true to 0.1 %. */
-const INTERVALS = 72;
-const RING = { deckIntervals: 14, bottomIntervals: 14 };
+/** On 60 × (12 + 14) quadrilaterals a side the skin's area is true to 0.1 %. */
+const INTERVALS = 60;
+const RING = { deckIntervals: 12, bottomIntervals: 14 };
 
 /**
  * True area of deck and bottom, rocker and rails included, divided at the rails' widest line, and the centre of volume.

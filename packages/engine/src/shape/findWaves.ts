@@ -18,20 +18,24 @@ export function findWaves(ends: OutlineClass, coefficients: Float64Array): FitRo
   const widest = Math.abs(dot(legendreValues(0, MEAN_TERMS), coefficients)) * classValue(ends, 0.5);
   // A parabola of this half-width bends by 8 times its half-width over the length squared.
   const meanBend = 8 * widest;
+  const places = Array.from({ length: SAMPLES + 1 }, (_, i) => bendAt(ends, 0.03 + (0.94 * i) / SAMPLES));
   const rows: FitRow[] = [];
   for (const sideSign of [1, -1] as const) {
-    const bases: Float64Array[] = [];
-    const hollow: boolean[] = [];
-    for (let i = 0; i <= SAMPLES; i++) {
-      const basis = outlineBendBasis(ends, 0.03 + (0.94 * i) / SAMPLES, sideSign);
-      bases.push(basis);
-      hollow.push(dot(basis, coefficients) > STRAIGHT_SHARE * meanBend);
-    }
+    const hollow = places.map(({ mean, offset }) => {
+      let bend = 0;
+      for (let i = 0; i < MEAN_TERMS; i++) bend += mean[i]! * coefficients[i]!;
+      for (let i = 0; i < OFFSET_TERMS; i++) bend += sideSign * offset[i]! * coefficients[MEAN_TERMS + i]!;
+      return bend > STRAIGHT_SHARE * meanBend;
+    });
     clearCusps(hollow, ends);
     hollow.forEach((isHollow, i) => {
-      if (isHollow) {
-        rows.push({ basis: bases[i]!, value: -PRESSED_SHARE * meanBend, sd: PRESSED_SHARE * meanBend });
-      }
+      if (!isHollow) return;
+      const basis = new Float64Array(MEAN_TERMS + OFFSET_TERMS);
+      basis.set(places[i]!.mean);
+      places[i]!.offset.forEach((value, k) => {
+        basis[MEAN_TERMS + k] = sideSign * value;
+      });
+      rows.push({ basis, value: -PRESSED_SHARE * meanBend, sd: PRESSED_SHARE * meanBend });
     });
   }
   return rows;
@@ -42,9 +46,11 @@ function clearCusps(hollow: boolean[], { cornered, tail, nose }: OutlineClass): 
   if (nose > 1) for (let i = SAMPLES; i >= 0 && hollow[i]; i--) hollow[i] = false;
 }
 
-/** Row of the second derivative of one side's half-width over ξ. */
-function outlineBendBasis(ends: OutlineClass, xi: number, sideSign: -1 | 1): Float64Array {
-  const basis = new Float64Array(MEAN_TERMS + OFFSET_TERMS);
+/** Second derivatives over ξ of the terms of the mean half-width and of the offset. */
+function bendAt(
+  ends: OutlineClass,
+  xi: number,
+): { readonly mean: Float64Array; readonly offset: Float64Array } {
   const p = legendreValues(2 * xi - 1, MEAN_TERMS);
   const slopes = legendreSlopes(p);
   const bends = legendreBends(slopes);
@@ -52,7 +58,6 @@ function outlineBendBasis(ends: OutlineClass, xi: number, sideSign: -1 | 1): Flo
   const q = classLogSlope(ends, xi);
   const own = q * q + classLogBend(ends, xi);
   // t = 2ξ − 1, so each derivative over ξ brings a factor of 2.
-  for (let i = 0; i < MEAN_TERMS; i++) basis[i] = value * (own * p[i]! + 4 * q * slopes[i]! + 4 * bends[i]!);
-  for (let i = 0; i < OFFSET_TERMS; i++) basis[MEAN_TERMS + i] = sideSign * 4 * bends[i]!;
-  return basis;
+  const mean = p.map((pk, k) => value * (own * pk + 4 * q * slopes[k]! + 4 * bends[k]!));
+  return { mean, offset: bends.subarray(0, OFFSET_TERMS).map((bend) => 4 * bend) };
 }

@@ -22,7 +22,7 @@ export interface StepPlan {
 /** How far a coat, or bare foam, must have come. */
 export type CoatStage = "hands-off" | "dry" | "trim" | "flip" | "recoat" | "sandable";
 
-export interface NeedPlan {
+interface NeedPlan {
   readonly step: string;
   readonly until: CoatStage;
   readonly because: string;

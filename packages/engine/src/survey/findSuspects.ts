@@ -28,7 +28,7 @@ export interface SuspectSearch<F extends ReadingsFit> {
  */
 const SUSPECT_SD = 4.3;
 /** Below this no reading is worth a fit without it. */
-const WORTH_A_LOOK_SD = 2.2;
+const WORTH_A_LOOK_SD = 2.8;
 /** More misreadings than this in one set of readings are a bad survey, not misreadings. */
 const MOST_SUSPECTS = 4;
 const MOST_CANDIDATES = 6;

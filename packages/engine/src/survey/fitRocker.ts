@@ -9,7 +9,7 @@ import type { StationInput, SurveyInput } from "./SurveyInput";
  */
 const ROCKER_PRIOR: SmoothPrior = { terms: 7, order: 2, looseness: [0.003, 0.03, 0.1, 0.3], freeSd: 0.5 };
 /** Rounds of carrying the stations to the straight frame; each gains two digits. */
-const ROUNDS = 5;
+const ROUNDS = 4;
 
 /**
  * Fits the rocker to the gaps read, and with it the straight length: stations taken along the tape move as the curve

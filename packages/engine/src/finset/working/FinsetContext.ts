@@ -13,7 +13,7 @@ export interface FinsetContext {
 }
 
 /** The inputs of one number, read off the plan: nothing where the part of the plan is not there. */
-export type ReadInputs<T> = (part: T, context: FinsetContext) => readonly WorkingInput[];
+type ReadInputs<T> = (part: T, context: FinsetContext) => readonly WorkingInput[];
 
 export interface Explained<T> {
   readonly words: string;

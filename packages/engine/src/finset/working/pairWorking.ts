@@ -115,7 +115,7 @@ const pairs: WorkingTable<FinsetContext> = {
   ),
 };
 
-const POINTS = "from the nose tip, or the tail's middle, to the mark";
+const POINTS = "from the nose tip, or the tail's middle (the crotch of a swallow), to the mark";
 const diagonals: WorkingTable<FinsetContext> = {
   "finset.pairs[].diagonals[].leftM": ofDiagonal(`Straight in plan ${POINTS} on the left.`, "√(Δx² + y²)"),
   "finset.pairs[].diagonals[].rightM": ofDiagonal(`Straight in plan ${POINTS} on the right.`, "√(Δx² + y²)"),

@@ -1,0 +1,13 @@
+import { radFromDegrees } from "../foundation/units";
+
+/** How far a side fin leans: where an entry is questioned (common practice, 0 to about 10 degrees, from memory). */
+export const USUAL_CANT = { lowRad: 0, highRad: radFromDegrees(12), source: "common-practice" } as const;
+
+/** Three times the usual lean: past it an entry is refused as a slip of the pen. */
+export const MOST_CANT = { rad: radFromDegrees(36), source: "convention" } as const;
+
+/** Common practice is a few degrees of toe; past this a stated one is refused as a slip of the pen. */
+export const MOST_TOE = { rad: radFromDegrees(30), source: "convention" } as const;
+
+/** Half the width over which a cant gauge sits on the bottom: about a small block's. */
+export const CANT_GAUGE = { halfWidthM: 0.01, source: "convention" } as const;
