@@ -22,7 +22,7 @@ export interface GlassFile {
   readonly finish?: "sanded" | "wet-sanded" | "gloss";
 }
 
-export interface ResinByCoatFile {
+interface ResinByCoatFile {
   readonly laminate?: string;
   readonly fill?: string;
   readonly gloss?: string;

@@ -11,18 +11,18 @@ interface EntryFileBase {
 /** One thing that happened at the bench. */
 export type RecordEntryFile = DoneFile | WeighedFile | MixedFile | TouchedFile | SandThroughFile;
 
-export interface DoneFile extends EntryFileBase {
+interface DoneFile extends EntryFileBase {
   readonly kind: "done";
   readonly step: string;
 }
 
-export interface WeighedFile extends EntryFileBase {
+interface WeighedFile extends EntryFileBase {
   readonly kind: "weighed";
   readonly after: string;
   readonly mass: QuantityText;
 }
 
-export interface MixedFile extends EntryFileBase {
+interface MixedFile extends EntryFileBase {
   readonly kind: "mixed";
   readonly coat: string;
   readonly base: QuantityText;
@@ -30,13 +30,13 @@ export interface MixedFile extends EntryFileBase {
   readonly resinTemperature?: QuantityText;
 }
 
-export interface TouchedFile extends EntryFileBase {
+interface TouchedFile extends EntryFileBase {
   readonly kind: "touched";
   readonly coat: string;
   readonly feels: "wet" | "strings" | "leathery" | "hard";
 }
 
-export interface SandThroughFile extends EntryFileBase {
+interface SandThroughFile extends EntryFileBase {
   readonly kind: "sand-through";
   readonly face: "deck" | "bottom";
   readonly side: "left" | "right";

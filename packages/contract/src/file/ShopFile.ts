@@ -14,7 +14,7 @@ export interface ShopFile {
   readonly rolls?: Readonly<Record<string, RollFile>>;
 }
 
-export interface DayAndNightFile {
+interface DayAndNightFile {
   readonly day: QuantityText;
   readonly night: QuantityText;
 }

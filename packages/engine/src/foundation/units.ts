@@ -23,7 +23,7 @@ export const OUNCES_PER_POUND = 16;
 export const S_PER_MINUTE = 60;
 export const S_PER_HOUR = 3600;
 export const S_PER_DAY = 86400;
-export const K_AT_0_C = 273.15;
+const K_AT_0_C = 273.15;
 /** 0 degrees Fahrenheit is 459.67 Fahrenheit degrees above absolute zero. */
 const F_DEGREES_BELOW_0_F = 459.67;
 const F_DEGREES_PER_K = 1.8;
