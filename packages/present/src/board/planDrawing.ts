@@ -1,0 +1,111 @@
+import { formatQuantity, length, type Plan } from "@lapline/engine";
+import type { Drawing, Item } from "../drawing/Drawing";
+import { buildDifference } from "./differenceItems";
+import { finMarkItems } from "./finMarkItems";
+import { frameOf, placeOnBoard, placeOnSheet, sheetSize, uOf } from "./Lay";
+import { nearestPoint } from "./nearestPoint";
+import { foamItem, outlinePoints, stringerItem } from "./outlineItems";
+import { DIMENSION_STEP, type PlanDrawingOptions, type PlanLayout, planLayout } from "./planLayout";
+import { readingItems } from "./readingItems";
+import { tapeItems } from "./tapeItems";
+import { worstItems } from "./worstItems";
+
+type Shape = NonNullable<Plan["shape"]>;
+
+/**
+ * The board seen square from above or below along a drawn tape: edge, readings on their own sides, how far it is out of
+ * true, fin marks, length and widest. Null where the shape could not be built.
+ */
+export function planDrawing(plan: Plan, options: PlanDrawingOptions): Drawing | null {
+  const { shape } = plan;
+  if (shape === null) return null;
+  const layout = planLayout(shape, options);
+  const { lay } = layout;
+  const difference = buildDifference(shape, lay);
+  return {
+    ...sheetSize(lay),
+    frame: frameOf(lay),
+    notes: [faceNote(options), difference.note],
+    layers: [
+      { id: "foam", items: [foamItem(shape, lay)] },
+      { id: "difference", items: difference.items },
+      { id: "stringer", items: [stringerItem(shape, lay)] },
+      {
+        id: "readings",
+        items: readingItems(shape, { layout, stations: options.stations ?? [], units: options.units }),
+      },
+      { id: "fins", items: finMarkItems(plan.finset?.marks ?? [], lay) },
+      {
+        id: "outline",
+        items: [{ kind: "polyline", closed: true, pen: "thick", points: outlinePoints(shape, lay) }],
+      },
+      {
+        id: "tape",
+        items: tapeItems(shape, {
+          lay,
+          units: options.units,
+          textMm: layout.textMm,
+          from: layout.tapeMm.from,
+          to: layout.tapeMm.to,
+        }),
+      },
+      {
+        id: "dimensions",
+        items: dimensionItems(shape, layout, options),
+      },
+      { id: "worst", items: worstItems(shape, layout, difference) },
+      { id: "words", items: sideWords(layout, options) },
+    ],
+  };
+}
+
+function faceNote({ face, units }: PlanDrawingOptions): string {
+  const up = face === "deck" ? "Deck up" : "Bottom up, nose away: LEFT is on your right hand";
+  return `${up}. Readings in ${units === "inch" ? "inches" : "millimetres"}.`;
+}
+
+function dimensionItems(shape: Shape, layout: PlanLayout, { units }: PlanDrawingOptions): readonly Item[] {
+  const { lay, textMm } = layout;
+  const widest = nearestPoint(shape.outline, shape.widthMaxFromTailM);
+  const beyondTail = placeOnSheet(lay, uOf(lay, 0) - DIMENSION_STEP - 1, 0);
+  const lengthLine = placeOnSheet(lay, 0, layout.lengthLineMm);
+  return [
+    {
+      kind: "dimension",
+      measures: lay.stands ? "y" : "x",
+      from: placeOnSheet(lay, uOf(lay, 0), layout.tapeMm.to),
+      to: placeOnSheet(lay, uOf(lay, shape.lengthM), layout.tapeMm.to),
+      lineAt: lay.stands ? lengthLine.x : lengthLine.y,
+      text: `${formatQuantity(length(shape.lengthM), units)} straight, ${formatQuantity(length(shape.lengthTapeM), units)} by tape`,
+      sizeMm: textMm,
+    },
+    {
+      kind: "dimension",
+      measures: lay.stands ? "x" : "y",
+      from: placeOnBoard(lay, shape.widthMaxFromTailM, widest?.leftM ?? 0),
+      to: placeOnBoard(lay, shape.widthMaxFromTailM, -(widest?.rightM ?? 0)),
+      lineAt: lay.stands ? beyondTail.y : beyondTail.x,
+      text: formatQuantity(length(shape.widthMaxM), units),
+      sizeMm: textMm,
+    },
+  ];
+}
+
+/** Which side is which, in words that cannot be taken the wrong way round. */
+function sideWords({ lay, textMm, wordsMm }: PlanLayout, { face }: PlanDrawingOptions): readonly Item[] {
+  const [low, high] = face === "deck" ? ["LEFT", "RIGHT"] : ["RIGHT", "LEFT"];
+  const word = (text: string): string => (text === "LEFT" && face === "bottom" ? "LEFT is here" : text);
+  const common = { kind: "text", sizeMm: textMm, role: "title" } as const;
+  if (lay.stands) {
+    const u = lay.uTotalMm - textMm * 1.1;
+    return [
+      { ...common, at: placeOnSheet(lay, u, 1), text: word(low), anchor: "start" },
+      { ...common, at: placeOnSheet(lay, u, lay.vTotalMm - 1), text: word(high), anchor: "end" },
+    ];
+  }
+  const u = lay.uTailMm;
+  return [
+    { ...common, at: placeOnSheet(lay, u, wordsMm.low), text: word(low), anchor: "start" },
+    { ...common, at: placeOnSheet(lay, u, wordsMm.high), text: word(high), anchor: "start" },
+  ];
+}

@@ -1,0 +1,109 @@
+import type { Plan, Units } from "@lapline/engine";
+import { estimateTextWidthMm } from "../drawing/estimateTextWidthMm";
+import { formatBareLength } from "./formatBareLength";
+import type { Face, Lay } from "./Lay";
+import type { StationPlace } from "./placeStations";
+
+type Shape = NonNullable<Plan["shape"]>;
+
+export interface PlanDrawingOptions {
+  readonly units: Units;
+  /** Which face is seen. Bottom up, the surfer's left lies at the reader's right. */
+  readonly face: Face;
+  /** Nose up on the sheet (away from the reader), or lying with the nose to the right. */
+  readonly stands: boolean;
+  /** The sheet's width, millimetres; the board is drawn as large as fits, but one that stands no longer than a screen. */
+  readonly widthMm: number;
+  /** Em size of figures. */
+  readonly textMm?: number;
+  readonly stations?: readonly StationPlace[];
+}
+
+export interface PlanLayout {
+  readonly lay: Lay;
+  readonly textMm: number;
+  /** Figures of readings stand at these distances across the sheet, on the low and on the high side of the board. */
+  readonly lowRowMm: number;
+  readonly highRowMm: number;
+  /** Readings turned to run across the board, where many would not fit along it. */
+  readonly turned: boolean;
+  readonly tapeMm: { readonly from: number; readonly to: number };
+  readonly lengthLineMm: number;
+  /** Baselines of the two sides' names where the board lies. */
+  readonly wordsMm: { readonly low: number; readonly high: number };
+}
+
+const SLANT = 3.5;
+const TAPE_GAP = 2;
+export const DIMENSION_STEP = 7;
+/** Room beyond the tail for the width's dimension. */
+const TAIL_ROOM = 2 * DIMENSION_STEP;
+/** Lying, both ends keep the same room as the profile, so that the two views stand under each other. */
+const NOSE_ROOM = { lying: TAIL_ROOM, standing: 6 } as const;
+const LENGTH_AT_MOST_MM = 230;
+
+/** Shares the sheet out between the board, its readings, the tape and the dimensions; see `PlanLayout`. */
+export function planLayout(shape: Shape, options: PlanDrawingOptions): PlanLayout {
+  const { stands, face, widthMm } = options;
+  const room = planRoom(shape, options);
+  const half = halfWidths(shape);
+  const vFreeMm = widthMm - room.vLow - room.vHigh;
+  const mmPerM = stands
+    ? Math.min(vFreeMm / (half.left + half.right), LENGTH_AT_MOST_MM / shape.lengthM)
+    : (widthMm - room.u) / shape.lengthM;
+  const low = (face === "deck" ? half.left : half.right) * mmPerM;
+  const high = (face === "deck" ? half.right : half.left) * mmPerM;
+  const vSpare = stands ? (vFreeMm - low - high) / 2 : 0;
+  const vStringerMm = vSpare + room.vLow + low;
+  const edge = vStringerMm + high;
+  const tapeFrom = edge + room.row + room.sideWord + TAPE_GAP;
+  return {
+    lay: {
+      stands,
+      face,
+      mmPerM,
+      uTotalMm: room.u + shape.lengthM * mmPerM,
+      vTotalMm: stands ? widthMm : room.vLow + low + high + room.vHigh,
+      uTailMm: TAIL_ROOM,
+      vStringerMm,
+    },
+    textMm: room.textMm,
+    lowRowMm: vStringerMm - low - SLANT,
+    highRowMm: edge + SLANT,
+    turned: room.turned,
+    tapeMm: { from: tapeFrom, to: tapeFrom + room.tapeWide },
+    lengthLineMm: tapeFrom + room.tapeWide + DIMENSION_STEP - 1,
+    wordsMm: { low: room.textMm, high: edge + room.row + room.textMm * 1.2 },
+  };
+}
+
+/** What everything but the board takes of the sheet, along and across. */
+function planRoom(shape: Shape, { stands, stations = [], units, widthMm, textMm = 3.5 }: PlanDrawingOptions) {
+  const readingWide = Math.max(
+    ...shape.readings.map((reading) => estimateTextWidthMm(formatBareLength(reading.readM, units), textMm)),
+    textMm,
+  );
+  const u = TAIL_ROOM + (stands ? NOSE_ROOM.standing + 2 * textMm : NOSE_ROOM.lying);
+  const turned = !stands && (readingWide + 1.5) * stations.length > 0.9 * (widthMm - u);
+  const row = stations.length > 0 ? SLANT + (stands || turned ? readingWide : textMm) + 1.5 : 2;
+  const tapeWide = textMm * (stands ? 1.6 : 1.9);
+  const sideWord = stands ? 0 : textMm * 1.7;
+  const vLow = row + sideWord;
+  return {
+    textMm,
+    u,
+    turned,
+    row,
+    tapeWide,
+    sideWord,
+    vLow,
+    vHigh: vLow + TAPE_GAP + tapeWide + DIMENSION_STEP,
+  };
+}
+
+function halfWidths(shape: Shape): { readonly left: number; readonly right: number } {
+  return {
+    left: Math.max(...shape.outline.map((point) => point.leftM)),
+    right: Math.max(...shape.outline.map((point) => point.rightM)),
+  };
+}

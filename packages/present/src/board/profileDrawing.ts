@@ -1,0 +1,109 @@
+import { formatQuantity, length, type Plan, type Units } from "@lapline/engine";
+import type { Drawing, Item, Point } from "../drawing/Drawing";
+import { chooseExaggeration } from "./chooseExaggeration";
+import { nearestPoint } from "./nearestPoint";
+
+type Shape = NonNullable<Plan["shape"]>;
+
+export interface ProfileDrawingOptions {
+  readonly units: Units;
+  readonly widthMm: number;
+  readonly textMm?: number;
+}
+
+/** The same margins as the plan view's when it lies, so that the two stand under each other. */
+const END_ROOM = 14;
+const HEIGHT_ROOM_MM = 28;
+const HEIGHT_STEPS = [3, 2];
+
+/**
+ * The board from the side with the nose to the right, on the straightedge that touches it at half length: rocker and
+ * thickness, heights larger than life by a stated factor. Null where the shape could not be built.
+ */
+export function profileDrawing(plan: Plan, options: ProfileDrawingOptions): Drawing | null {
+  const { shape } = plan;
+  if (shape === null) return null;
+  const textMm = options.textMm ?? 3.5;
+  const mmPerM = (options.widthMm - 2 * END_ROOM) / shape.lengthM;
+  const tallestM = Math.max(...shape.profile.map((point) => point.rockerM + point.thicknessM));
+  const heightTimes = chooseExaggeration(tallestM * mmPerM, HEIGHT_ROOM_MM, HEIGHT_STEPS);
+  const top = textMm * 4.4;
+  const ground = top + tallestM * mmPerM * heightTimes;
+  const place = (fromTailM: number, upM: number): Point => ({
+    x: END_ROOM + fromTailM * mmPerM,
+    y: ground - upM * mmPerM * heightTimes,
+  });
+  const bottom = shape.profile.map((point) => place(point.fromTailM, point.rockerM));
+  const deck = shape.profile.map((point) => place(point.fromTailM, point.rockerM + point.thicknessM));
+  const edge = [...bottom, ...deck.toReversed()];
+  return {
+    widthMm: options.widthMm,
+    heightMm: ground + 3,
+    frame: {
+      origin: place(0, 0),
+      alongMmPerM: { x: mmPerM, y: 0 },
+      acrossMmPerM: { x: 0, y: -mmPerM * heightTimes },
+    },
+    notes: [
+      "On the straightedge that touches at half length; the line inside is the widest of the rail.",
+      ...(heightTimes === 1 ? [] : [`Heights drawn ${heightTimes} times larger than lengths.`]),
+    ],
+    layers: [
+      { id: "foam", items: [{ kind: "hatch", hatch: "foam", points: edge }] },
+      { id: "rail", items: [railLine(shape, place)] },
+      {
+        id: "straightedge",
+        items: [{ kind: "line", pen: "thin", from: place(0, 0), to: place(shape.lengthM, 0) }],
+      },
+      { id: "outline", items: [{ kind: "polyline", closed: true, pen: "thick", points: edge }] },
+      { id: "dimensions", items: dimensionItems(shape, { place, textMm, units: options.units }) },
+    ],
+  };
+}
+
+type Place = (fromTailM: number, upM: number) => Point;
+
+/** The rail's widest line as seen from the side. */
+function railLine(shape: Shape, place: Place): Item {
+  return {
+    kind: "polyline",
+    closed: false,
+    pen: "thin",
+    points: shape.profile.map((point) => place(point.fromTailM, point.apexM)),
+  };
+}
+
+function dimensionItems(
+  shape: Shape,
+  { place, textMm, units }: { place: Place; textMm: number; units: Units },
+): readonly Item[] {
+  const { noseRockerM, tailRockerM, thicknessMaxM, thicknessMaxFromTailM, lengthM } = shape;
+  const thickestRockerM = nearestPoint(shape.profile, thicknessMaxFromTailM)?.rockerM ?? 0;
+  const under = place(thicknessMaxFromTailM, thickestRockerM);
+  const upright = { kind: "dimension", measures: "y", sizeMm: textMm } as const;
+  const show = (valueM: number): string => formatQuantity(length(valueM), units);
+  return [
+    {
+      ...upright,
+      from: place(0, 0),
+      to: place(0, tailRockerM),
+      lineAt: place(0, 0).x - 5,
+      text: show(tailRockerM),
+    },
+    {
+      ...upright,
+      from: place(lengthM, 0),
+      to: place(lengthM, noseRockerM),
+      lineAt: place(lengthM, 0).x + 8,
+      text: show(noseRockerM),
+    },
+    {
+      ...upright,
+      from: under,
+      to: place(thicknessMaxFromTailM, thickestRockerM + thicknessMaxM),
+      lineAt: under.x,
+      text: show(thicknessMaxM),
+      extend: false,
+    },
+  ];
+}

@@ -1,0 +1,17 @@
+import { type Finding, formatPhrase, type Units } from "@lapline/engine";
+import { sortFindings } from "../words/sortFindings";
+import type { Block } from "./Block";
+import { wrapText } from "./wrapText";
+
+/** Everything the builder should know, blockers first. */
+export function findingsBlock(findings: readonly Finding[], units: Units): Block {
+  const lines = sortFindings(findings).flatMap((finding) => findingLines(finding, units));
+  return { title: "FINDINGS", lines: lines.length > 0 ? lines : ["  none"] };
+}
+
+/** One finding: how grave, what, and at which place of the board file or the plan. */
+export function findingLines(finding: Finding, units: Units): readonly string[] {
+  const place = finding.path === "" ? "" : ` (${finding.path})`;
+  const text = `${finding.severity.toUpperCase().padEnd(8)} ${formatPhrase(finding.says, units)}${place}`;
+  return wrapText(text.replace(/^(\S+)\s+/, "$1: "), { indent: 2, hanging: 4 });
+}

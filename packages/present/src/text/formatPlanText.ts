@@ -1,0 +1,75 @@
+import type { Plan, Units } from "@lapline/engine";
+import { assumptionsBlock } from "./assumptionsBlock";
+import type { Block } from "./Block";
+import { findingLines, findingsBlock } from "./findingsBlock";
+import { finsBlock } from "./finsBlock";
+import { glassBlock } from "./glassBlock";
+import { measureBlock } from "./measureBlock";
+import { mixBlock } from "./mixBlock";
+import { sayWhyMissing } from "./sayWhyMissing";
+import { stepsBlock } from "./stepsBlock";
+import { weightBlock } from "./weightBlock";
+import { PAGE_WIDTH, wrapText } from "./wrapText";
+
+export interface TextOptions {
+  readonly units: Units;
+}
+
+/**
+ * The plan as a page to tape to the wall: at most 80 letters wide, in the order of the build, every figure from the plan.
+ * What stops the build stands at the top, and again with the other findings; what was assumed stands at the end.
+ */
+export function formatPlanText(plan: Plan, { units }: TextOptions): string {
+  const blocks: readonly Block[] = [
+    measureBlock(plan, units),
+    finsBlock(plan, units),
+    glassBlock(plan, units),
+    { title: "CUT", lines: missingLines(plan, "cutplan", units) },
+    mixBlock(plan, units),
+    { title: "SAND", lines: missingLines(plan, "sanding", units) },
+    waterBlock(plan),
+    stepsBlock(plan, units),
+    weightBlock(plan, units),
+    findingsBlock(plan.findings, units),
+    assumptionsBlock(plan.assumptions),
+  ];
+  const lines = [
+    ...headLines(plan, units),
+    ...blocks.flatMap((block) => ["", ...titleLines(block.title), ...block.lines]),
+  ];
+  return `${lines.join("\n")}\n`;
+}
+
+function headLines(plan: Plan, units: Units): readonly string[] {
+  const blockers = plan.findings.filter((finding) => finding.severity === "blocker");
+  return [
+    ...wrapText(`BUILD PLAN: ${plan.name}`),
+    ...wrapText(
+      `Lapline ${plan.engine}. The safety data sheets, local codes and a licensed person decide, not this page.`,
+    ),
+    ...(blockers.length > 0
+      ? ["", ...titleLines("STOP"), ...blockers.flatMap((finding) => findingLines(finding, units))]
+      : []),
+  ];
+}
+
+function titleLines(title: string): readonly string[] {
+  return [`${title} ${"-".repeat(Math.max(0, PAGE_WIDTH - title.length - 1))}`];
+}
+
+function missingLines(plan: Plan, stage: "cutplan" | "sanding", units: Units): readonly string[] {
+  return sayWhyMissing(plan, stage, units).flatMap((reason) => wrapText(reason, { indent: 2, hanging: 4 }));
+}
+
+/** Whether the board may go into the water, and what is still open. */
+function waterBlock({ water }: Plan): Block {
+  const lines = [
+    water.ready ? "Ready for water." : "Not ready for water.",
+    ...water.because.map((reason) => `- ${reason}`),
+    ...(water.firstSurfAt === null ? [] : [`First surf: ${water.firstSurfAt}`]),
+  ];
+  return {
+    title: "SEAL AND WATER",
+    lines: lines.flatMap((line) => wrapText(line, { indent: 2, hanging: 4 })),
+  };
+}

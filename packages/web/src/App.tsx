@@ -1,0 +1,30 @@
+import { lazy, Suspense } from "react";
+import { PageLink } from "./shared/PageLink";
+import { usePath } from "./shared/usePath";
+import { ShedPage } from "./shed/ShedPage";
+
+const BoardPage = lazy(() => import("./board/BoardPage"));
+
+const BOARD = /^\/board\/([^/]+)\/?$/;
+
+/** The Shed at the root, a board's page under its id. */
+export function App() {
+  const path = usePath();
+  const [, id] = BOARD.exec(path) ?? [];
+  if (id !== undefined) {
+    return (
+      <Suspense fallback={<main className="page" aria-busy="true" />}>
+        <BoardPage key={id} id={decodeURIComponent(id)} />
+      </Suspense>
+    );
+  }
+  if (path === "/") return <ShedPage />;
+  return (
+    <main className="page">
+      <h1>Nothing here</h1>
+      <p>
+        There is no page under this address. <PageLink to="/">All boards</PageLink>
+      </p>
+    </main>
+  );
+}

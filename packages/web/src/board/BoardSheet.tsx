@@ -1,0 +1,78 @@
+import { formatBoardFile } from "@lapline/contract";
+import type { Finding } from "@lapline/engine";
+import { useEffect } from "react";
+import { SettingsBar } from "../settings/SettingsBar";
+import { PageLink } from "../shared/PageLink";
+import { AssumedPart } from "./AssumedPart";
+import { BuildLine } from "./BuildLine";
+import { FindingTape } from "./FindingTape";
+import { FinsPart } from "./FinsPart";
+import { GlassPart } from "./GlassPart";
+import { MeasurePart } from "./MeasurePart";
+import { MixPart } from "./MixPart";
+import { PartSection } from "./PartSection";
+import type { GoodBoard } from "./planOf";
+import { SavingWords } from "./SavingWords";
+import { useDraft } from "./useDraft";
+import { useSaving } from "./useSaving";
+import { WaterPart } from "./WaterPart";
+
+interface BoardSheetProps {
+  readonly id: string;
+  readonly opened: GoodBoard;
+  readonly revision: string | null;
+}
+
+/** One board from the tape to the water: what is typed on the left of a number changes everything after it at once. */
+export function BoardSheet({ id, opened, revision }: BoardSheetProps) {
+  const [draft, edit] = useDraft(opened);
+  const { plan } = draft.good;
+  const text = draft.problems.length === 0 ? formatBoardFile(draft.file) : null;
+  const saving = useSaving({ id, text, opened: { text: formatBoardFile(opened.file), revision } });
+  const blockers = plan.findings.filter((finding) => finding.severity === "blocker");
+  useEffect(() => {
+    document.title = `${plan.name} · Lapline`;
+  }, [plan.name]);
+  return (
+    <>
+      <header className="top">
+        <PageLink to="/" className="home">
+          Lapline
+        </PageLink>
+        <SettingsBar />
+      </header>
+      <div className="board">
+        <BuildLine plan={plan} />
+        <main>
+          <h1>{draft.file.name}</h1>
+          <SavingWords state={saving} />
+          {blockers.length > 0 && <Blockers blockers={blockers} />}
+          <MeasurePart draft={draft} edit={edit} />
+          <FinsPart plan={plan} />
+          <GlassPart plan={plan} />
+          <PartSection id="cut" findings={plan.findings}>
+            {null}
+          </PartSection>
+          <MixPart plan={plan} />
+          <PartSection id="sand" findings={plan.findings}>
+            {null}
+          </PartSection>
+          <WaterPart plan={plan} />
+          <AssumedPart plan={plan} />
+        </main>
+      </div>
+    </>
+  );
+}
+
+/** What stops the build, across the edge of the page. */
+function Blockers({ blockers }: { blockers: readonly Finding[] }) {
+  return (
+    <section className="blockers" aria-label="What stops the build">
+      {blockers.map((finding, i) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: two findings may share code and place
+        <FindingTape key={`${finding.code} ${i}`} finding={finding} />
+      ))}
+    </section>
+  );
+}

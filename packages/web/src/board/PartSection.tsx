@@ -1,0 +1,33 @@
+import type { Finding } from "@lapline/engine";
+import { sortFindings } from "@lapline/present";
+import type { ReactNode } from "react";
+import { FindingTape } from "./FindingTape";
+import { PARTS, type PartId, partOf } from "./parts";
+
+interface PartSectionProps {
+  readonly id: PartId;
+  readonly findings: readonly Finding[];
+  /** Findings that stand elsewhere in the part, at the field they concern. */
+  readonly placed?: (finding: Finding) => boolean;
+  readonly children: ReactNode;
+}
+
+/** A part of the build with what was found in it, blockers first. */
+export function PartSection({ id, findings, placed = () => false, children }: PartSectionProps) {
+  const name = PARTS.find((part) => part.id === id)?.name;
+  const own = sortFindings(findings.filter((finding) => partOf(finding) === id && !placed(finding)));
+  return (
+    <section id={id} className="part" aria-labelledby={`${id}-name`}>
+      <h2 id={`${id}-name`}>{name}</h2>
+      {own.length > 0 && (
+        <div className="tapes">
+          {own.map((finding, i) => (
+            // biome-ignore lint/suspicious/noArrayIndexKey: two findings may share code and place
+            <FindingTape key={`${finding.code} ${finding.path} ${i}`} finding={finding} />
+          ))}
+        </div>
+      )}
+      {children}
+    </section>
+  );
+}

@@ -1,0 +1,39 @@
+import type { Board, Plan } from "@lapline/engine";
+import { placeStations, planDrawing, symmetryWords } from "@lapline/present";
+import { useCallback, useState } from "react";
+import { SheetDrawing } from "../drawing/SheetDrawing";
+import { useSettings } from "../settings/Settings";
+
+/** Narrower than this the board stands on the sheet instead of lying. */
+const LIES_FROM_MM = 150;
+
+/** The board seen from above or below along its tape. */
+export function PlanView({ plan, survey }: { plan: Plan; survey: Board["survey"] }) {
+  const { units } = useSettings();
+  const [face, setFace] = useState<"deck" | "bottom">("deck");
+  const { shape } = plan;
+  const draw = useCallback(
+    (widthMm: number) =>
+      planDrawing(plan, {
+        units,
+        face,
+        widthMm,
+        stands: widthMm < LIES_FROM_MM,
+        stations: plan.shape === null ? [] : placeStations(survey, plan.shape),
+      }),
+    [plan, survey, units, face],
+  );
+  if (shape === null) return null;
+  return (
+    <SheetDrawing
+      title={`${plan.name}, plan view, ${face} up`}
+      desc={`Outline along a tape from the tail. ${symmetryWords(shape.symmetry, units)} The readings stand in the table below.`}
+      draw={draw}
+      caption={
+        <button type="button" className="plain" onClick={() => setFace(face === "deck" ? "bottom" : "deck")}>
+          turn it over
+        </button>
+      }
+    />
+  );
+}

@@ -1,0 +1,94 @@
+import type { BoardFile, Problem } from "@lapline/contract";
+import { useId } from "react";
+import { QuantityField } from "./QuantityField";
+import { type FieldPath, formatFieldPath } from "./withField";
+
+interface SurveyFieldsProps {
+  readonly file: BoardFile;
+  readonly problems: readonly Problem[];
+  edit(path: FieldPath, value: unknown): void;
+}
+
+const TAILS = ["square", "squash", "round", "pin", "swallow", "diamond"] as const;
+const NOSES = ["pointed", "round"] as const;
+const ALONG = ["tape", "straight"] as const;
+
+/** What holds for the whole survey: length, how lengths were taken, tail and nose. */
+export function SurveyFields({ file, problems, edit }: SurveyFieldsProps) {
+  const { survey } = file;
+  const { tail } = survey;
+  const at = (path: FieldPath): string | undefined =>
+    problems.find((problem) => problem.path === formatFieldPath(path))?.message;
+  const quantity = (label: string, value: string | undefined, path: FieldPath) => (
+    <QuantityField label={label} value={value} problem={at(path)} onType={(text) => edit(path, text)} />
+  );
+  return (
+    <div className="survey-fields">
+      {quantity("length", survey.length, ["survey", "length"])}
+      <Choice
+        label="length taken by"
+        value={survey.lengthBy ?? "tape"}
+        choices={ALONG}
+        choose={(value) => edit(["survey", "lengthBy"], value)}
+      />
+      <Choice
+        label="stations taken by"
+        value={survey.stationsBy ?? "tape"}
+        choices={ALONG}
+        choose={(value) => edit(["survey", "stationsBy"], value)}
+      />
+      <Choice
+        label="nose"
+        value={survey.nose.kind}
+        choices={NOSES}
+        choose={(kind) => edit(["survey", "nose"], { kind })}
+      />
+      <Choice
+        label="tail"
+        value={tail.kind}
+        choices={TAILS}
+        choose={(kind) => edit(["survey", "tail"], tailOf(kind, tail))}
+      />
+      {"width" in tail && quantity("tail width", tail.width, ["survey", "tail", "width"])}
+      {"depth" in tail && quantity("tail depth", tail.depth, ["survey", "tail", "depth"])}
+    </div>
+  );
+}
+
+type Tail = BoardFile["survey"]["tail"];
+
+/** Another kind of tail keeps what was measured where it still has that measure; what is missing is then asked for. */
+function tailOf(kind: (typeof TAILS)[number], before: Tail): Tail {
+  const width = "width" in before ? before.width : "";
+  const depth = "depth" in before ? before.depth : "";
+  if (kind === "round" || kind === "pin") return { kind };
+  return kind === "swallow" || kind === "diamond" ? { kind, width, depth } : { kind, width };
+}
+
+interface ChoiceProps<T extends string> {
+  readonly label: string;
+  readonly value: T;
+  readonly choices: readonly T[];
+  choose(value: T): void;
+}
+
+function Choice<T extends string>({ label, value, choices, choose }: ChoiceProps<T>) {
+  const id = useId();
+  return (
+    <div className="field">
+      <label htmlFor={id}>{label}</label>
+      <select
+        id={id}
+        value={value}
+        onChange={(event) => {
+          const chosen = choices.find((each) => each === event.target.value);
+          if (chosen !== undefined) choose(chosen);
+        }}
+      >
+        {choices.map((each) => (
+          <option key={each}>{each}</option>
+        ))}
+      </select>
+    </div>
+  );
+}

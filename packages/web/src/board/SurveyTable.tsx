@@ -1,0 +1,149 @@
+import type { BoardFile, Problem } from "@lapline/contract";
+import { formatQuantity, length, type Plan } from "@lapline/engine";
+import { useState } from "react";
+import { useSettings } from "../settings/Settings";
+import { QuantityField } from "./QuantityField";
+import { type FieldPath, formatFieldPath } from "./withField";
+
+interface SurveyTableProps {
+  readonly file: BoardFile;
+  readonly plan: Plan;
+  readonly problems: readonly Problem[];
+  edit(path: FieldPath, value: unknown): void;
+}
+
+const READINGS = [
+  { field: "left", name: "left" },
+  { field: "right", name: "right" },
+  { field: "thickness", name: "thick" },
+  { field: "rocker", name: "rocker" },
+] as const;
+
+/** The readings as they were taken, each to be typed anew: one row for each place where the tape was held. */
+export function SurveyTable({ file, plan, problems, edit }: SurveyTableProps) {
+  const { stations } = file.survey;
+  return (
+    <div className="survey">
+      <table>
+        <caption className="unseen">Readings, one row for each station</caption>
+        <thead>
+          <tr>
+            <th scope="col">place</th>
+            {READINGS.map(({ field, name }) => (
+              <th key={field} scope="col">
+                {name}
+              </th>
+            ))}
+            <td />
+          </tr>
+        </thead>
+        <tbody>
+          {stations.map((_, i) => (
+            // biome-ignore lint/suspicious/noArrayIndexKey: a station is known by its place in the file, as its path is
+            <StationRow key={i} index={i} {...{ file, plan, problems, edit }} />
+          ))}
+        </tbody>
+      </table>
+      <AddStation add={(fromTail) => edit(["survey", "stations", stations.length], { fromTail })} />
+    </div>
+  );
+}
+
+function StationRow({ index, file, plan, problems, edit }: SurveyTableProps & { index: number }) {
+  const station = file.survey.stations[index];
+  const path = ["survey", "stations", index];
+  const end = station?.fromNose === undefined ? "fromTail" : "fromNose";
+  const endName = end === "fromTail" ? "from tail" : "from nose";
+  const ownProblem = problemAt(problems, formatFieldPath(path));
+  return (
+    <tr>
+      <th scope="row">
+        <QuantityField
+          label={`station ${index + 1}, ${endName}`}
+          labelUnseen
+          value={station?.[end]}
+          problem={problemAt(problems, formatFieldPath([...path, end])) ?? ownProblem}
+          onType={(text) => edit([...path, end], text)}
+        />
+        <button
+          type="button"
+          className="plain"
+          title="measure this station from the other end"
+          onClick={() => edit(path, turned(station))}
+        >
+          {endName}
+        </button>
+      </th>
+      {READINGS.map(({ field, name }) => (
+        <td key={field} data-name={name}>
+          <ReadingField {...{ index, field, name, file, plan, problems, edit }} />
+        </td>
+      ))}
+      <td className="row-act">
+        <button type="button" className="plain" onClick={() => edit(path, undefined)}>
+          remove<span className="unseen"> station {index + 1}</span>
+        </button>
+      </td>
+    </tr>
+  );
+}
+
+interface ReadingName {
+  readonly field: (typeof READINGS)[number]["field"];
+  readonly name: string;
+}
+
+function ReadingField(props: SurveyTableProps & ReadingName & { index: number }) {
+  const { index, field, name, file, plan, problems, edit } = props;
+  const { units } = useSettings();
+  const path = ["survey", "stations", index, field];
+  const at = formatFieldPath(path);
+  const station = file.survey.stations[index];
+  const whole = station?.width !== undefined && (field === "left" || field === "right");
+  if (whole && field === "right") return <p className="quiet">whole width read</p>;
+  const typed = whole ? ["survey", "stations", index, "width"] : path;
+  const reading = plan.shape?.readings.find((each) => each.path === at);
+  return (
+    <QuantityField
+      label={`station ${index + 1}, ${whole ? "whole width" : name}`}
+      labelUnseen
+      value={whole ? station.width : station?.[field]}
+      problem={problemAt(problems, formatFieldPath(typed))}
+      suspect={
+        reading?.suspect === true
+          ? `re-measure: ${formatQuantity(length(reading.wouldFitM), units)} would fit`
+          : undefined
+      }
+      onType={(text) => edit(typed, text.trim() === "" ? undefined : text)}
+    />
+  );
+}
+
+/** The same station measured from the other end: the number is the reader's to type. */
+function turned(station: BoardFile["survey"]["stations"][number] | undefined): unknown {
+  if (station === undefined) return undefined;
+  const { fromTail, fromNose, ...readings } = station;
+  return fromNose === undefined ? { fromNose: fromTail, ...readings } : { fromTail: fromNose, ...readings };
+}
+
+function problemAt(problems: readonly Problem[], path: string): string | undefined {
+  return problems.find((problem) => problem.path === path)?.message;
+}
+
+function AddStation({ add }: { add(fromTail: string): void }) {
+  const [place, setPlace] = useState("");
+  return (
+    <form
+      className="add-station"
+      onSubmit={(event) => {
+        event.preventDefault();
+        if (place.trim() === "") return;
+        add(place.trim());
+        setPlace("");
+      }}
+    >
+      <QuantityField label="Another station, from the tail" value={place} onType={setPlace} />
+      <button type="submit">Add</button>
+    </form>
+  );
+}

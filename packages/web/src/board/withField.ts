@@ -1,0 +1,37 @@
+export type FieldPath = ReadonlyArray<string | number>;
+
+/**
+ * A copy of a document with one field set, or taken away where the value is undefined; everything else is shared with the
+ * document as it was. Fields on the way that are missing are made as objects.
+ */
+export function withField<T>(document: T, path: FieldPath, value: unknown): T {
+  return place(document, path, value) as T;
+}
+
+function place(node: unknown, path: FieldPath, value: unknown): unknown {
+  const [step, ...rest] = path;
+  if (step === undefined) return value;
+  if (Array.isArray(node)) return placeInList(node, { step: Number(step), rest, value });
+  const fields: Record<string, unknown> = { ...(typeof node === "object" && node !== null ? node : {}) };
+  const placed = place(fields[step], rest, value);
+  if (placed === undefined) delete fields[step];
+  else fields[step] = placed;
+  return fields;
+}
+
+function placeInList(
+  list: readonly unknown[],
+  { step, rest, value }: { step: number; rest: FieldPath; value: unknown },
+): unknown[] {
+  const placed = place(list[step], rest, value);
+  if (placed === undefined) return list.filter((_, i) => i !== step);
+  if (step >= list.length) return [...list, placed];
+  return list.map((item, i) => (i === step ? placed : item));
+}
+
+/** The path as the contract writes it: `survey.stations[2].left`. */
+export function formatFieldPath(path: FieldPath): string {
+  return path
+    .map((step, i) => (typeof step === "number" ? `[${step}]` : i === 0 ? step : `.${step}`))
+    .join("");
+}

@@ -1,0 +1,20 @@
+import "@fontsource-variable/archivo/wdth.css";
+import "./tokens.css";
+import "./base.css";
+import "./drawing.css";
+import "./shed.css";
+import "./board.css";
+import { StrictMode } from "react";
+import { createRoot } from "react-dom/client";
+import { App } from "./App";
+import { SettingsProvider } from "./settings/SettingsProvider";
+
+const root = document.getElementById("root");
+if (root === null) throw new Error("the page has no root element");
+createRoot(root).render(
+  <StrictMode>
+    <SettingsProvider>
+      <App />
+    </SettingsProvider>
+  </StrictMode>,
+);

@@ -1,0 +1,27 @@
+import type { Quantity } from "@lapline/engine";
+import type { ReactNode } from "react";
+import { Amount } from "./Amount";
+
+export interface FigureEntry {
+  readonly name: string;
+  readonly of: Quantity | null;
+  /** Beneath it: its band, or where it is. */
+  readonly note?: ReactNode;
+}
+
+/** The few numbers of a part that are acted on, large, each with its name. */
+export function Figures({ entries }: { entries: readonly FigureEntry[] }) {
+  return (
+    <dl className="figures">
+      {entries.map(({ name, of, note }) => (
+        <div key={name}>
+          <dt>{name}</dt>
+          <dd>
+            <Amount of={of} />
+            {note !== undefined && <span className="figure-note">{note}</span>}
+          </dd>
+        </div>
+      ))}
+    </dl>
+  );
+}

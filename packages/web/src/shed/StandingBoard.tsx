@@ -1,0 +1,60 @@
+import { formatQuantity, length, type Plan, volume } from "@lapline/engine";
+import { drawingToSvgNode, silhouetteDrawing } from "@lapline/present";
+import { useId, useMemo } from "react";
+import type { BoardEntry } from "../api/boardClient";
+import type { PlanRead } from "../board/planOf";
+import { SvgTree } from "../drawing/SvgTree";
+import { useSettings } from "../settings/Settings";
+import { Fractions } from "../shared/Fractions";
+import { PageLink } from "../shared/PageLink";
+
+interface StandingBoardProps {
+  readonly entry: BoardEntry;
+  readonly read: PlanRead | null;
+  readonly mmPerM: number;
+}
+
+/** One board against the wall, with its name and what comes next. */
+export function StandingBoard({ entry, read, mmPerM }: StandingBoardProps) {
+  const plan = read?.ok === true ? read.plan : null;
+  return (
+    <PageLink to={`/board/${entry.id}`} className="standing">
+      <span className="standing-wall">{plan !== null && <Silhouette plan={plan} mmPerM={mmPerM} />}</span>
+      <span className="standing-name">{plan?.name ?? entry.name}</span>
+      {plan === null ? (
+        <span className="standing-stopped">cannot be read</span>
+      ) : (
+        <StandingWords plan={plan} />
+      )}
+    </PageLink>
+  );
+}
+
+function StandingWords({ plan }: { plan: Plan }) {
+  const { units } = useSettings();
+  const next = plan.steps?.find((step) => !step.done);
+  const stopped = plan.findings.some((finding) => finding.severity === "blocker");
+  return (
+    <>
+      {plan.shape !== null && (
+        <span className="standing-size">
+          <Fractions
+            text={`${formatQuantity(length(plan.shape.lengthTapeM), units)}, ${formatQuantity(volume(plan.shape.volumeM3), units)}`}
+          />
+        </span>
+      )}
+      {stopped && <span className="standing-stopped">stopped</span>}
+      {!stopped && next !== undefined && <span className="standing-next">next: {next.title}</span>}
+    </>
+  );
+}
+
+function Silhouette({ plan, mmPerM }: { plan: Plan; mmPerM: number }) {
+  const idPrefix = useId();
+  const node = useMemo(() => {
+    const drawing = silhouetteDrawing(plan, mmPerM);
+    if (drawing === null) return null;
+    return drawingToSvgNode(drawing, { title: plan.name, desc: "Outline, deck up, nose up.", idPrefix });
+  }, [plan, mmPerM, idPrefix]);
+  return node === null ? null : <SvgTree node={node} />;
+}
