@@ -4,6 +4,7 @@ import type { LayupPlan } from "./layup/LayupPlan";
 import type { MixPlan } from "./mix/MixPlan";
 import type { ShapePlan } from "./shape/ShapePlan";
 import type { StepPlan, WaterPlan } from "./steps/StepsPlan";
+import type { ByWeightPlan } from "./weight/compareByWeight";
 import type { WeightPlan } from "./weight/WeightPlan";
 
 /** The whole build plan. SI throughout, the unit in each key; null where a stage could not be built. */
@@ -17,6 +18,8 @@ export interface Plan {
   readonly cutplan: null;
   readonly mix: MixPlan | null;
   readonly sanding: null;
+  /** Null where the blank was not weighed. */
+  readonly byWeight: ByWeightPlan | null;
   readonly weight: WeightPlan | null;
   readonly cost: null;
   readonly steps: readonly StepPlan[] | null;

@@ -8,6 +8,7 @@ import type { BoardShape } from "./shape/BoardShape";
 import type { StepPlan, WaterPlan } from "./steps/StepsPlan";
 import type { Survey } from "./survey/Survey";
 import { ENGINE_VERSION } from "./version";
+import type { ByWeightPlan } from "./weight/compareByWeight";
 import type { WeightPlan } from "./weight/WeightPlan";
 
 interface Stages {
@@ -16,6 +17,7 @@ interface Stages {
   readonly finset: Stage<FinsetPlan>;
   readonly layup: Stage<LayupPlan>;
   readonly mix: Stage<MixPlan>;
+  readonly byWeight: Stage<ByWeightPlan>;
   readonly weight: Stage<WeightPlan>;
   readonly steps: Stage<readonly StepPlan[]>;
   readonly water: Stage<WaterPlan>;
@@ -49,6 +51,7 @@ export function assemblePlan(board: Board, stages: Stages): Plan {
     cutplan: null,
     mix: stages.mix.value,
     sanding: null,
+    byWeight: stages.byWeight.value,
     weight: stages.weight.value,
     cost: null,
     steps: stages.steps.value,

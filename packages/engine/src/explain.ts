@@ -46,6 +46,7 @@ const BUILT_FROM: Readonly<Record<string, readonly string[]>> = {
   finset: ["fins", "finset", "survey"],
   layup: ["glass", "blank", "layup"],
   mix: ["shop", "mix", "glass"],
+  byWeight: ["blank", "survey.section"],
   weight: ["blank", "glass", "weight"],
   steps: ["shop", "steps"],
   water: ["record", "water"],

@@ -9,6 +9,7 @@ import { buildSteps } from "./steps/buildSteps";
 import { buildWater } from "./steps/buildWater";
 import { buildSurvey } from "./survey/buildSurvey";
 import { buildWeight } from "./weight/buildWeight";
+import { compareByWeight } from "./weight/compareByWeight";
 
 /**
  * Turns what was measured and chosen into the whole plan. Pure: no clock, file, network or random source, and the board
@@ -20,8 +21,9 @@ export function planBuild(board: Board): Plan {
   const finset = buildFinset(board.fins, shape.value);
   const layup = buildLayup(board.glass, board.blank, board.fins, shape.value);
   const mix = buildMix(board.shop, layup.value);
+  const byWeight = compareByWeight(board.blank, shape.value);
   const weight = buildWeight(board.blank, shape.value, layup.value);
   const steps = buildSteps(board, layup.value, mix.value);
   const water = buildWater(board, steps.value);
-  return assemblePlan(board, { survey, shape, finset, layup, mix, weight, steps, water });
+  return assemblePlan(board, { survey, shape, finset, layup, mix, byWeight, weight, steps, water });
 }

@@ -6,7 +6,7 @@ import type { Mirrors } from "./Mirrors";
 import { mixSchema } from "./mixSchema";
 import { shapeSchema } from "./shapeSchema";
 import { stepSchema, waterSchema } from "./stepsSchema";
-import { weightSchema } from "./weightSchema";
+import { byWeightSchema, weightSchema } from "./weightSchema";
 
 const quantity = z.object({
   dimension: z.enum([
@@ -46,6 +46,7 @@ const plan = z.object({
   cutplan: z.null(),
   mix: mixSchema.nullable(),
   sanding: z.null(),
+  byWeight: byWeightSchema.nullable(),
   weight: weightSchema.nullable(),
   cost: z.null(),
   steps: z.array(stepSchema).nullable(),

@@ -28,3 +28,12 @@ const weight = z.object({
 });
 
 export const weightSchema: Mirrors<NonNullable<Plan["weight"]>, typeof weight> = weight;
+
+const byWeight = z.object({
+  volumeM3: number,
+  volumeLowM3: number,
+  volumeHighM3: number,
+  deckFullness: number.nullable(),
+});
+
+export const byWeightSchema: Mirrors<NonNullable<Plan["byWeight"]>, typeof byWeight> = byWeight;

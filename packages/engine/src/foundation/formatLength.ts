@@ -33,7 +33,9 @@ function inches(valueM: number, denominator: number): string {
   const part = fractionText(ticks % denominator, denominator);
   if (wholeInches < FEET_FROM_INCHES) return `${sign}${joinInches(wholeInches, part)} in`;
   const feet = Math.floor(wholeInches / INCHES_PER_FOOT);
-  return `${sign}${feet}'${joinInches(wholeInches % INCHES_PER_FOOT, part)}"`;
+  // The nought stays before a fraction: 5'5/16" would be read as five and a bit.
+  const inchesText = `${wholeInches % INCHES_PER_FOOT}${part === "" ? "" : ` ${part}`}`;
+  return `${sign}${feet}'${inchesText}"`;
 }
 
 function joinInches(whole: number, part: string): string {

@@ -34,14 +34,18 @@ export class HalfSection {
     return Math.max(this.envelopeBottomM(yM), this.cutM(yM));
   }
 
+  /** How much of the block over the rail the deck's curve fills. */
+  deckShare(): number {
+    return lameCurve(this.numbers.deckFullness, AREA_INTERVALS).area;
+  }
+
   /** Area of this half, in m². Closed form of the envelope, less what concave or vee takes. */
   areaM2(): number {
-    const { apex, deckFullness, bottomFullness, concaveM, veeM } = this.numbers;
+    const { apex, bottomFullness, concaveM, veeM } = this.numbers;
     const envelope =
       this.halfWidthM *
       this.heightM *
-      ((1 - apex) * lameCurve(deckFullness, AREA_INTERVALS).area +
-        apex * lameCurve(bottomFullness, AREA_INTERVALS).area);
+      ((1 - apex) * this.deckShare() + apex * lameCurve(bottomFullness, AREA_INTERVALS).area);
     if (concaveM === 0 && veeM === 0) return envelope;
     const step = this.halfWidthM / CUT_POINTS;
     let cut = 0;

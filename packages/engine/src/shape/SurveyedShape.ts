@@ -1,9 +1,10 @@
+import { lameArea } from "../geometry/lameCurve";
 import type { RockerCurve } from "../survey/RockerCurve";
 import type { SectionProfile } from "../survey/SectionProfile";
 import type { Side } from "../survey/Side";
 import type { Survey } from "../survey/Survey";
 import type { BoardShape } from "./BoardShape";
-import { computeSolid } from "./computeSolid";
+import { computeSolid, type Solid } from "./computeSolid";
 import type { ThicknessCurve } from "./fitThickness";
 import { MEAN_TERMS, type OutlineCurve } from "./OutlineCurve";
 import { HalfSection } from "./Section";
@@ -15,15 +16,18 @@ const GIRTH_INTERVALS = 24;
 export class SurveyedShape implements Omit<BoardShape, "plan"> {
   readonly lengthM: number;
   readonly rocker: RockerCurve;
+  readonly sections: SectionProfile;
+  readonly solid: Solid;
 
   constructor(
     private readonly survey: Survey,
     readonly outline: OutlineCurve,
     readonly thickness: ThicknessCurve,
-    readonly sections: SectionProfile = survey.sections,
   ) {
     this.lengthM = survey.lengthM;
     this.rocker = survey.rocker;
+    this.sections = survey.sections;
+    this.solid = computeSolid(this);
   }
 
   halfWidthM(side: Side, xM: number): number {
@@ -98,8 +102,8 @@ export class SurveyedShape implements Omit<BoardShape, "plan"> {
   }
 
   volumeAtDeckFullnessM3(deckFullness: number): number {
-    const sections = this.sections.withDeckFullness(deckFullness);
-    return computeSolid(new SurveyedShape(this.survey, this.outline, this.thickness, sections)).volumeM3;
+    const { volumeM3, overRailM3, overRailBlockM3 } = this.solid;
+    return volumeM3 - overRailM3 + overRailBlockM3 * lameArea(deckFullness);
   }
 
   /** Height of the rails' lowest plane at x: the rocker is measured at the centreline, which a concave lifts. */

@@ -8,7 +8,6 @@ import type { BoardShape } from "./BoardShape";
 import { checkShape } from "./checkShape";
 import { computeEdgeShare } from "./computeEdgeShare";
 import { computeSkin } from "./computeSkin";
-import { computeSolid } from "./computeSolid";
 import { computeSymmetry } from "./computeSymmetry";
 import { findMost } from "./findMost";
 import { fitOutline } from "./fitOutline";
@@ -89,7 +88,7 @@ function readAtApex(survey: Survey, thickness: ThicknessCurve): Survey {
 
 function describeShape(shape: SurveyedShape, survey: Survey, readings: readonly FittedReading[]): ShapePlan {
   const { lengthM } = shape;
-  const solid = computeSolid(shape);
+  const { solid } = shape;
   const skin = computeSkin(shape);
   const widest = findMost((xM) => shape.halfWidthM("left", xM) + shape.halfWidthM("right", xM), lengthM);
   const thickest = findMost((xM) => shape.thicknessM(xM), lengthM);

@@ -53,13 +53,6 @@ export class SectionProfile {
       veeM: veeM!,
     };
   }
-
-  /** The same profile with every deck fullness replaced: for asking what would make two volumes agree. */
-  withDeckFullness(deckFullness: number): SectionProfile {
-    const copy = new SectionProfile([], [], (x) => x);
-    const shape = this.shape.map((k) => ({ xM: k.xM, values: [k.values[0]!, deckFullness, k.values[2]!] }));
-    return Object.assign(copy, { shape, bottom: this.bottom });
-  }
 }
 
 function sortKnots(knots: Knot[]): Knot[] {

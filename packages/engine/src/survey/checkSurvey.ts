@@ -5,6 +5,7 @@ import type { StationInput, SurveyInput } from "./SurveyInput";
 
 const LEAST_STATIONS = 4;
 const INCH_M = 0.0254;
+const TAPE_SHARE = 1.03;
 
 /** What makes a survey unusable: too few stations, stations off the board, no thickness anywhere. */
 export function checkSurvey(input: SurveyInput): Finding[] {
@@ -29,7 +30,12 @@ export function checkSurvey(input: SurveyInput): Finding[] {
   }
   input.stations.forEach((station, index) => {
     const alongM = station.fromTailM ?? input.lengthM - (station.fromNoseM ?? 0);
-    if (alongM < 0 || alongM > input.lengthM) {
+    // A tape along the bottom may read a little more than the straight length.
+    const longestM =
+      input.lengthBy === "straight" && input.stationsBy !== "straight"
+        ? TAPE_SHARE * input.lengthM
+        : input.lengthM;
+    if (alongM < 0 || alongM > longestM) {
       block(
         "survey.station-off-board",
         `survey.stations[${index}]`,

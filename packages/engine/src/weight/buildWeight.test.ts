@@ -31,8 +31,7 @@ describe("the blank", () => {
     expect(spreadKg(byScale)).toBeLessThan(spreadKg(byVolume));
   });
 
-  it("warns where scale and volume disagree, and goes by the scale", () => {
-    expect(codes({ foam: "pu-48", shapedMassKg: 6 })).toEqual(["warning weight.scale-differs"]);
+  it("goes by the scale even where volume says otherwise", () => {
     expect(weigh({ foam: "pu-48", shapedMassKg: 6 }).value?.foamKg).toBe(6);
   });
 

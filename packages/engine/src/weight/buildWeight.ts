@@ -52,10 +52,7 @@ export function buildWeight(
   };
 }
 
-/** Scale and volume that differ by more than this are worth a second look (declared convention). */
-const SCALE_DIFFERS_SHARE = 0.15;
-
-/** The weighed blank against its stringer, and against volume times density. */
+/** The weighed blank against its stringer; `compareByWeight` holds it against the shape. */
 function checkScale(
   blank: BlankInput,
   of: {
@@ -72,10 +69,7 @@ function checkScale(
     const says = say`the shaped blank must weigh more than its stringer, about ${mass(stringerKg)}`;
     return [finding("blocker", "weight.shaped-mass", "blank.shapedMass", says)];
   }
-  const byVolumeKg = (of.shape.plan.volumeM3 - of.stringerVolumeM3) * of.foam.densityKgM3.value + stringerKg;
-  if (Math.abs(shapedMassKg - byVolumeKg) <= SCALE_DIFFERS_SHARE * byVolumeKg) return [];
-  const says = say`the scale says ${mass(shapedMassKg)} for the blank, volume times the foam's density ${mass(byVolumeKg)}: look at the foam, the readings or the scale again; the scale's figure is used`;
-  return [finding("warning", "weight.scale-differs", "blank.shapedMass", says)];
+  return [];
 }
 
 function composePlan(base: WeightBase, drivers: WeightDrivers): WeightPlan {

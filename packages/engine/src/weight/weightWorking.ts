@@ -21,8 +21,28 @@ export interface WeightContext {
 
 type Inputs = Working<WeightContext>["inputs"];
 
+const BY_WEIGHT: Working<WeightContext> = {
+  words:
+    "the volume that the weighed blank holds at its foam's density, and the deck fullness at which the shape would hold as much",
+  formula: "V = (m − V_stringer ρ_wood) / ρ_foam + V_stringer; V_shape(nd) = V",
+  sources: ["mass-balance", "lame-curves"],
+  inputs: ({ plan: { shape }, board: { blank } }) => [
+    ...(blank?.shapedMassKg === undefined
+      ? []
+      : [{ name: "the blank on the scale", value: mass(blank.shapedMassKg) }]),
+    ...(blank === undefined
+      ? []
+      : [{ name: "foam's density", value: density(findFoam(blank.foam)?.densityKgM3.value ?? 0) }]),
+    ...(shape === null ? [] : [{ name: "volume by shape", value: volume(shape.volumeM3) }]),
+  ],
+};
+
 /** How each number of the weight comes about, keyed by its path in the plan. */
 export const weightWorking: WorkingTable<WeightContext> = {
+  "byWeight.volumeM3": BY_WEIGHT,
+  "byWeight.volumeLowM3": BY_WEIGHT,
+  "byWeight.volumeHighM3": BY_WEIGHT,
+  "byWeight.deckFullness": BY_WEIGHT,
   ...bandWorking<WeightContext>("weight.foam", "Kg", {
     words: "foam: the weighed blank less its stringer, or volume times density",
     formula: "m = shaped mass − stringer, or (V − V_stringer) × ρ",
