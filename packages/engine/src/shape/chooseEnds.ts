@@ -110,13 +110,15 @@ function evidenceOf(
   const half = new Float64Array(n);
   const basis = new Float64Array(n);
   const penalties = prior.looseness.map((looseness) => smoothPenalty(prior, looseness));
-  const fillNormal = (ends: OutlineClass, noiseShare: number): { sumOfSquares: number; logSd: number } => {
+  const factors = new Float64Array(rows.length);
+  const fillNormal = (noiseShare: number): { sumOfSquares: number; logSd: number } => {
     matrix.fill(0);
     right.fill(0);
     let sumOfSquares = 0;
     let logSd = 0;
-    for (const { xi, legendre, value, tapeSd, sideSd } of rows) {
-      const factorAt = classValue(ends, xi);
+    for (let row = 0; row < rows.length; row++) {
+      const { legendre, value, tapeSd, sideSd } = rows[row]!;
+      const factorAt = factors[row]!;
       const sd = Math.hypot(tapeSd * noiseShare, sideSd);
       const weight = (scale / sd) ** 2;
       const share = value / scale;
@@ -133,6 +135,7 @@ function evidenceOf(
   };
   return (tail, nose) => {
     const ends = { cornered, tail, nose };
+    for (let row = 0; row < rows.length; row++) factors[row] = classValue(ends, rows[row]!.xi);
     const ownSurprise = unlikelihood(tail, tailPrior) + unlikelihood(nose, nosePrior);
     let best: Found = {
       tail,
@@ -143,7 +146,7 @@ function evidenceOf(
       misfit: Number.POSITIVE_INFINITY,
     };
     for (const { share: noiseShare, differencesMisfit } of noiseShares) {
-      const { sumOfSquares, logSd } = fillNormal(ends, noiseShare);
+      const { sumOfSquares, logSd } = fillNormal(noiseShare);
       for (let k = 0; k < penalties.length; k++) {
         const penalty = penalties[k]!;
         for (let i = 0; i < n; i++) {

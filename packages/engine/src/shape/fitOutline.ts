@@ -156,20 +156,28 @@ function smoothWaves(
   return fit;
 }
 
+/** The mean's roughness at looseness 1, and what does not change with it, laid out for all terms together. */
+const MEAN_ROUGHNESS = layOut(
+  smoothPenalty({ ...MEAN_PRIOR, freeSd: Number.POSITIVE_INFINITY }, 1),
+  MEAN_TERMS,
+  0,
+);
+const FIXED = layOut(smoothPenalty(OFFSET_PRIOR, OFFSET_PRIOR.looseness[0]!), OFFSET_TERMS, MEAN_TERMS);
+for (let i = 0; i < MEAN_PRIOR.order; i++) FIXED[i * (SIZE + 1)] = 1 / MEAN_PRIOR.freeSd ** 2;
+
 function outlinePenalty(loosenessM: number): Float64Array {
-  const size = SIZE;
-  const penalty = new Float64Array(size * size);
-  const mean = smoothPenalty(MEAN_PRIOR, loosenessM);
-  const offset = smoothPenalty(OFFSET_PRIOR, OFFSET_PRIOR.looseness[0]!);
-  for (let i = 0; i < MEAN_TERMS; i++) {
-    for (let j = 0; j < MEAN_TERMS; j++) penalty[i * size + j] = mean[i * MEAN_TERMS + j]!;
-  }
-  for (let i = 0; i < OFFSET_TERMS; i++) {
-    for (let j = 0; j < OFFSET_TERMS; j++) {
-      penalty[(MEAN_TERMS + i) * size + MEAN_TERMS + j] = offset[i * OFFSET_TERMS + j]!;
-    }
-  }
+  const tightness = 1 / loosenessM ** 2;
+  const penalty = new Float64Array(SIZE * SIZE);
+  for (let i = 0; i < penalty.length; i++) penalty[i] = tightness * MEAN_ROUGHNESS[i]! + FIXED[i]!;
   return penalty;
+}
+
+function layOut(block: Float64Array, terms: number, first: number): Float64Array {
+  const matrix = new Float64Array(SIZE * SIZE);
+  for (let i = 0; i < terms; i++) {
+    for (let j = 0; j < terms; j++) matrix[(first + i) * SIZE + first + j] = block[i * terms + j]!;
+  }
+  return matrix;
 }
 
 function describeFit(found: {
