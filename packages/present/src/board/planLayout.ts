@@ -97,7 +97,7 @@ function planRoom(shape: Shape, { stands, stations = [], units, widthMm, textMm 
     tapeWide,
     sideWord,
     vLow,
-    vHigh: vLow + TAPE_GAP + tapeWide + DIMENSION_STEP,
+    vHigh: vLow + TAPE_GAP + tapeWide + DIMENSION_STEP + 1,
   };
 }
 

@@ -1,0 +1,189 @@
+import { formatQuantity, length, type Plan } from "@lapline/engine";
+import { describe, expect, test } from "vitest";
+import {
+  cupDrawing,
+  type Drawing,
+  drawingToSvg,
+  finDrawing,
+  placeStations,
+  planDrawing,
+  profileDrawing,
+  silhouetteDrawing,
+  skinStrip,
+} from "../src";
+import { DEMO_PLANS } from "./demoPlans";
+import { measureOnBoard, readPaths, readTexts } from "./readDrawing";
+
+/** The issue's figure for drawings on the screen: within 0.01 mm of the plan, on the board. */
+const WITHIN_M = 0.00001;
+const UNITS = ["inch", "mm"] as const;
+
+function svgOf(drawing: Drawing): string {
+  return drawingToSvg(drawing, { title: "t", desc: "d" });
+}
+
+function present<T>(value: T | null | undefined): T {
+  if (value === null || value === undefined) throw new Error("expected a value");
+  return value;
+}
+
+describe.each(DEMO_PLANS)("$id", ({ plan, board }) => {
+  const shape = present(plan.shape);
+  const stations = placeStations(board.survey, shape);
+  const views = UNITS.flatMap((units) =>
+    (["deck", "bottom"] as const).flatMap((face) =>
+      [true, false].map((stands) => ({ units, face, stands, widthMm: stands ? 82 : 260 })),
+    ),
+  );
+
+  test.each(views)("plan view, $face, stands $stands, $units: the edge is the plan's outline", (view) => {
+    const drawing = present(planDrawing(plan, { ...view, stations }));
+    const [edge = []] = readPaths(svgOf(drawing), "outline", "pen-thick");
+    const truth = [
+      ...shape.outline.map(({ fromTailM, leftM }) => ({ fromTailM, leftM })),
+      ...shape.outline.map(({ fromTailM, rightM }) => ({ fromTailM, leftM: -rightM })).reverse(),
+    ];
+    expect(edge).toHaveLength(truth.length);
+    edge.forEach((point, i) => {
+      const at = measureOnBoard(drawing, point);
+      expect(Math.abs(at.fromTailM - (truth[i]?.fromTailM ?? 0))).toBeLessThan(WITHIN_M);
+      expect(Math.abs(at.leftM - (truth[i]?.leftM ?? 0))).toBeLessThan(WITHIN_M);
+    });
+  });
+
+  test.each(views)(
+    "plan view, $face, stands $stands, $units: nothing leaves the sheet; figures are the plan's",
+    (view) => {
+      const drawing = present(planDrawing(plan, { ...view, stations }));
+      const svg = svgOf(drawing);
+      expect(drawing.widthMm).toBeCloseTo(view.widthMm, 9);
+      for (const layer of ["outline", "readings", "tape", "dimensions", "words"]) {
+        for (const { x, y } of [...readPaths(svg, layer, "ink-soft").flat(), ...readTexts(svg, layer)]) {
+          expect(x).toBeGreaterThanOrEqual(-0.01);
+          expect(x).toBeLessThanOrEqual(drawing.widthMm + 0.01);
+          expect(y).toBeGreaterThanOrEqual(-0.01);
+          expect(y).toBeLessThanOrEqual(drawing.heightMm + 0.01);
+        }
+      }
+      const figures = readTexts(svg, "dimensions").map(({ text }) => text);
+      expect(figures).toContain(formatQuantity(length(shape.widthMaxM), view.units));
+      expect(figures.join()).toContain(formatQuantity(length(shape.lengthTapeM), view.units));
+      const readings = readTexts(svg, "readings").map(({ text }) => text);
+      const read = shape.readings.filter(({ path }) => /\.(left|right)$/.test(path));
+      expect(readings).toHaveLength(read.length);
+      for (const { readM } of read) {
+        expect(readings).toContain(formatQuantity(length(readM), view.units).replace(/ (in|mm)$/, ""));
+      }
+    },
+  );
+
+  test("plan view: left and right are where the words say, deck up and bottom up", () => {
+    for (const face of ["deck", "bottom"] as const) {
+      const drawing = present(planDrawing(plan, { units: "mm", face, stands: true, widthMm: 90, stations }));
+      const words = readTexts(svgOf(drawing), "words");
+      const left = present(words.find(({ text }) => text.startsWith("LEFT")));
+      const right = present(words.find(({ text }) => text === "RIGHT"));
+      expect(measureOnBoard(drawing, left).leftM).toBeGreaterThan(measureOnBoard(drawing, right).leftM);
+      expect(left.x > right.x).toBe(face === "bottom");
+    }
+  });
+
+  test("marking-out: every mark where the plan has it, LEFT at the reader's right, figures from the plan", () => {
+    const finset = present(plan.finset);
+    for (const units of UNITS) {
+      const drawing = present(finDrawing(plan, { units, widthMm: 130 }));
+      const svg = svgOf(drawing);
+      const bases = readPaths(svg, "fins", "pen-thick").map((path) =>
+        path.map((point) => measureOnBoard(drawing, point)),
+      );
+      expect(bases).toHaveLength(finset.marks.length);
+      finset.marks.forEach((mark, i) => {
+        [mark.trailing.at, mark.leading.at].forEach((at, end) => {
+          expect(Math.abs((bases[i]?.[end]?.fromTailM ?? 0) - at.xM)).toBeLessThan(WITHIN_M);
+          expect(Math.abs((bases[i]?.[end]?.leftM ?? 0) - at.yM)).toBeLessThan(WITHIN_M);
+        });
+      });
+      const words = readTexts(svg, "words");
+      expect(present(words.find(({ text }) => text === "LEFT is here")).x).toBeGreaterThan(
+        present(words.find(({ text }) => text === "RIGHT")).x,
+      );
+      expect(drawing.notes[0]).toBe("Bottom up, nose away: LEFT is on your right hand.");
+      const fromTail = readTexts(svg, "dimensions").map(({ text }) => text);
+      const fromLine = readTexts(svg, "across").map(({ text }) => text);
+      for (const mark of finset.marks) {
+        expect(fromTail).toContain(formatQuantity(length(mark.trailing.fromTailTapeM), units));
+        if (mark.side === "centre") continue;
+        for (const end of [mark.trailing, mark.leading]) {
+          const figure = formatQuantity(length(end.fromCentrelineM), units).replace(/ (in|mm)$/, "");
+          expect(fromLine).toContain(figure);
+        }
+      }
+    }
+  });
+
+  test("side view: bottom and deck are the plan's rocker and thickness, heights by the stated factor", () => {
+    const drawing = present(profileDrawing(plan, { units: "mm", widthMm: 260 }));
+    const [edge = []] = readPaths(svgOf(drawing), "outline", "pen-thick");
+    const truth = [
+      ...shape.profile.map(({ fromTailM, rockerM }) => ({ fromTailM, upM: rockerM })),
+      ...shape.profile
+        .map(({ fromTailM, rockerM, thicknessM }) => ({ fromTailM, upM: rockerM + thicknessM }))
+        .reverse(),
+    ];
+    edge.forEach((point, i) => {
+      const at = measureOnBoard(drawing, point);
+      expect(Math.abs(at.fromTailM - (truth[i]?.fromTailM ?? 0))).toBeLessThan(WITHIN_M);
+      expect(Math.abs(at.leftM - (truth[i]?.upM ?? 0))).toBeLessThan(WITHIN_M);
+    });
+    const times = -drawing.frame.acrossMmPerM.y / drawing.frame.alongMmPerM.x;
+    expect(drawing.notes.join(" ")).toContain(times > 1.01 ? `Heights drawn ${Math.round(times)} times` : "");
+  });
+
+  test("skin strip: each band as thick as the plan's layer, by the stated factor", () => {
+    const drawing = present(skinStrip(plan, { units: "mm", widthMm: 400 }));
+    const [, times] = present(/drawn (\d+) times/.exec(drawing.notes.join(" ")));
+    const bands = readPaths(svgOf(drawing), "skin", "hatch-cloth").map(
+      (band) => (band[2]?.y ?? 0) - (band[0]?.y ?? 0),
+    );
+    const thicknesses = present(plan.layup).zones.map(
+      (zone) => zone.laminateThicknessM * 1000 * Number(times),
+    );
+    for (const band of bands) expect(thicknesses.some((mm) => Math.abs(mm - band) < 0.001)).toBe(true);
+    expect(bands.length).toBeGreaterThan(2);
+  });
+
+  test("cups: the fills are to each other as the plan's masses", () => {
+    const mix = present(plan.mix);
+    const largestKg = Math.max(...mix.coats.flatMap((coat) => coat.cups.map((cup) => cup.mixedMassKg)));
+    for (const coat of mix.coats) {
+      const levels = readPaths(svgOf(cupDrawing(coat, mix)), "cups", "hatch-resin").map(
+        (cup) => (cup[1]?.y ?? 0) - (cup[0]?.y ?? 0),
+      );
+      expect(levels).toHaveLength(coat.cups.length);
+      coat.cups.forEach((cup, i) => {
+        expect(levels[i]).toBeCloseTo((12 * cup.mixedMassKg) / largestKg, 3);
+      });
+    }
+  });
+});
+
+describe("what cannot be drawn", () => {
+  const [demo] = DEMO_PLANS;
+  const bare: Plan = { ...present(demo).plan, shape: null, finset: null, layup: null };
+  test("is null, never an empty board", () => {
+    expect(planDrawing(bare, { units: "mm", face: "deck", stands: false, widthMm: 200 })).toBeNull();
+    expect(profileDrawing(bare, { units: "mm", widthMm: 200 })).toBeNull();
+    expect(finDrawing(bare, { units: "mm", widthMm: 200 })).toBeNull();
+    expect(skinStrip(bare, { units: "mm", widthMm: 200 })).toBeNull();
+    expect(silhouetteDrawing(bare, 60)).toBeNull();
+  });
+});
+
+test("boards in the shed are drawn to one scale", () => {
+  for (const { plan } of DEMO_PLANS) {
+    const drawing = present(silhouetteDrawing(plan, 40));
+    const [edge = []] = readPaths(svgOf(drawing), "outline", "pen-thick");
+    const tall = Math.max(...edge.map(({ y }) => y)) - Math.min(...edge.map(({ y }) => y));
+    expect(tall).toBeCloseTo(present(plan.shape).lengthM * 40, 3);
+  }
+});
