@@ -25,7 +25,7 @@ export function readSourceFiles(folder: string, name: RegExp): readonly SourceFi
 }
 
 const IMPORT =
-  /(?:^|\n)\s*(?:import|export)\b[^;"']*?\bfrom\s*["']([^"']+)["']|(?:^|\n)\s*import\s*["']([^"']+)["']|\bimport\(\s*["']([^"']+)["']/g;
+  /(?:^|[\n;])\s*(?:import|export)\b[^;"']*?\bfrom\s*["']([^"']+)["']|(?:^|[\n;])\s*import\s*["']([^"']+)["']|\bimport\(\s*["']([^"']+)["']/g;
 
 /** What a source file imports, types too: a package's name, or a path from the root without its ending. */
 export function readImports({ path, text }: SourceFile): readonly string[] {
