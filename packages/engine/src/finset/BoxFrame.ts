@@ -59,16 +59,19 @@ export function placeBoxPoint(frame: BoxFrame, point: BoxPoint): BoardPoint {
 export const computeRiseM = (frame: BoxFrame, point: BoxPoint): number =>
   point.inM * Math.cos(frame.leanRad) + point.outM * Math.sin(frame.leanRad);
 
+/** Whether a point lies within the outline, and not in a swallow tail's notch. */
+export function isOnBoard({ shape }: SetOutLine, { xM, yM }: BoardPoint): boolean {
+  if (xM < 0 || xM > shape.lengthM) return false;
+  const outM = Math.abs(yM);
+  return outM <= shape.halfWidthM(yM >= 0 ? "left" : "right", xM) && outM >= shape.notchHalfWidthM(xM);
+}
+
 /** Deck or bottom over a point of the board; null where the point is not on the board. */
-export function computeSkinM(
-  { shape }: SetOutLine,
-  face: "deck" | "bottom",
-  point: BoardPoint,
-): number | null {
+export function computeSkinM(line: SetOutLine, face: "deck" | "bottom", point: BoardPoint): number | null {
+  if (!isOnBoard(line, point)) return null;
+  const { shape } = line;
   const side = point.yM >= 0 ? "left" : "right";
   const outM = Math.abs(point.yM);
-  if (point.xM < 0 || point.xM > shape.lengthM) return null;
-  if (outM > shape.halfWidthM(side, point.xM) || outM < shape.notchHalfWidthM(point.xM)) return null;
   return face === "deck"
     ? shape.deckHeightM(side, point.xM, outM)
     : shape.bottomHeightM(side, point.xM, outM);

@@ -1,5 +1,12 @@
 import { SIDES, type Side } from "../survey/Side";
-import { type BoxFrame, computeRiseM, computeSkinM, placeBoxPoint } from "./BoxFrame";
+import {
+  type BoxFrame,
+  type BoxPoint,
+  computeRiseM,
+  computeSkinM,
+  isOnBoard,
+  placeBoxPoint,
+} from "./BoxFrame";
 import { findCrossing } from "./findCrossing";
 import { type BoardPoint, sideSign } from "./SetOutLine";
 
@@ -14,12 +21,13 @@ import { type BoardPoint, sideSign } from "./SetOutLine";
 export function computeFoamUnderM(frame: BoxFrame): number | null {
   let leastM = Number.POSITIVE_INFINITY;
   for (const alongM of stationsM(frame)) {
+    const mouthM = computeMouthM(frame, alongM);
+    if (mouthM === null) return null;
     for (const outM of frame.halfWidthM > 0 ? [-frame.halfWidthM, frame.halfWidthM] : [0]) {
       const point = { alongM, outM, inM: frame.depthM };
-      const floorM = computeHeightM(frame, point);
       const deckM = computeSkinM(frame.line, "deck", placeBoxPoint(frame, point));
-      if (floorM === null || deckM === null) return null;
-      leastM = Math.min(leastM, deckM - floorM);
+      if (deckM === null) return null;
+      leastM = Math.min(leastM, deckM - mouthM - computeRiseM(frame, point));
     }
   }
   return leastM;
@@ -35,9 +43,12 @@ export function computeFoamBesideM(frame: BoxFrame): number | null {
   if (frame.spot.fin.box === undefined) return null;
   let leastM = Number.POSITIVE_INFINITY;
   for (const alongM of stationsM(frame)) {
-    for (const inM of [frame.depthM / 2, frame.depthM]) {
+    const mouthM = computeMouthM(frame, alongM);
+    if (mouthM === null) return null;
+    for (const inM of [frame.depthM, frame.depthM / 2]) {
       for (const wall of frame.spot.side === "centre" ? [-1, 1] : [1]) {
-        const besideM = computeBesideM(frame, { alongM, outM: wall * frame.halfWidthM, inM });
+        const point = { alongM, outM: wall * frame.halfWidthM, inM };
+        const besideM = computeBesideM(frame, point, { mouthM, leastM });
         if (besideM === null) return null;
         leastM = Math.min(leastM, besideM);
       }
@@ -47,34 +58,37 @@ export function computeFoamBesideM(frame: BoxFrame): number | null {
 }
 
 /** Foam beside a box is told in tenths of a millimetre. */
-const NEAR_M = 1e-6;
+const NEAR_M = 4e-6;
 
 const stationsM = ({ rearM, frontM }: BoxFrame) => [rearM, (rearM + frontM) / 2, frontM];
 
-/** Height of a point of the block in the board's frame. */
-function computeHeightM(frame: BoxFrame, point: Parameters<typeof placeBoxPoint>[1]): number | null {
-  const mouth = placeBoxPoint(frame, { alongM: point.alongM, outM: 0, inM: 0 });
-  const bottomM = computeSkinM(frame.line, "bottom", mouth);
-  return bottomM === null ? null : bottomM + computeRiseM(frame, point);
+/** Height of the bottom at the base line, from which the block is let in. */
+const computeMouthM = (frame: BoxFrame, alongM: number): number | null =>
+  computeSkinM(frame.line, "bottom", placeBoxPoint(frame, { alongM, outM: 0, inM: 0 }));
+
+interface SoFar {
+  readonly mouthM: number;
+  /** The least foam found yet: a place that has as much is not searched to its end. */
+  readonly leastM: number;
 }
 
-function computeBesideM(frame: BoxFrame, point: Parameters<typeof placeBoxPoint>[1]): number | null {
-  const { line } = frame;
+/** Foam beside one place of the wall, or the least so far where it is no less. */
+function computeBesideM(frame: BoxFrame, point: BoxPoint, { mouthM, leastM }: SoFar): number | null {
+  const { shape } = frame.line;
   const at = placeBoxPoint(frame, point);
-  const heightM = computeHeightM(frame, point);
-  if (heightM === null) return null;
+  if (!isOnBoard(frame.line, at)) return null;
   const side = outwardSide(frame.spot.side, at);
-  const sign = sideSign(side);
-  const insideM = (yM: number): number => {
-    const deckM = computeSkinM(line, "deck", { xM: at.xM, yM });
-    const bottomM = computeSkinM(line, "bottom", { xM: at.xM, yM });
-    return deckM === null || bottomM === null ? -1 : Math.min(deckM - heightM, heightM - bottomM);
+  const wallM = sideSign(side) * at.yM;
+  const heightM = mouthM + computeRiseM(frame, point);
+  const insideM = (outM: number): number => {
+    const deckM = shape.deckHeightM(side, at.xM, Math.abs(outM));
+    return Math.min(deckM - heightM, heightM - shape.bottomHeightM(side, at.xM, Math.abs(outM)));
   };
-  if (computeSkinM(line, "deck", at) === null) return null;
-  if (insideM(at.yM) <= 0) return 0;
-  const railM = line.shape.halfWidthM(side, at.xM);
-  const outM = findCrossing((distanceM) => insideM(sign * distanceM), sign * at.yM, railM + NEAR_M, NEAR_M);
-  return outM === null ? null : outM - sign * at.yM;
+  if (insideM(wallM) <= 0) return 0;
+  const farM = Math.min(shape.halfWidthM(side, at.xM), wallM + leastM);
+  if (insideM(farM) > 0) return farM - wallM;
+  const outM = findCrossing(insideM, wallM, farM, NEAR_M);
+  return outM === null ? null : outM - wallM;
 }
 
 function outwardSide(side: Side | "centre", at: BoardPoint): Side {

@@ -47,13 +47,13 @@ export function buildFinset(fins: FinsInput | undefined, shape: BoardShape | nul
   const checked = checkLaidOut(fins, laid, defaults);
   return {
     value: {
-      asymmetryM: Math.max(0, ...laid.ownRails.map(({ leftM, rightM }) => Math.abs(leftM - rightM))),
+      asymmetryM: Math.max(0, ...laid.placed.ownRails.map(({ leftM, rightM }) => Math.abs(leftM - rightM))),
       sides: defaults.sides,
       boxes: defaults.boxes,
       toleranceM: defaults.toleranceM,
       line: describeLine(laid.line, laid.along),
       marks: laid.marks,
-      pairs: buildPairs(shape, laid.along, laid.marks, laid.ownRails),
+      pairs: buildPairs(shape, laid.along, laid.marks, laid.placed.ownRails),
       ...checked.parts,
     },
     findings: [...laid.findings, ...checked.findings],
@@ -66,22 +66,26 @@ function layOut(fins: FinsInput, shape: BoardShape, { sides }: FinDefaults) {
   const along = buildAlongBy(fins, shape);
   const line = buildSetOutLine(shape, sides);
   const checked = checkFins(fins);
-  const placed = placeFins({ fins: checked.fins, sides, line, along });
-  const spots = placed.spots.filter((spot) => checkSpot(line, spot, spot.id).length === 0);
-  const built = spots.flatMap((spot) => {
+  const request = { fins: checked.fins, sides, line, along };
+  const placed = placeFins(request);
+  const faults = placed.spots.map((spot) => ({ spot, check: (who: string) => checkSpot(line, spot, who) }));
+  const faulty = faults.filter(({ spot, check }) => check(spot.id).length > 0);
+  // Both sides of a faulty fin, so that what is true of one side only is said of that side.
+  const told = faults.filter(({ spot }) => faulty.some((fault) => fault.spot.fin === spot.fin));
+  const built = placed.spots.flatMap((spot) => {
+    if (faulty.some((fault) => fault.spot === spot)) return [];
     const ground = buildGround(line, spot);
     const mark = buildMark(along, ground);
     return mark === null ? [] : [{ ground, mark }];
   });
-  const faults = placed.spots.map((spot) => ({ spot, check: (who: string) => checkSpot(line, spot, who) }));
   return {
     along,
     line,
-    listed: checked.fins,
+    request,
+    placed,
     grounds: built.map(({ ground }) => ground),
-    ownRails: placed.ownRails,
     marks: built.map(({ mark }) => mark),
-    findings: [...checked.findings, ...placed.findings, ...foldSides(faults)],
+    findings: [...checked.findings, ...placed.findings, ...foldSides(told)],
   };
 }
 
@@ -91,7 +95,7 @@ function checkLaidOut(fins: FinsInput, laid: ReturnType<typeof layOut>, { sides,
   const { shape } = line;
   const clearances = computeClearances(grounds, marks);
   const plug = fins.leashPlug && buildLeashPlug({ plug: fins.leashPlug, line, along, grounds });
-  const sidesCompared = compareSides(shape, { fins: laid.listed, along });
+  const sidesCompared = compareSides(shape, laid.request, laid.placed);
   const recommended = recommendSides(sidesCompared, shape.plan.symmetry);
   const { asSet, asSetPairs, findings } = buildAsSet({ shape, along, toleranceM }, fins.asSet ?? [], marks);
   const recommendedSides = recommended.sides;
@@ -101,7 +105,7 @@ function checkLaidOut(fins: FinsInput, laid: ReturnType<typeof layOut>, { sides,
       ...checkClearances(grounds, clearances),
       ...checkTwist(marks),
       ...(plug?.findings ?? []),
-      ...checkRule(sides, recommended, laid.ownRails),
+      ...checkRule(sides, recommended, laid.placed.ownRails),
       ...findings,
     ],
   };

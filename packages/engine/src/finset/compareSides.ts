@@ -3,19 +3,24 @@ import type { FinSpot } from "./FinSpot";
 import { spotSide } from "./FinSpot";
 import type { SidesComparedPlan } from "./FinsetPlan";
 import type { SidesRule } from "./FinsInput";
-import { type PlaceRequest, placeFins } from "./placeFins";
+import { type PlacedFins, type PlaceRequest, placeFins } from "./placeFins";
 import { buildSetOutLine, computeRailM, placeOnBoard, type SetOutLine } from "./SetOutLine";
 
 const RULES: readonly SidesRule[] = ["average", "rail", "centreline"];
 
-/** Gives what each side would read from its own rail and from the stringer under each of the three rules. */
+/**
+ * Gives what each side would read from its own rail and from the stringer under each of the three rules.
+ * @param placed the fins as placed under the rule in force
+ */
 export function compareSides(
   shape: BoardShape,
-  request: Pick<PlaceRequest, "fins" | "along">,
+  request: PlaceRequest,
+  placed: PlacedFins,
 ): readonly SidesComparedPlan[] {
   return RULES.map((sides) => {
-    const line = buildSetOutLine(shape, sides);
-    const { spots, ownRails } = placeFins({ ...request, sides, line });
+    const isInForce = sides === request.sides;
+    const line = isInForce ? request.line : buildSetOutLine(shape, sides);
+    const { spots, ownRails } = isInForce ? placed : placeFins({ ...request, sides, line });
     return {
       id: sides,
       asymmetryM: Math.max(0, ...ownRails.map(({ leftM, rightM }) => Math.abs(leftM - rightM))),

@@ -28,9 +28,10 @@ export function computeClearances(
   grounds: readonly Ground[],
   marks: readonly FinMark[],
 ): readonly ClearancePlan[] {
+  const nearest = findNearest(grounds);
   return grounds.map((ground, i) => {
     const { spot, frame, footprint } = ground;
-    const next = findNext(ground, grounds);
+    const next = nearest.get(spot.id);
     return {
       id: spot.id,
       foamAboveM: marks[i]?.foamUnderM ?? null,
@@ -59,20 +60,30 @@ function computeSignedToRailM({ line, spot }: BoxFrame, corner: BoardPoint): num
   return sideSign(side) * corner.yM > shape.halfWidthM(side, xM) ? -toRailM : toRailM;
 }
 
-function findNext(
-  ground: Ground,
-  grounds: readonly Ground[],
-): { readonly id: string; readonly gapM: number } | null {
-  let next: { readonly id: string; readonly gapM: number } | null = null;
-  for (const other of grounds) {
-    if (other.spot.id === ground.spot.id) continue;
-    const gapM = computeGapM(ground.footprint, other.footprint);
-    if (next === null || gapM < next.gapM) next = { id: other.spot.id, gapM };
-  }
-  return next;
+interface Neighbour {
+  readonly id: string;
+  readonly gapM: number;
 }
 
-const SAMPLES = 8;
+/** The fin nearest to each, by its id; every two are held against each other once. */
+function findNearest(grounds: readonly Ground[]): ReadonlyMap<string, Neighbour> {
+  const nearest = new Map<string, Neighbour>();
+  const offer = (to: Ground, { spot }: Ground, gapM: number) => {
+    const known = nearest.get(to.spot.id);
+    if (known === undefined || gapM < known.gapM) nearest.set(to.spot.id, { id: spot.id, gapM });
+  };
+  grounds.forEach((ground, i) => {
+    for (const other of grounds.slice(i + 1)) {
+      const gapM = computeGapM(ground.footprint, other.footprint);
+      offer(ground, other, gapM);
+      offer(other, ground, gapM);
+    }
+  });
+  return nearest;
+}
+
+/** The bottom is smooth over a base, so quarters of it find the bow to a few hundredths of itself. */
+const SAMPLES = 4;
 
 /** Where the bottom is farthest from a straightedge laid along the base: positive where it is hollow. */
 function computeBowM(frame: BoxFrame): number {

@@ -1,18 +1,18 @@
 import type { BoardShape } from "../shape/BoardShape";
 import type { Side } from "../survey/Side";
 import { findCrossing } from "./findCrossing";
+import { findLeast, type Sample } from "./findLeast";
 import { type BoardPoint, computeRailM, placeOnBoard, type SetOutLine, sideSign } from "./SetOutLine";
 
-const SCAN = 12;
-const GOLDEN = (Math.sqrt(5) - 1) / 2;
+const SCAN = 6;
 /** The distance is level about its least, so that this leaves it under a thousandth of a micrometre long. */
-const NARROW_M = 1e-6;
+const NARROW_M = 4e-6;
 
 /**
  * Gives the shortest distance from a point on the bottom to the outline of one side, as a tape swung about the point finds it.
  *
- * A scan over the length that can hold the nearest point (no farther along than the rail is across), then a golden-section
- * search round the best of it. The flat end of the tail is not a rail and is not looked at.
+ * A scan over the length that can hold the nearest point (no farther along than the rail is across), then a finer search
+ * round the best of it. The flat end of the tail is not a rail and is not looked at.
  * @param point in the board's frame
  * @returns metres
  */
@@ -22,32 +22,14 @@ export function computeToRailM(shape: BoardShape, side: Side, point: BoardPoint)
   const acrossM = Math.abs(shape.halfWidthM(side, onBoardM(point.xM)) - outM);
   const lowM = onBoardM(point.xM - acrossM);
   const stepM = (onBoardM(point.xM + acrossM) - lowM) / SCAN;
-  const squareM2 = (xM: number) => (xM - point.xM) ** 2 + (shape.halfWidthM(side, xM) - outM) ** 2;
-  let [bestM, leastM2] = [lowM, squareM2(lowM)];
-  for (let i = 1; i <= SCAN; i += 1) {
-    const hereM2 = squareM2(lowM + i * stepM);
-    if (hereM2 < leastM2) [bestM, leastM2] = [lowM + i * stepM, hereM2];
-  }
-  return Math.sqrt(computeLeast(squareM2, onBoardM(bestM - stepM), onBoardM(bestM + stepM)));
-}
-
-/** Golden section: the least of a function with one dip between two places. */
-function computeLeast(f: (at: number) => number, from: number, to: number): number {
-  let [low, high] = [from, to];
-  let [inner, outer] = [high - GOLDEN * (high - low), low + GOLDEN * (high - low)];
-  let [atInner, atOuter] = [f(inner), f(outer)];
-  while (high - low > NARROW_M) {
-    if (atInner < atOuter) {
-      [high, outer, atOuter] = [outer, inner, atInner];
-      inner = high - GOLDEN * (high - low);
-      atInner = f(inner);
-    } else {
-      [low, inner, atInner] = [inner, outer, atOuter];
-      outer = low + GOLDEN * (high - low);
-      atOuter = f(outer);
-    }
-  }
-  return Math.min(atInner, atOuter, f(low), f(high));
+  const squareAt = (at: number): number => (at - point.xM) ** 2 + (shape.halfWidthM(side, at) - outM) ** 2;
+  const samples: readonly Sample[] = Array.from({ length: SCAN + 1 }, (_, i) => {
+    const at = lowM + i * stepM;
+    return { at, value: squareAt(at) };
+  });
+  const best = samples.reduce((lowest, { value }, i) => (value < samples[lowest]!.value ? i : lowest), 0);
+  const around = [Math.max(best - 1, 0), best, Math.min(best + 1, SCAN)] as const;
+  return Math.sqrt(findLeast(squareAt, [samples[around[0]]!, samples[best]!, samples[around[2]]!], NARROW_M));
 }
 
 export interface InsetRequest {
