@@ -1,5 +1,7 @@
 export type { Board } from "./Board";
 export { buildBoardMesh } from "./buildBoardMesh";
+export { buildHouseSetOffers } from "./buildHouseSetOffers";
+export { HOUSE_SETS, type HouseSet } from "./constants/houseSets";
 export { type Explanation, explain } from "./explain";
 export type {
   Arrangement,
@@ -10,6 +12,7 @@ export type {
   LeashPlugInput,
   ToeInput,
 } from "./finset/FinsInput";
+export type { HouseSetOffer } from "./finset/offerHouseSet";
 export { formatLength } from "./foundation/formatLength";
 export { formatQuantity } from "./foundation/formatQuantity";
 export { type ParsedQuantity, parseQuantity } from "./foundation/parseQuantity";

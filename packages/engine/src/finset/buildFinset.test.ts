@@ -181,11 +181,15 @@ describe("what cannot be set out", () => {
     expect(blockers(centre, swallow)[0]?.text).toMatch(/in the tail's notch/);
   });
 
-  it("has no value, and a blocker, without fins or without a board", () => {
-    expect(buildFinset(undefined, shape)).toMatchObject({
-      value: null,
-      findings: [{ code: "finset.none", severity: "blocker" }],
-    });
+  it("has no value without fins, and only notes it, since nothing was asked", () => {
+    for (const board of [shape, null])
+      expect(buildFinset(undefined, board)).toMatchObject({
+        value: null,
+        findings: [{ code: "finset.none", severity: "note" }],
+      });
+  });
+
+  it("has no value, and a blocker, without a board or without a fin", () => {
     expect(buildFinset(twin({}), null)).toMatchObject({
       value: null,
       findings: [{ code: "finset.no-shape", severity: "blocker" }],

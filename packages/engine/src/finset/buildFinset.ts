@@ -28,18 +28,22 @@ import { type FinDefaults, takeFinDefaults } from "./takeFinDefaults";
  * radians, in the contract's frame.
  * @param fins the `fins` part of the board file, or undefined where there is none
  * @param shape the surveyed board, or null where it could not be built
- * @returns the plan's `finset`; null, with a blocker, where no fin could be placed. A fin that cannot stand where it was put is
- *   left out of the marks, and a blocker says why
+ * @returns the plan's `finset`; null, with a note, where no fins are asked for, and null, with a blocker, where no fin could be
+ *   placed. A fin that cannot stand where it was put is left out of the marks, and a blocker says why
  */
 export function buildFinset(fins: FinsInput | undefined, shape: BoardShape | null): Stage<FinsetPlan> {
-  if (fins === undefined)
-    return nothing("finset.none", "fins", "the board file names no fins, so none can be set out");
-  if (shape === null)
-    return nothing(
-      "finset.no-shape",
-      "survey",
-      "fins are set out from the outline, and there is no outline yet",
-    );
+  if (fins === undefined) {
+    const says = say`add a fins part to the board file to get marks, boxes and the checks before the router`;
+    return { value: null, findings: [finding("note", "finset.none", "fins", says)], assumptions: [] };
+  }
+  if (shape === null) {
+    const says = say`fins are set out from the outline, and there is no outline yet`;
+    return {
+      value: null,
+      findings: [finding("blocker", "finset.no-shape", "survey", says)],
+      assumptions: [],
+    };
+  }
   const defaults = takeFinDefaults(fins);
   const laid = layOut(fins, shape, defaults);
   const { assumptions } = defaults;
@@ -109,10 +113,6 @@ function checkLaidOut(fins: FinsInput, laid: ReturnType<typeof layOut>, { sides,
       ...findings,
     ],
   };
-}
-
-function nothing(code: string, path: string, words: string): Stage<FinsetPlan> {
-  return { value: null, findings: [finding("blocker", code, path, [words])], assumptions: [] };
 }
 
 function orNoFin(findings: readonly Finding[]): readonly Finding[] {

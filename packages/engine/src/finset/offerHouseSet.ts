@@ -41,7 +41,7 @@ export interface HouseSetRequest {
  *
  * Only the distances from the tail scale: the rail, base, toe and cant are kept, since the fins are the same fins.
  */
-export function buildHouseSetOffers(request: HouseSetRequest): readonly HouseSetOffer[] {
+export function offerHouseSet(request: HouseSetRequest): readonly HouseSetOffer[] {
   const { set, shape, current } = request;
   const now = buildFinset(current, shape).value?.marks ?? [];
   const scaled = shape.plan.lengthTapeM / set.forLengthM;

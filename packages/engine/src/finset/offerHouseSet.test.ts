@@ -2,8 +2,8 @@ import { describe, expect, it } from "vitest";
 import { bowedOutline, finsetShape } from "../../tests/fixtures/finsetShape";
 import { HOUSE_SETS } from "../constants/houseSets";
 import { buildFinset } from "./buildFinset";
-import { buildHouseSetOffers } from "./buildHouseSetOffers";
 import type { FinsInput } from "./FinsInput";
+import { offerHouseSet } from "./offerHouseSet";
 
 const INCH = 0.0254;
 const DEGREE = Math.PI / 180;
@@ -48,7 +48,7 @@ describe("the house sets that come with the program", () => {
   it("give the rears half to three quarters of the fronts' toe on a quad (common practice, no source)", () => {
     const quad = byId("generic-quad");
     const shape = board(quad.forLengthM, 0.25);
-    const [keep] = buildHouseSetOffers({ set: quad, shape, current: undefined });
+    const [keep] = offerHouseSet({ set: quad, shape, current: undefined });
     const toe = (id: string) => keep!.differences.find((mark) => mark.id === id)!.toeRad;
     expect(toe("rear-left") / toe("front-left")).toBeGreaterThan(0.5);
     expect(toe("rear-left") / toe("front-left")).toBeLessThan(0.76);
@@ -57,7 +57,7 @@ describe("the house sets that come with the program", () => {
   it("can be set out on a board of their own length without a blocker", () => {
     for (const set of HOUSE_SETS) {
       const shape = board(set.forLengthM, 0.27);
-      for (const { fins } of buildHouseSetOffers({ set, shape, current: undefined })) {
+      for (const { fins } of offerHouseSet({ set, shape, current: undefined })) {
         const { findings } = buildFinset(fins, shape);
         expect(findings.filter(({ severity }) => severity === "blocker")).toEqual([]);
       }
@@ -85,7 +85,7 @@ describe("a house set on a shorter board", () => {
       },
     ],
   };
-  const [keep, scale] = buildHouseSetOffers({ set, shape, current });
+  const [keep, scale] = offerHouseSet({ set, shape, current });
 
   it("is offered with its distances from the tail kept, and with them scaled by the length", () => {
     expect(keep).toMatchObject({ id: "keep-from-tail", scale: 1 });
