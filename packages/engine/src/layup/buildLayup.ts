@@ -2,7 +2,7 @@ import { POCKET_GAP_M } from "../constants/fittings";
 import { say } from "../foundation/phrase";
 import { type Assumption, finding, type Stage } from "../foundation/stage";
 import type { BoardShape } from "../shape/BoardShape";
-import { assume } from "./assume";
+import { assume } from "../sources/assume";
 import { buildSchedule } from "./buildSchedule";
 import { computeBand } from "./computeBand";
 import { computeBoxCoats } from "./computeBoxCoats";

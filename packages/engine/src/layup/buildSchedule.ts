@@ -2,7 +2,7 @@ import { LAP_DRIP_KG_M, RESIN_RATIO } from "../constants/handling";
 import type { Sourced } from "../constants/Sourced";
 import { say } from "../foundation/phrase";
 import { type Assumption, finding, type Stage } from "../foundation/stage";
-import { assume } from "./assume";
+import { assume } from "../sources/assume";
 import type { BlankInput, GlassInput } from "./GlassInput";
 import { resolveFaces } from "./resolveFaces";
 import { resolveFoam } from "./resolveFoam";

@@ -3,7 +3,7 @@ import { DEFAULT_LAP_M } from "../constants/handling";
 import { say } from "../foundation/phrase";
 import { length } from "../foundation/quantity";
 import { type Assumption, type Finding, finding, type Stage } from "../foundation/stage";
-import { assume } from "./assume";
+import { assume } from "../sources/assume";
 import { findCloth } from "./findCloth";
 import type { FaceLayersInput, GlassInput } from "./GlassInput";
 import type { Face } from "./LayupPlan";

@@ -3,7 +3,7 @@ import { say } from "../foundation/phrase";
 import { arealMass } from "../foundation/quantity";
 import { quoteText } from "../foundation/quoteText";
 import { finding, type Stage } from "../foundation/stage";
-import { assume } from "./assume";
+import { assume } from "../sources/assume";
 import type { BlankInput, GlassInput } from "./GlassInput";
 import { nearIds } from "./nearIds";
 

@@ -1,7 +1,7 @@
 import { say } from "../foundation/phrase";
 import { length } from "../foundation/quantity";
 import { type Finding, finding, type Stage } from "../foundation/stage";
-import { assume } from "./assume";
+import { assume } from "../sources/assume";
 import { findCloth } from "./findCloth";
 import type { GlassInput, PatchInput } from "./GlassInput";
 import type { Patch } from "./Schedule";

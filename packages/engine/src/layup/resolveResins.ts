@@ -4,7 +4,7 @@ import { RESINS } from "../constants/resins";
 import { say } from "../foundation/phrase";
 import { quoteText } from "../foundation/quoteText";
 import { type Assumption, type Finding, finding, type Stage } from "../foundation/stage";
-import { assume } from "./assume";
+import { assume } from "../sources/assume";
 import type { GlassInput } from "./GlassInput";
 import { nearIds } from "./nearIds";
 import type { ChosenResin, ResinChoice, ResinUse } from "./Schedule";

@@ -3,7 +3,7 @@ import { say } from "../foundation/phrase";
 import { length } from "../foundation/quantity";
 import { type Assumption, type Finding, finding, type Stage } from "../foundation/stage";
 import type { BoardShape } from "../shape/BoardShape";
-import { assume } from "./assume";
+import { assume } from "../sources/assume";
 import type { FittingsInput } from "./FittingsInput";
 import type { Socket, SocketBody } from "./Socket";
 

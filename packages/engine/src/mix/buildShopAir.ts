@@ -2,7 +2,7 @@ import { RESIN_RANGE_K, SHOP_DEFAULTS } from "../constants/shopDefaults";
 import { say } from "../foundation/phrase";
 import { fraction, temperature } from "../foundation/quantity";
 import { type Assumption, type Finding, finding, type Stage } from "../foundation/stage";
-import { assume } from "../layup/assume";
+import { assume } from "../sources/assume";
 import { computeDewPointK } from "./computeDewPointK";
 import { crewOf } from "./MixContext";
 import { readAirCurve } from "./readAirCurve";

@@ -3,7 +3,7 @@ import { say } from "../foundation/phrase";
 import { temperature } from "../foundation/quantity";
 import { type Assumption, type Finding, finding, type Stage } from "../foundation/stage";
 import { S_PER_DAY } from "../foundation/units";
-import { assume } from "../layup/assume";
+import { assume } from "../sources/assume";
 import { type AirReading, airAt, dayNightPieces, READING_STEP_S, readingPieces } from "./airPieces";
 import type { AirCurve } from "./ShopAir";
 import type { ShopInput } from "./ShopInput";

@@ -4,9 +4,9 @@ import { say } from "../foundation/phrase";
 import { length } from "../foundation/quantity";
 import { quoteText } from "../foundation/quoteText";
 import { finding, type Stage } from "../foundation/stage";
-import { assume } from "../layup/assume";
 import type { BlankInput } from "../layup/GlassInput";
 import { nearIds } from "../layup/nearIds";
+import { assume } from "../sources/assume";
 
 export interface Stringer {
   readonly thicknessM: number;
