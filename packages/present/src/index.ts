@@ -19,4 +19,4 @@ export { groupCups } from "./words/groupCups";
 export { setOutWords } from "./words/setOutWords";
 export { sortFindings } from "./words/sortFindings";
 export { type CautionsHere, stepCautions } from "./words/stepCautions";
-export { centrelineWords, symmetryWords } from "./words/symmetryWords";
+export { symmetrySentences } from "./words/symmetrySentences";

@@ -86,7 +86,8 @@ function planRoom(shape: Shape, { stands, stations = [], units, widthMm, textMm 
   const u = TAIL_ROOM + (stands ? NOSE_ROOM.standing + 2 * textMm : NOSE_ROOM.lying);
   const turned = !stands && (readingWide + 1.5) * stations.length > 0.9 * (widthMm - u);
   const row = stations.length > 0 ? SLANT + (stands || turned ? readingWide : textMm) + 1.5 : 2;
-  const tapeWide = textMm * (stands ? 1.6 : 1.9);
+  const acrossFigures = units === "mm" ? 2.2 : 1.6;
+  const tapeWide = textMm * (stands ? acrossFigures : 1.9);
   const sideWord = stands ? 0 : textMm * 1.7;
   const vLow = row + sideWord;
   return {

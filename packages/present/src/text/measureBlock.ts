@@ -1,6 +1,6 @@
 import { area, formatQuantity, length, type Plan, type Units, volume } from "@lapline/engine";
 import { readingName } from "../words/readingName";
-import { centrelineWords, symmetryWords } from "../words/symmetryWords";
+import { symmetrySentences } from "../words/symmetrySentences";
 import type { Block } from "./Block";
 import { formatTable } from "./formatTable";
 import { sayWhyMissing } from "./sayWhyMissing";
@@ -14,7 +14,7 @@ export function measureBlock(plan: Plan, units: Units): Block {
   const lines =
     shape === null
       ? sayWhyMissing(plan, "shape", units).flatMap((reason) => wrapText(reason, { indent: 2 }))
-      : [...figureLines(shape, units), "", ...trueLines(shape, units)];
+      : [...figureLines(shape, units), "", ...trueLines(plan, shape, units)];
   return { title: "MEASURE", lines };
 }
 
@@ -46,13 +46,12 @@ function figureLines(shape: Shape, units: Units): readonly string[] {
   return body;
 }
 
-function trueLines(shape: Shape, units: Units): readonly string[] {
+function trueLines(plan: Plan, shape: Shape, units: Units): readonly string[] {
   const suspects = shape.readings.filter((reading) => reading.suspect);
   const help = shape.wouldHelp.slice(0, 3);
   const show = (valueM: number): string => formatQuantity(length(valueM), units);
   return [
-    symmetryWords(shape.symmetry, units),
-    centrelineWords(shape.symmetry),
+    ...symmetrySentences(plan, units),
     ...suspects.map(
       (reading) =>
         `Re-measure ${readingName(reading.path)}: ${show(reading.wouldFitM)} would fit, ${show(reading.readM)} was read.`,

@@ -1,15 +1,15 @@
-import { type Finding, length, volume } from "@lapline/engine";
-import { centrelineWords, symmetryWords } from "@lapline/present";
+import { type Finding, length, type Plan, volume } from "@lapline/engine";
+import { symmetrySentences } from "@lapline/present";
 import { useSettings } from "../settings/Settings";
 import { Amount } from "../shared/Amount";
 import { Figures } from "../shared/Figures";
 import { Fractions } from "../shared/Fractions";
+import type { Draft } from "./applyEdit";
 import { PartSection } from "./PartSection";
 import { PlanView } from "./PlanView";
 import { ProfileView } from "./ProfileView";
 import { SurveyFields } from "./SurveyFields";
 import { SurveyTable } from "./SurveyTable";
-import type { Draft } from "./useDraft";
 import type { FieldPath } from "./withField";
 
 interface MeasurePartProps {
@@ -19,7 +19,6 @@ interface MeasurePartProps {
 
 /** The tape with the board along it, how true the board is, and the readings to be typed. */
 export function MeasurePart({ draft, edit }: MeasurePartProps) {
-  const { units } = useSettings();
   const { plan, board } = draft.good;
   const { shape } = plan;
   const fields = { file: draft.file, plan, problems: draft.problems, edit };
@@ -52,10 +51,7 @@ export function MeasurePart({ draft, edit }: MeasurePartProps) {
             ]}
           />
           <PlanView plan={plan} survey={board.survey} />
-          <p className="says">
-            <Fractions text={symmetryWords(shape.symmetry, units)} />{" "}
-            <Fractions text={centrelineWords(shape.symmetry)} />
-          </p>
+          <SymmetryWords plan={plan} />
           <ProfileView plan={plan} />
         </>
       )}
@@ -63,6 +59,18 @@ export function MeasurePart({ draft, edit }: MeasurePartProps) {
       <SurveyFields {...fields} />
       <SurveyTable {...fields} />
     </PartSection>
+  );
+}
+
+/** How true the board is, as far as no piece of tape above says it. */
+function SymmetryWords({ plan }: { plan: Plan }) {
+  const { units } = useSettings();
+  const sentences = symmetrySentences(plan, units, true);
+  if (sentences.length === 0) return null;
+  return (
+    <p className="says">
+      <Fractions text={sentences.join(" ")} />
+    </p>
   );
 }
 

@@ -1,5 +1,5 @@
 import type { Board, Plan } from "@lapline/engine";
-import { placeStations, planDrawing, symmetryWords } from "@lapline/present";
+import { placeStations, planDrawing, symmetrySentences } from "@lapline/present";
 import { useCallback, useState } from "react";
 import { SheetDrawing } from "../drawing/SheetDrawing";
 import { useSettings } from "../settings/Settings";
@@ -11,7 +11,6 @@ const LIES_FROM_MM = 150;
 export function PlanView({ plan, survey }: { plan: Plan; survey: Board["survey"] }) {
   const { units } = useSettings();
   const [face, setFace] = useState<"deck" | "bottom">("deck");
-  const { shape } = plan;
   const draw = useCallback(
     (widthMm: number) =>
       planDrawing(plan, {
@@ -23,11 +22,11 @@ export function PlanView({ plan, survey }: { plan: Plan; survey: Board["survey"]
       }),
     [plan, survey, units, face],
   );
-  if (shape === null) return null;
+  if (plan.shape === null) return null;
   return (
     <SheetDrawing
       title={`${plan.name}, plan view, ${face} up`}
-      desc={`Outline along a tape from the tail. ${symmetryWords(shape.symmetry, units)} The readings stand in the table below.`}
+      desc={`Outline along a tape from the tail. ${symmetrySentences(plan, units).join(" ")} The readings stand in the table below.`}
       draw={draw}
       caption={
         <button type="button" className="plain" onClick={() => setFace(face === "deck" ? "bottom" : "deck")}>

@@ -1,0 +1,29 @@
+import { type Finding, type Plan, say } from "@lapline/engine";
+import { describe, expect, test } from "vitest";
+import { symmetrySentences } from "../src";
+import { DEMO_PLANS } from "./demoPlans";
+
+const [demo] = DEMO_PLANS;
+if (demo === undefined) throw new Error("no demo board");
+
+function planWith(code: string, severity: Finding["severity"] = "note"): Plan {
+  const finding: Finding = { code, severity, path: "", text: "", says: say`found` };
+  return { ...(demo?.plan as Plan), findings: [finding] };
+}
+
+describe("symmetrySentences", () => {
+  test("says both sentences where nothing was found", () => {
+    expect(symmetrySentences(planWith("mix.dew-point"), "mm", true)).toHaveLength(2);
+  });
+
+  test("says nothing of sides that nobody measured", () => {
+    expect(symmetrySentences(planWith("shape.symmetry-unknown", "warning"), "mm")).toEqual([]);
+    expect(symmetrySentences(planWith("shape.symmetry-unknown"), "mm")).toHaveLength(2);
+  });
+
+  test("leaves to a finding what it says, only where both stand together", () => {
+    expect(symmetrySentences(planWith("shape.asymmetry"), "mm", true)).toHaveLength(1);
+    expect(symmetrySentences(planWith("shape.centreline"), "mm", true)[0]).not.toMatch(/centreline/);
+    expect(symmetrySentences(planWith("shape.asymmetry"), "mm")).toHaveLength(2);
+  });
+});
