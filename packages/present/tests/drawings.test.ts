@@ -1,4 +1,5 @@
-import { formatQuantity, length, type Plan } from "@lapline/engine";
+import { DEMO_BOARDS, readBoardFile } from "@lapline/contract";
+import { formatQuantity, length, type Plan, planBuild } from "@lapline/engine";
 import { describe, expect, test } from "vitest";
 import {
   cupDrawing,
@@ -186,4 +187,24 @@ test("boards in the shed are drawn to one scale", () => {
     const tall = Math.max(...edge.map(({ y }) => y)) - Math.min(...edge.map(({ y }) => y));
     expect(tall).toBeCloseTo(present(plan.shape).lengthM * 40, 3);
   }
+});
+
+test("a swallow tail is drawn with its notch, from the tips to the crotch that the plan has", () => {
+  const [demo] = DEMO_BOARDS;
+  const file = JSON.parse(present(demo).text);
+  file.survey.tail = { kind: "swallow", width: "9 in", depth: "3 1/2 in" };
+  const read = readBoardFile(JSON.stringify(file));
+  if (!read.ok) throw new Error("the board cannot be read");
+  const plan = planBuild(read.board);
+  const crotchM = present(present(plan.finset).line.crotchFromTailM);
+  const drawing = present(planDrawing(plan, { units: "mm", face: "deck", stands: true, widthMm: 90 }));
+  const [edge = []] = readPaths(svgOf(drawing), "outline", "pen-thick");
+  const notch = measureOnBoard(drawing, present(edge.at(-1)));
+  expect(notch.fromTailM).toBeCloseTo(crotchM, 5);
+  expect(notch.leftM).toBeCloseTo(0, 5);
+  const fins = present(finDrawing(plan, { units: "mm", widthMm: 90 }));
+  const [tail = []] = readPaths(svgOf(fins), "outline", "pen-thick");
+  expect(tail.some((point) => Math.abs(measureOnBoard(fins, point).fromTailM - crotchM) < WITHIN_M)).toBe(
+    true,
+  );
 });

@@ -4,7 +4,7 @@ import { fromLineItems, fromTailItems } from "./finDimensions";
 import { type FinMark, finMarkItems, placeMark } from "./finMarkItems";
 import { formatBareLength } from "./formatBareLength";
 import { frameOf, type Lay, placeOnBoard, placeOnSheet, sheetSize } from "./Lay";
-import { foamItem, outlinePoints } from "./outlineItems";
+import { type Edge, edgeOf, foamItem } from "./outlineItems";
 import { sidesAgree } from "./sidesAgree";
 import { spreadLabels } from "./spreadLabels";
 
@@ -39,6 +39,7 @@ export function finDrawing(plan: Plan, options: FinDrawingOptions): Drawing | nu
     fins: new Set(finset.marks.map((mark) => mark.fin)).size,
     reachM,
   });
+  const edge = edgeOf(tail.outline, finset, lay);
   const room = { lay, units: options.units, textMm, stepMm: FROM_TAIL_STEP };
   return {
     ...sheetSize(lay),
@@ -49,14 +50,14 @@ export function finDrawing(plan: Plan, options: FinDrawingOptions): Drawing | nu
       "At each string stands where it passes, beside the nose.",
     ],
     layers: [
-      { id: "foam", items: [foamItem(tail, lay)] },
+      { id: "foam", items: [foamItem(edge)] },
       { id: "line", items: [lineItem(finset, lay, reachM)] },
       { id: "plug", items: plugItems(finset, lay) },
       { id: "strings", items: stringItems(finset, { lay, units: options.units, textMm, reachM }) },
       { id: "dimensions", items: fromTailItems(tail, finset, room) },
       { id: "across", items: fromLineItems(finset, room) },
       { id: "fins", items: finMarkItems(finset.marks, lay) },
-      { id: "outline", items: edgeItems(tail, lay) },
+      { id: "outline", items: [openEdge(edge)] },
       { id: "words", items: [...nameItems(finset.marks, lay, textMm), ...sideItems(lay, textMm)] },
     ],
   };
@@ -99,17 +100,8 @@ function lineItem({ line }: Finset, lay: Lay, reachM: number): Item {
 }
 
 /** Both rails and the tail's end; open towards the nose, where the drawing is cut. */
-function edgeItems(tail: Shape, lay: Lay): readonly Item[] {
-  const points = outlinePoints(tail, lay);
-  const half = points.length / 2;
-  return [
-    {
-      kind: "polyline",
-      closed: false,
-      pen: "thick",
-      points: [...points.slice(half), ...points.slice(0, half)],
-    },
-  ];
+function openEdge({ left, right, crotch }: Edge): Item {
+  return { kind: "polyline", closed: false, pen: "thick", points: [...right, ...crotch, ...left] };
 }
 
 function plugItems({ leashPlug }: Finset, lay: Lay): readonly Item[] {

@@ -4,7 +4,7 @@ import { buildDifference } from "./differenceItems";
 import { finMarkItems } from "./finMarkItems";
 import { frameOf, placeOnBoard, placeOnSheet, sheetSize, uOf } from "./Lay";
 import { nearestPoint } from "./nearestPoint";
-import { foamItem, outlinePoints, stringerItem } from "./outlineItems";
+import { edgeItem, edgeOf, foamItem, stringerItem } from "./outlineItems";
 import { DIMENSION_STEP, type PlanDrawingOptions, type PlanLayout, planLayout } from "./planLayout";
 import { readingItems } from "./readingItems";
 import { tapeItems } from "./tapeItems";
@@ -21,13 +21,14 @@ export function planDrawing(plan: Plan, options: PlanDrawingOptions): Drawing | 
   if (shape === null) return null;
   const layout = planLayout(shape, options);
   const { lay } = layout;
+  const edge = edgeOf(shape.outline, plan.finset, lay);
   const difference = buildDifference(shape, lay);
   return {
     ...sheetSize(lay),
     frame: frameOf(lay),
     notes: [faceNote(options), difference.note],
     layers: [
-      { id: "foam", items: [foamItem(shape, lay)] },
+      { id: "foam", items: [foamItem(edge)] },
       { id: "difference", items: difference.items },
       { id: "stringer", items: [stringerItem(shape, lay)] },
       {
@@ -35,10 +36,7 @@ export function planDrawing(plan: Plan, options: PlanDrawingOptions): Drawing | 
         items: readingItems(shape, { layout, stations: options.stations ?? [], units: options.units }),
       },
       { id: "fins", items: finMarkItems(plan.finset?.marks ?? [], lay) },
-      {
-        id: "outline",
-        items: [{ kind: "polyline", closed: true, pen: "thick", points: outlinePoints(shape, lay) }],
-      },
+      { id: "outline", items: [edgeItem(edge)] },
       {
         id: "tape",
         items: tapeItems(shape, {
@@ -59,9 +57,12 @@ export function planDrawing(plan: Plan, options: PlanDrawingOptions): Drawing | 
   };
 }
 
-function faceNote({ face, units }: PlanDrawingOptions): string {
-  const up = face === "deck" ? "Deck up" : "Bottom up, nose away: LEFT is on your right hand";
-  return `${up}. Readings in ${units === "inch" ? "inches" : "millimetres"}.`;
+function faceNote({ face, stands, units }: PlanDrawingOptions): string {
+  const seen = face === "deck" ? "Deck up" : "Bottom up";
+  const left =
+    face === "bottom" && stands ? ": LEFT is on your right hand" : face === "bottom" ? ": LEFT is below" : "";
+  const nose = stands ? "nose away" : "nose to the right";
+  return `${seen}, ${nose}${left}. Readings in ${units === "inch" ? "inches" : "millimetres"}.`;
 }
 
 function dimensionItems(shape: Shape, layout: PlanLayout, { units }: PlanDrawingOptions): readonly Item[] {

@@ -2,7 +2,7 @@ import type { Plan } from "@lapline/engine";
 import type { Drawing } from "../drawing/Drawing";
 import { finBaseItem } from "./finMarkItems";
 import { frameOf, type Lay, sheetSize } from "./Lay";
-import { foamItem, outlinePoints, stringerItem } from "./outlineItems";
+import { edgeItem, edgeOf, foamItem, stringerItem } from "./outlineItems";
 
 /**
  * A board as it stands in the shed, deck to the reader and nose up, with nothing written on it: boards drawn with one
@@ -24,18 +24,16 @@ export function silhouetteDrawing(plan: Plan, mmPerM: number): Drawing | null {
     uTailMm: margin,
     vStringerMm: margin + leftMm,
   };
+  const edge = edgeOf(shape.outline, plan.finset, lay);
   return {
     ...sheetSize(lay),
     frame: frameOf(lay),
     notes: [],
     layers: [
-      { id: "foam", items: [foamItem(shape, lay)] },
+      { id: "foam", items: [foamItem(edge)] },
       { id: "stringer", items: [stringerItem(shape, lay, 0)] },
       { id: "fins", items: (plan.finset?.marks ?? []).map((mark) => finBaseItem(mark, lay)) },
-      {
-        id: "outline",
-        items: [{ kind: "polyline", closed: true, pen: "thick", points: outlinePoints(shape, lay) }],
-      },
+      { id: "outline", items: [edgeItem(edge)] },
     ],
   };
 }
