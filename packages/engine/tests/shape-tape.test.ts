@@ -4,13 +4,9 @@ import { ARC_WAYS, ARCS, chordSag, profileAt, surveyArc } from "./fixtures/arcBo
 import { makeBoard } from "./fixtures/surveyTruth";
 
 const { tolerance, cases } = ARCS;
-// From the nose by tape with a straight length: see shape-tape-default.test.ts.
-const WAYS = ARC_WAYS.filter(
-  (w) => !(w.lengthBy === "straight" && w.stationsBy === "tape" && w.from === "nose"),
-);
 
 describe.each(cases)("$name (reference/shape/arc.json)", ({ inputs, expected }) => {
-  it.each(WAYS)("length by $lengthBy, stations by $stationsBy from the $from", (way) => {
+  it.each(ARC_WAYS)("length by $lengthBy, stations by $stationsBy from the $from", (way) => {
     const shape = planBuild(makeBoard(surveyArc(inputs, expected.lengthTapeM, way))).shape!;
     expect(Math.abs(shape.lengthM - inputs.lengthM)).toBeLessThanOrEqual(tolerance.lengthM);
     expect(Math.abs(shape.lengthTapeM - expected.lengthTapeM)).toBeLessThanOrEqual(tolerance.lengthM);

@@ -3,8 +3,19 @@ import type { SectionNumbers } from "../survey/SectionProfile";
 
 /** Share of the half-width over which a concave runs. Contract: d (1 − (y / 0.8 b)²). */
 const CONCAVE_SHARE = 0.8;
-/** Points of the midpoint rule for what concave and vee cut away; true to 0.02 % of a section. */
-const CUT_POINTS = 20;
+/** Gauss-Legendre places and weights on [0, 1] for what concave and vee cut away (standard table, eight points). */
+const GAUSS: ReadonlyArray<readonly [place: number, weight: number]> = [
+  [0.0198550718, 0.0506142681],
+  [0.1016667613, 0.1111905172],
+  [0.237233795, 0.1568533229],
+  [0.4082826788, 0.1813418917],
+  [0.5917173212, 0.1813418917],
+  [0.762766205, 0.1568533229],
+  [0.8983332387, 0.1111905172],
+  [0.9801449282, 0.0506142681],
+];
+/** Halvings that find where concave or vee meets the rail; an error there counts only squared. */
+const HALVINGS = 10;
 const AREA_INTERVALS = 1;
 
 /**
@@ -47,13 +58,24 @@ export class HalfSection {
       this.heightM *
       ((1 - apex) * this.deckShare() + apex * lameCurve(bottomFullness, AREA_INTERVALS).area);
     if (concaveM === 0 && veeM === 0) return envelope;
-    const step = this.halfWidthM / CUT_POINTS;
+    const edgeM = this.cutEdgeM();
     let cut = 0;
-    for (let i = 0; i < CUT_POINTS; i++) {
-      const yM = (i + 0.5) * step;
-      cut += Math.max(this.cutM(yM) - this.envelopeBottomM(yM), 0) * step;
+    for (const [place, weight] of GAUSS) {
+      const yM = place * edgeM;
+      cut += Math.max(this.cutM(yM) - this.envelopeBottomM(yM), 0) * weight * edgeM;
     }
     return envelope - cut;
+  }
+
+  /** Out to here concave or vee lie over the envelope's bottom. */
+  private cutEdgeM(): number {
+    let [inside, outside] = [0, this.halfWidthM];
+    for (let i = 0; i < HALVINGS; i++) {
+      const middle = (inside + outside) / 2;
+      if (this.cutM(middle) > this.envelopeBottomM(middle)) inside = middle;
+      else outside = middle;
+    }
+    return outside;
   }
 
   /** Points of one face from the rail's widest line to the centreline. */

@@ -14,7 +14,7 @@ export interface ShapePlan {
   readonly planAreaM2: number;
   readonly deckAreaM2: number;
   readonly bottomAreaM2: number;
-  /** The flat end of a square or squash tail; nought for the others. */
+  /** The flat end of a square or squash tail, or the walls of a swallow's notch; nought for the others. */
   readonly endAreaM2: number;
   readonly centreOfVolume: { readonly fromTailM: number; readonly leftM: number; readonly upM: number };
   /** From tail to nose, half-widths from the stringer line. Closer together towards the ends. */

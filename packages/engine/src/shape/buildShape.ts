@@ -21,6 +21,7 @@ import { suggestStations } from "./suggestStations";
 const OUTLINE_INTERVALS = 180;
 const PROFILE_INTERVALS = 60;
 const BAND_SD = 1.645;
+const EDGE_ROUNDS = 12;
 /** Spread of a section's area where its numbers are the default ones rather than the builder's (common practice). */
 const DEFAULT_SECTION_SHARE = 0.025;
 const GIVEN_SECTION_SHARE = 0.01;
@@ -76,7 +77,12 @@ function readAtApex(survey: Survey, thickness: ThicknessCurve): Survey {
   if (survey.halfWidthsAt === "apex") return survey;
   const carry = (xM: number, readM: number): number => {
     const numbers = survey.sections.at(xM);
-    return readM / computeEdgeShare(readM, thickness.thicknessM(xM) + numbers.concaveM, numbers);
+    const heightM = thickness.thicknessM(xM) + numbers.concaveM;
+    let halfWidthM = readM;
+    // The edge's share hangs on the half-width sought; each round gains about a digit.
+    for (let round = 0; round < EDGE_ROUNDS; round++)
+      halfWidthM = readM / computeEdgeShare(halfWidthM, heightM, numbers);
+    return halfWidthM;
   };
   const widths = survey.widths.map((w) => ({
     ...w,

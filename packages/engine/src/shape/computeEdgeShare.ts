@@ -1,7 +1,7 @@
 import type { SectionNumbers } from "../survey/SectionProfile";
 
 /**
- * How far the bottom's edge lies inside the rail's widest line, as a share of the half-width: 1 − Y where the lower Lamé
+ * How far out the bottom's edge lies, as a share of the half-width at the rail's widest line: Y where the lower Lamé
  * curve's tangent stands at 45°, which is where a straightedge leant on the edge touches. Declared convention, since the
  * section family has no other edge; with the apex at the bottom both are one.
  */

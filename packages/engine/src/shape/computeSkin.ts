@@ -20,21 +20,26 @@ const RING = { deckIntervals: 12, bottomIntervals: 14 };
  * Each side's skin is laid out in rings; the quadrilaterals between are summed by their half diagonals' cross product.
  */
 export function computeSkin(shape: SurveyedShape): Skin {
-  const places = pointsAlong(shape.lengthM, INTERVALS);
+  // A strip ends where the outline breaks, or a notch's wall would run on past the crotch.
+  const places = [...pointsAlong(shape.lengthM, INTERVALS), ...shape.cornersM()].sort((a, b) => a - b);
   let deckAreaM2 = 0;
   let bottomAreaM2 = 0;
   let endAreaM2 = 0;
+  const corners = new Set(shape.cornersM());
+  // Equal steps of θ weigh by sin θ; a ring put in between weighs nothing.
+  const weightAt = (xM: number): number =>
+    corners.has(xM) ? 0 : Math.sqrt(Math.max(0, xM * (shape.lengthM - xM)));
   const moment = { v: 0, x: 0, y: 0, z: 0 };
   for (const side of ["left", "right"] as const satisfies readonly Side[]) {
     let before: HalfRing | null = null;
-    places.forEach((xM, i) => {
+    places.forEach((xM) => {
       const ring = buildHalfRing(shape, side, xM, RING);
       if (before !== null) {
         deckAreaM2 += stripArea(before, ring, 0, ring.rail);
         bottomAreaM2 += stripArea(before, ring, ring.rail, ring.yM.length - 1);
         if (shape.notchHalfWidthM(before.xM) > 0) endAreaM2 += wallArea(before, ring);
       } else endAreaM2 += ringMoments(ring).area;
-      addMoments(moment, ring, Math.sin((Math.PI * i) / INTERVALS));
+      addMoments(moment, ring, weightAt(xM));
       before = ring;
     });
   }

@@ -5,7 +5,7 @@ import { fitReadings, type ReadingsCurve } from "../survey/fitReadings";
 import type { Survey } from "../survey/Survey";
 
 /** Thickness over t: constant, slope and arch are free, the rest as the readings ask. In metres. */
-const THICKNESS_PRIOR: SmoothPrior = { terms: 9, order: 3, looseness: [0.01, 0.05, 0.2, 0.8], freeSd: 0.2 };
+const THICKNESS_PRIOR: SmoothPrior = { terms: 9, order: 3, looseness: [0.01, 0.05, 0.2], freeSd: 0.2 };
 
 /** Thickness at the centreline along the board. */
 export class ThicknessCurve {

@@ -29,17 +29,17 @@ export function checkSurvey(input: SurveyInput): Finding[] {
     );
   }
   input.stations.forEach((station, index) => {
-    const alongM = station.fromTailM ?? input.lengthM - (station.fromNoseM ?? 0);
-    // A tape along the bottom may read a little more than the straight length.
+    const fromEndM = station.fromTailM ?? station.fromNoseM ?? 0;
+    // A tape along the bottom may read a little more than the straight length, from either end.
     const longestM =
       input.lengthBy === "straight" && input.stationsBy !== "straight"
         ? TAPE_SHARE * input.lengthM
         : input.lengthM;
-    if (alongM < 0 || alongM > longestM) {
+    if (fromEndM < 0 || fromEndM > longestM) {
       block(
         "survey.station-off-board",
         `survey.stations[${index}]`,
-        say`this station lies ${length(alongM)} from the tail, off a board of ${length(input.lengthM)}`,
+        say`this station lies ${length(fromEndM)} from the ${station.fromTailM === undefined ? "nose" : "tail"}, off a board of ${length(input.lengthM)}`,
       );
     }
   });

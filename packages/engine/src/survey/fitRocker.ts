@@ -7,7 +7,7 @@ import type { StationInput, SurveyInput } from "./SurveyInput";
  * R(t) of z = (x − L/2)² R: about 0.1 to 0.3 per metre on a board, a little more towards the nose. Free to tilt, its
  * bending chosen by the readings.
  */
-const ROCKER_PRIOR: SmoothPrior = { terms: 7, order: 2, looseness: [0.003, 0.03, 0.1, 0.3], freeSd: 0.5 };
+const ROCKER_PRIOR: SmoothPrior = { terms: 7, order: 2, looseness: [0.03, 0.1, 0.3], freeSd: 0.5 };
 /** Rounds of carrying the stations to the straight frame; each gains two digits. */
 const ROUNDS = 4;
 
