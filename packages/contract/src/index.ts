@@ -1,8 +1,9 @@
 export { buildJsonSchemas, type JsonSchemaFile } from "./buildJsonSchemas";
 export { DEMO_BOARDS, type DemoBoard } from "./demoBoards";
-export type { BoardFile, QuantityText } from "./file/BoardFile";
+export type { BoardFile } from "./file/BoardFile";
 export type { FinFile, FinsFile } from "./file/FinsFile";
 export type { BlankFile, GlassFile } from "./file/GlassFile";
+export type { QuantityText } from "./file/QuantityText";
 export type { RecordEntryFile } from "./file/RecordEntryFile";
 export type { ShopFile } from "./file/ShopFile";
 export type { StationFile, SurveyFile } from "./file/SurveyFile";

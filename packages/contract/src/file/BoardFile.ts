@@ -1,11 +1,9 @@
 import type { FinsFile } from "./FinsFile";
 import type { BlankFile, GlassFile } from "./GlassFile";
+import type { QuantityText } from "./QuantityText";
 import type { RecordEntryFile } from "./RecordEntryFile";
 import type { ShopFile } from "./ShopFile";
 import type { SurveyFile } from "./SurveyFile";
-
-/** A quantity as a builder writes it, with its unit: `11 1/4 in`, `136 g/m2`, `18 C`. */
-export type QuantityText = string;
 
 /** The JSON document that holds one board's input, as the contract fixes it. */
 export interface BoardFile {

@@ -1,4 +1,4 @@
-import type { QuantityText } from "./BoardFile";
+import type { QuantityText } from "./QuantityText";
 
 export interface FinsFile {
   readonly arrangement: "single" | "twin" | "tri" | "quad" | "twin-trailer" | "five-box" | "single-sides";

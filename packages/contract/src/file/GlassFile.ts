@@ -1,4 +1,4 @@
-import type { QuantityText } from "./BoardFile";
+import type { QuantityText } from "./QuantityText";
 
 export interface BlankFile {
   /** A foam's id: `pu-…`, `eps-…`, `xps-…`. */

@@ -1,4 +1,4 @@
-import type { QuantityText } from "./BoardFile";
+import type { QuantityText } from "./QuantityText";
 
 interface EntryFileBase {
   readonly id: string;

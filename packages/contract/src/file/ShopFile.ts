@@ -1,4 +1,4 @@
-import type { QuantityText } from "./BoardFile";
+import type { QuantityText } from "./QuantityText";
 
 export interface ShopFile {
   readonly temperature?: DayAndNightFile | readonly AirReadingFile[];

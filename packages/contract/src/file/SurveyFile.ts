@@ -1,4 +1,4 @@
-import type { QuantityText } from "./BoardFile";
+import type { QuantityText } from "./QuantityText";
 
 /** The readings taken off the shaped blank. */
 export interface SurveyFile {

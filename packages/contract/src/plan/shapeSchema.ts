@@ -28,6 +28,7 @@ const symmetry = z.object({
 
 const reading = z.object({
   path: z.string(),
+  fromTailM: number,
   readM: number,
   residualM: number,
   suspect: z.boolean(),
@@ -39,6 +40,7 @@ const shape = z.object({
   lengthTapeM: number,
   widthMaxM: number,
   widthMaxFromTailM: number,
+  widths: z.array(z.object({ id: z.enum(["tail-12-in", "nose-12-in"]), fromTailM: number, widthM: number })),
   thicknessMaxM: number,
   thicknessMaxFromTailM: number,
   noseRockerM: number,
@@ -51,6 +53,7 @@ const shape = z.object({
   bottomAreaM2: number,
   endAreaM2: number,
   centreOfVolume: z.object({ fromTailM: number, leftM: number, upM: number }),
+  notch: z.object({ widthM: number, depthM: number }).nullable(),
   outline: z.array(outlinePoint),
   profile: z.array(profilePoint),
   symmetry,

@@ -1,6 +1,6 @@
 import { DIMENSION_WORDS, type Dimension, parseQuantity } from "@lapline/engine";
 import { z } from "zod";
-import type { QuantityText } from "../file/BoardFile";
+import type { QuantityText } from "../file/QuantityText";
 
 /** Both ends belong to the range; written with a unit, as messages show them. */
 export interface Limits {

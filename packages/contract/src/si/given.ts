@@ -1,5 +1,5 @@
 import { type Dimension, parseQuantity } from "@lapline/engine";
-import type { QuantityText } from "../file/BoardFile";
+import type { QuantityText } from "../file/QuantityText";
 
 /**
  * A field where it was given, and no field where it was not: what a file leaves out stays out of the board, so that the

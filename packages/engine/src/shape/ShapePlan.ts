@@ -4,6 +4,12 @@ export interface ShapePlan {
   readonly lengthTapeM: number;
   readonly widthMaxM: number;
   readonly widthMaxFromTailM: number;
+  /** The widths that builders name a board by: a foot from each tip along the bottom. */
+  readonly widths: ReadonlyArray<{
+    readonly id: "tail-12-in" | "nose-12-in";
+    readonly fromTailM: number;
+    readonly widthM: number;
+  }>;
   readonly thicknessMaxM: number;
   readonly thicknessMaxFromTailM: number;
   readonly noseRockerM: number;
@@ -17,6 +23,8 @@ export interface ShapePlan {
   /** The flat end of a square or squash tail, or the walls of a swallow's notch; nought for the others. */
   readonly endAreaM2: number;
   readonly centreOfVolume: { readonly fromTailM: number; readonly leftM: number; readonly upM: number };
+  /** A swallow's notch, between the tips and from them to the crotch; null for other tails. */
+  readonly notch: { readonly widthM: number; readonly depthM: number } | null;
   /** From tail to nose, half-widths from the stringer line. Closer together towards the ends. */
   readonly outline: readonly OutlinePoint[];
   /** From tail to nose, along the centreline. */
@@ -59,6 +67,7 @@ export interface SymmetryPlan {
 
 export interface ReadingPlan {
   readonly path: string;
+  readonly fromTailM: number;
   readonly readM: number;
   readonly residualM: number;
   readonly suspect: boolean;

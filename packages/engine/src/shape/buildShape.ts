@@ -22,6 +22,7 @@ const OUTLINE_INTERVALS = 180;
 const PROFILE_INTERVALS = 60;
 const BAND_SD = 1.645;
 const EDGE_ROUNDS = 12;
+const FOOT_M = 0.3048;
 /** Spread of a section's area where its numbers are the default ones rather than the builder's (common practice). */
 const DEFAULT_SECTION_SHARE = 0.025;
 const GIVEN_SECTION_SHARE = 0.01;
@@ -107,6 +108,10 @@ function describeShape(shape: SurveyedShape, survey: Survey, readings: readonly 
     lengthTapeM: shape.rocker.lengthTapeM,
     widthMaxM: widest.value,
     widthMaxFromTailM: widest.xM,
+    widths: [
+      widthAt(shape, "tail-12-in", FOOT_M),
+      widthAt(shape, "nose-12-in", shape.rocker.lengthTapeM - FOOT_M),
+    ],
     thicknessMaxM: thickest.value,
     thicknessMaxFromTailM: thickest.xM,
     noseRockerM: shape.rockerM(lengthM),
@@ -119,12 +124,30 @@ function describeShape(shape: SurveyedShape, survey: Survey, readings: readonly 
     bottomAreaM2: skin.bottomAreaM2,
     endAreaM2: skin.endAreaM2,
     centreOfVolume: { fromTailM: skin.centre.xM, leftM: skin.centre.yM, upM: skin.centre.zM },
+    notch: describeNotch(survey),
     outline: pointsAlong(lengthM, OUTLINE_INTERVALS).map((xM) => outlinePoint(shape, xM)),
     profile: pointsAlong(lengthM, PROFILE_INTERVALS).map((xM) => profilePoint(shape, xM)),
     symmetry: computeSymmetry(shape.outline, Math.min(...readAtM), Math.max(...readAtM)),
     readings: readings.map(readingPlan),
     wouldHelp: suggestStations(shape.outline, readAtM, survey.tapeSdM),
   };
+}
+
+function widthAt(
+  shape: SurveyedShape,
+  id: ShapePlan["widths"][number]["id"],
+  tapeM: number,
+): ShapePlan["widths"][number] {
+  const fromTailM = shape.straightFromTapeM(tapeM);
+  return {
+    id,
+    fromTailM,
+    widthM: shape.halfWidthM("left", fromTailM) + shape.halfWidthM("right", fromTailM),
+  };
+}
+
+function describeNotch({ tail: { kind, widthM, depthM } }: Survey): ShapePlan["notch"] {
+  return kind === "swallow" && widthM !== undefined && depthM !== undefined ? { widthM, depthM } : null;
 }
 
 function outlinePoint(shape: SurveyedShape, xM: number): OutlinePoint {
@@ -141,8 +164,8 @@ function profilePoint(shape: SurveyedShape, xM: number): ProfilePoint {
   };
 }
 
-function readingPlan({ path, valueM, residualM, suspect, wouldFitM }: FittedReading): ReadingPlan {
-  return { path, readM: valueM, residualM, suspect, wouldFitM };
+function readingPlan({ path, xM, valueM, residualM, suspect, wouldFitM }: FittedReading): ReadingPlan {
+  return { path, fromTailM: xM, readM: valueM, residualM, suspect, wouldFitM };
 }
 
 function listAssumptions(survey: Survey): Assumption[] {

@@ -146,12 +146,22 @@ const HELP = working(
   stations,
 );
 
+const NOTCH = working(
+  "the swallow's notch as it was read",
+  "between the tips; from the tips to the crotch",
+  stations,
+);
+
 /** How each number of the shape comes about. */
 export const shapeWorking: WorkingTable<ShapeContext> = {
   "shape.lengthM": STRAIGHT,
   "shape.lengthTapeM": STRAIGHT,
   "shape.widthMaxM": WIDTH,
   "shape.widthMaxFromTailM": WIDTH,
+  "shape.widths[].fromTailM": HALF_WIDTH,
+  "shape.widths[].widthM": HALF_WIDTH,
+  "shape.notch.widthM": NOTCH,
+  "shape.notch.depthM": NOTCH,
   "shape.thicknessMaxM": THICKNESS,
   "shape.thicknessMaxFromTailM": THICKNESS,
   "shape.noseRockerM": ROCKER,
@@ -188,6 +198,7 @@ export const shapeWorking: WorkingTable<ShapeContext> = {
   "shape.symmetry.centrelineSkewRad": CENTRELINE,
   "shape.symmetry.centrelineSkewLowRad": CENTRELINE,
   "shape.symmetry.centrelineSkewHighRad": CENTRELINE,
+  "shape.readings[].fromTailM": READING,
   "shape.readings[].readM": READING,
   "shape.readings[].residualM": READING,
   "shape.readings[].wouldFitM": READING,
