@@ -1,7 +1,6 @@
 export { cupDrawing } from "./board/cupDrawing";
 export { finDrawing } from "./board/finDrawing";
 export { gelBandDrawing } from "./board/gelBandDrawing";
-export { placeStations } from "./board/placeStations";
 export { planDrawing } from "./board/planDrawing";
 export { profileDrawing } from "./board/profileDrawing";
 export { silhouetteDrawing } from "./board/silhouetteDrawing";
@@ -19,4 +18,6 @@ export { groupCups } from "./words/groupCups";
 export { setOutWords } from "./words/setOutWords";
 export { sortFindings } from "./words/sortFindings";
 export { type CautionsHere, stepCautions } from "./words/stepCautions";
+export { type StepWait, stepWaits } from "./words/stepWaits";
 export { symmetrySentences } from "./words/symmetrySentences";
+export { widthWords } from "./words/widthWords";

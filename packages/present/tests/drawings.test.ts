@@ -6,14 +6,22 @@ import {
   type Drawing,
   drawingToSvg,
   finDrawing,
-  placeStations,
   planDrawing,
   profileDrawing,
   silhouetteDrawing,
   skinStrip,
 } from "../src";
+import type { Item } from "../src/drawing/Drawing";
+import { layOutDimension } from "../src/drawing/layOutDimension";
+import { boxAround, boxesMeet, boxOfText, type SheetBox } from "../src/drawing/SheetBox";
 import { DEMO_PLANS } from "./demoPlans";
 import { measureOnBoard, readPaths, readTexts } from "./readDrawing";
+
+/** The rectangles of the texts that stand upright, or of a dimension's figure. */
+function textBoxes(item: Item): readonly SheetBox[] {
+  const parts: readonly Item[] = item.kind === "dimension" ? layOutDimension(item) : [item];
+  return parts.flatMap((part) => (part.kind === "text" && !part.turnRad ? [boxOfText(part)] : []));
+}
 
 /** The issue's figure for drawings on the screen: within 0.01 mm of the plan, on the board. */
 const WITHIN_M = 0.00001;
@@ -28,9 +36,8 @@ function present<T>(value: T | null | undefined): T {
   return value;
 }
 
-describe.each(DEMO_PLANS)("$id", ({ plan, board }) => {
+describe.each(DEMO_PLANS)("$id", ({ plan }) => {
   const shape = present(plan.shape);
-  const stations = placeStations(board.survey, shape);
   const views = UNITS.flatMap((units) =>
     (["deck", "bottom"] as const).flatMap((face) =>
       [true, false].map((stands) => ({ units, face, stands, widthMm: stands ? 82 : 260 })),
@@ -38,7 +45,7 @@ describe.each(DEMO_PLANS)("$id", ({ plan, board }) => {
   );
 
   test.each(views)("plan view, $face, stands $stands, $units: the edge is the plan's outline", (view) => {
-    const drawing = present(planDrawing(plan, { ...view, stations }));
+    const drawing = present(planDrawing(plan, view));
     const [edge = []] = readPaths(svgOf(drawing), "outline", "pen-thick");
     const truth = [
       ...shape.outline.map(({ fromTailM, leftM }) => ({ fromTailM, leftM })),
@@ -55,7 +62,7 @@ describe.each(DEMO_PLANS)("$id", ({ plan, board }) => {
   test.each(views)(
     "plan view, $face, stands $stands, $units: nothing leaves the sheet; figures are the plan's",
     (view) => {
-      const drawing = present(planDrawing(plan, { ...view, stations }));
+      const drawing = present(planDrawing(plan, view));
       const svg = svgOf(drawing);
       expect(drawing.widthMm).toBeCloseTo(view.widthMm, 9);
       for (const layer of ["outline", "readings", "tape", "dimensions", "words"]) {
@@ -67,7 +74,8 @@ describe.each(DEMO_PLANS)("$id", ({ plan, board }) => {
         }
       }
       const figures = readTexts(svg, "dimensions").map(({ text }) => text);
-      expect(figures).toContain(formatQuantity(length(shape.widthMaxM), view.units));
+      for (const widthM of [shape.widthMaxM, ...shape.widths.map((width) => width.widthM)])
+        expect(figures).toContain(formatQuantity(length(widthM), view.units));
       expect(figures.join()).toContain(formatQuantity(length(shape.lengthTapeM), view.units));
       const readings = readTexts(svg, "readings").map(({ text }) => text);
       const read = shape.readings.filter(({ path }) => /\.(left|right)$/.test(path));
@@ -78,9 +86,26 @@ describe.each(DEMO_PLANS)("$id", ({ plan, board }) => {
     },
   );
 
+  test.each(views)("plan view, $face, stands $stands, $units: no word or figure meets a fin", (view) => {
+    const drawing = present(planDrawing(plan, view));
+    const { origin, alongMmPerM: along, acrossMmPerM: across } = drawing.frame;
+    const fins = present(plan.finset).marks.map((mark) =>
+      boxAround(
+        [mark.trailing.at, mark.leading.at, ...(mark.box?.corners ?? [])].map(({ xM, yM }) => ({
+          x: origin.x + xM * along.x + yM * across.x,
+          y: origin.y + xM * along.y + yM * across.y,
+        })),
+      ),
+    );
+    const texts = drawing.layers.flatMap(({ items }) => items.flatMap((item) => textBoxes(item)));
+    const worst = present(drawing.layers.find(({ id }) => id === "worst")).items;
+    expect(worst.some(({ kind }) => kind === "text")).toBe(Math.abs(shape.symmetry.worstM) >= 0.001);
+    for (const text of texts) for (const fin of fins) expect(boxesMeet(text, fin)).toBe(false);
+  });
+
   test("plan view: left and right are where the words say, deck up and bottom up", () => {
     for (const face of ["deck", "bottom"] as const) {
-      const drawing = present(planDrawing(plan, { units: "mm", face, stands: true, widthMm: 90, stations }));
+      const drawing = present(planDrawing(plan, { units: "mm", face, stands: true, widthMm: 90 }));
       const words = readTexts(svgOf(drawing), "words");
       const left = present(words.find(({ text }) => text.startsWith("LEFT")));
       const right = present(words.find(({ text }) => text === "RIGHT"));
@@ -196,8 +221,10 @@ test("a swallow tail is drawn with its notch, from the tips to the crotch that t
   const read = readBoardFile(JSON.stringify(file));
   if (!read.ok) throw new Error("the board cannot be read");
   const plan = planBuild(read.board);
-  const crotchM = present(present(plan.finset).line.crotchFromTailM);
-  const drawing = present(planDrawing(plan, { units: "mm", face: "deck", stands: true, widthMm: 90 }));
+  const crotchM = present(present(plan.shape).notch).depthM;
+  const drawing = present(
+    planDrawing({ ...plan, finset: null }, { units: "mm", face: "deck", stands: true, widthMm: 90 }),
+  );
   const [edge = []] = readPaths(svgOf(drawing), "outline", "pen-thick");
   const notch = measureOnBoard(drawing, present(edge.at(-1)));
   expect(notch.fromTailM).toBeCloseTo(crotchM, 5);

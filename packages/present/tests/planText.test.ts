@@ -91,6 +91,9 @@ describe.each(CASES)("$id in $units", ({ plan, units }) => {
     }
     expect(flat(text)).toContain(show(length(shape.lengthTapeM)));
     expect(rowOf("volume")).toContain(show(volume(shape.volumeM3)));
+    for (const { id, widthM } of shape.widths)
+      expect(rowOf(`${id.slice(0, 4)} width`)).toContain(show(length(widthM)));
+    if (plan.byWeight !== null) expect(rowOf("by the scale")).toContain(show(volume(plan.byWeight.volumeM3)));
     expect(rowOf("finished")).toContain(show(mass(weight.finishedKg)));
   });
 

@@ -39,7 +39,7 @@ export function finDrawing(plan: Plan, options: FinDrawingOptions): Drawing | nu
     fins: new Set(finset.marks.map((mark) => mark.fin)).size,
     reachM,
   });
-  const edge = edgeOf(tail.outline, finset, lay);
+  const edge = edgeOf(tail.outline, shape.notch, lay);
   const room = { lay, units: options.units, textMm, stepMm: FROM_TAIL_STEP };
   return {
     ...sheetSize(lay),

@@ -10,6 +10,16 @@ export function placeMark(mark: FinMark, end: "trailing" | "leading", lay: Lay):
   return placeOnBoard(lay, at.xM, at.yM);
 }
 
+/** What a fin takes up of the drawing: both its marks, and its box if it has one. */
+export function markPoints(mark: FinMark, lay: Lay): readonly Point[] {
+  const corners = mark.box?.corners ?? [];
+  return [
+    placeMark(mark, "trailing", lay),
+    placeMark(mark, "leading", lay),
+    ...corners.map(({ xM, yM }) => placeOnBoard(lay, xM, yM)),
+  ];
+}
+
 /** A fin as nothing but its base line. */
 export function finBaseItem(mark: FinMark, lay: Lay): Item {
   return {

@@ -13,12 +13,11 @@ export interface Edge {
 }
 
 /** The board's edge, or that of a piece of it. A swallow's notch is straight from tip to crotch, as the plan has it. */
-export function edgeOf(outline: Shape["outline"], finset: Plan["finset"], lay: Lay): Edge {
-  const crotchFromTailM = finset?.line.crotchFromTailM ?? null;
+export function edgeOf(outline: Shape["outline"], notch: Shape["notch"], lay: Lay): Edge {
   return {
     left: outline.map((point) => placeOnBoard(lay, point.fromTailM, point.leftM)),
     right: outline.map((point) => placeOnBoard(lay, point.fromTailM, -point.rightM)).toReversed(),
-    crotch: crotchFromTailM === null ? [] : [placeOnBoard(lay, crotchFromTailM, 0)],
+    crotch: notch === null ? [] : [placeOnBoard(lay, notch.depthM, 0)],
   };
 }
 

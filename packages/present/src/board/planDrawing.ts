@@ -1,27 +1,25 @@
-import { formatQuantity, length, type Plan } from "@lapline/engine";
+import type { Plan } from "@lapline/engine";
 import type { Drawing, Item } from "../drawing/Drawing";
 import { buildDifference } from "./differenceItems";
 import { finMarkItems } from "./finMarkItems";
-import { frameOf, placeOnBoard, placeOnSheet, sheetSize, uOf } from "./Lay";
-import { nearestPoint } from "./nearestPoint";
+import { frameOf, placeOnSheet, sheetSize } from "./Lay";
 import { edgeItem, edgeOf, foamItem, stringerItem } from "./outlineItems";
-import { DIMENSION_STEP, type PlanDrawingOptions, type PlanLayout, planLayout } from "./planLayout";
+import { planDimensions } from "./planDimensions";
+import { type PlanDrawingOptions, type PlanLayout, planLayout } from "./planLayout";
 import { readingItems } from "./readingItems";
 import { tapeItems } from "./tapeItems";
 import { worstItems } from "./worstItems";
 
-type Shape = NonNullable<Plan["shape"]>;
-
 /**
  * The board seen square from above or below along a drawn tape: edge, readings on their own sides, how far it is out of
- * true, fin marks, length and widest. Null where the shape could not be built.
+ * true, fin marks, length and widths. Null where the shape could not be built.
  */
 export function planDrawing(plan: Plan, options: PlanDrawingOptions): Drawing | null {
   const { shape } = plan;
   if (shape === null) return null;
   const layout = planLayout(shape, options);
   const { lay } = layout;
-  const edge = edgeOf(shape.outline, plan.finset, lay);
+  const edge = edgeOf(shape.outline, shape.notch, lay);
   const difference = buildDifference(shape, lay);
   return {
     ...sheetSize(lay),
@@ -31,10 +29,7 @@ export function planDrawing(plan: Plan, options: PlanDrawingOptions): Drawing | 
       { id: "foam", items: [foamItem(edge)] },
       { id: "difference", items: difference.items },
       { id: "stringer", items: [stringerItem(shape, lay)] },
-      {
-        id: "readings",
-        items: readingItems(shape, { layout, stations: options.stations ?? [], units: options.units }),
-      },
+      { id: "readings", items: readingItems(shape, { layout, units: options.units }) },
       { id: "fins", items: finMarkItems(plan.finset?.marks ?? [], lay) },
       { id: "outline", items: [edgeItem(edge)] },
       {
@@ -47,11 +42,8 @@ export function planDrawing(plan: Plan, options: PlanDrawingOptions): Drawing | 
           to: layout.tapeMm.to,
         }),
       },
-      {
-        id: "dimensions",
-        items: dimensionItems(shape, layout, options),
-      },
-      { id: "worst", items: worstItems(shape, layout, difference) },
+      { id: "dimensions", items: planDimensions(shape, layout, options.units) },
+      { id: "worst", items: worstItems(plan, shape, { layout, difference }) },
       { id: "words", items: sideWords(layout, options) },
     ],
   };
@@ -63,33 +55,6 @@ function faceNote({ face, stands, units }: PlanDrawingOptions): string {
     face === "bottom" && stands ? ": LEFT is on your right hand" : face === "bottom" ? ": LEFT is below" : "";
   const nose = stands ? "nose away" : "nose to the right";
   return `${seen}, ${nose}${left}. Readings in ${units === "inch" ? "inches" : "millimetres"}.`;
-}
-
-function dimensionItems(shape: Shape, layout: PlanLayout, { units }: PlanDrawingOptions): readonly Item[] {
-  const { lay, textMm } = layout;
-  const widest = nearestPoint(shape.outline, shape.widthMaxFromTailM);
-  const beyondTail = placeOnSheet(lay, uOf(lay, 0) - DIMENSION_STEP - 1, 0);
-  const lengthLine = placeOnSheet(lay, 0, layout.lengthLineMm);
-  return [
-    {
-      kind: "dimension",
-      measures: lay.stands ? "y" : "x",
-      from: placeOnSheet(lay, uOf(lay, 0), layout.tapeMm.to),
-      to: placeOnSheet(lay, uOf(lay, shape.lengthM), layout.tapeMm.to),
-      lineAt: lay.stands ? lengthLine.x : lengthLine.y,
-      text: `${formatQuantity(length(shape.lengthM), units)} straight, ${formatQuantity(length(shape.lengthTapeM), units)} by tape`,
-      sizeMm: textMm,
-    },
-    {
-      kind: "dimension",
-      measures: lay.stands ? "x" : "y",
-      from: placeOnBoard(lay, shape.widthMaxFromTailM, widest?.leftM ?? 0),
-      to: placeOnBoard(lay, shape.widthMaxFromTailM, -(widest?.rightM ?? 0)),
-      lineAt: lay.stands ? beyondTail.y : beyondTail.x,
-      text: formatQuantity(length(shape.widthMaxM), units),
-      sizeMm: textMm,
-    },
-  ];
 }
 
 /** Which side is which, in words that cannot be taken the wrong way round. */

@@ -2,7 +2,7 @@ import type { Plan, Units } from "@lapline/engine";
 import { estimateTextWidthMm } from "../drawing/estimateTextWidthMm";
 import { formatBareLength } from "./formatBareLength";
 import type { Face, Lay } from "./Lay";
-import type { StationPlace } from "./placeStations";
+import { sideReadings } from "./sideReadings";
 
 type Shape = NonNullable<Plan["shape"]>;
 
@@ -16,7 +16,6 @@ export interface PlanDrawingOptions {
   readonly widthMm: number;
   /** Em size of figures. */
   readonly textMm?: number;
-  readonly stations?: readonly StationPlace[];
 }
 
 export interface PlanLayout {
@@ -36,10 +35,10 @@ export interface PlanLayout {
 const SLANT = 3.5;
 const TAPE_GAP = 2;
 export const DIMENSION_STEP = 7;
-/** Room beyond the tail for the width's dimension. */
-const TAIL_ROOM = 2 * DIMENSION_STEP;
-/** Lying, both ends keep the same room as the profile, so that the two views stand under each other. */
-const NOSE_ROOM = { lying: TAIL_ROOM, standing: 6 } as const;
+/** Room beyond both ends for the dimensions of widths; the side view keeps the same, so that the two stand under each other. */
+export const END_ROOM = 3 * DIMENSION_STEP;
+/** Standing, there is one dimension beyond the nose, and the sides' names beyond that. */
+const NOSE_ROOM_STANDING = DIMENSION_STEP + 7;
 const LENGTH_AT_MOST_MM = 230;
 
 /** Shares the sheet out between the board, its readings, the tape and the dimensions; see `PlanLayout`. */
@@ -64,7 +63,7 @@ export function planLayout(shape: Shape, options: PlanDrawingOptions): PlanLayou
       mmPerM,
       uTotalMm: room.u + shape.lengthM * mmPerM,
       vTotalMm: stands ? widthMm : room.vLow + low + high + room.vHigh,
-      uTailMm: TAIL_ROOM,
+      uTailMm: END_ROOM,
       vStringerMm,
     },
     textMm: room.textMm,
@@ -78,14 +77,15 @@ export function planLayout(shape: Shape, options: PlanDrawingOptions): PlanLayou
 }
 
 /** What everything but the board takes of the sheet, along and across. */
-function planRoom(shape: Shape, { stands, stations = [], units, widthMm, textMm = 3.5 }: PlanDrawingOptions) {
+function planRoom(shape: Shape, { stands, units, widthMm, textMm = 3.5 }: PlanDrawingOptions) {
+  const stations = Math.max(sideReadings(shape, "left").length, sideReadings(shape, "right").length);
   const readingWide = Math.max(
     ...shape.readings.map((reading) => estimateTextWidthMm(formatBareLength(reading.readM, units), textMm)),
     textMm,
   );
-  const u = TAIL_ROOM + (stands ? NOSE_ROOM.standing + 2 * textMm : NOSE_ROOM.lying);
-  const turned = !stands && (readingWide + 1.5) * stations.length > 0.9 * (widthMm - u);
-  const row = stations.length > 0 ? SLANT + (stands || turned ? readingWide : textMm) + 1.5 : 2;
+  const u = END_ROOM + (stands ? NOSE_ROOM_STANDING + 2 * textMm : END_ROOM);
+  const turned = !stands && (readingWide + 1.5) * stations > 0.9 * (widthMm - u);
+  const row = stations > 0 ? SLANT + (stands || turned ? readingWide : textMm) + 1.5 : 2;
   const acrossFigures = units === "mm" ? 2.2 : 1.6;
   const tapeWide = textMm * (stands ? acrossFigures : 1.9);
   const sideWord = stands ? 0 : textMm * 1.7;

@@ -2,6 +2,7 @@ import { formatQuantity, length, type Plan, type Units } from "@lapline/engine";
 import type { Drawing, Item, Point } from "../drawing/Drawing";
 import { chooseExaggeration } from "./chooseExaggeration";
 import { nearestPoint } from "./nearestPoint";
+import { END_ROOM } from "./planLayout";
 
 type Shape = NonNullable<Plan["shape"]>;
 
@@ -11,8 +12,6 @@ export interface ProfileDrawingOptions {
   readonly textMm?: number;
 }
 
-/** The same margins as the plan view's when it lies, so that the two stand under each other. */
-const END_ROOM = 14;
 const HEIGHT_ROOM_MM = 28;
 const HEIGHT_STEPS = [3, 2];
 

@@ -3,8 +3,8 @@ import type { Item } from "../drawing/Drawing";
 import { estimateTextWidthMm } from "../drawing/estimateTextWidthMm";
 import { formatBareLength } from "./formatBareLength";
 import { placeOnSheet, uOf, vOf } from "./Lay";
-import type { StationPlace } from "./placeStations";
 import type { PlanLayout } from "./planLayout";
+import { sideReadings } from "./sideReadings";
 import { spreadLabels } from "./spreadLabels";
 
 type Shape = NonNullable<Plan["shape"]>;
@@ -19,17 +19,17 @@ interface ReadingLabel {
 /** The half-widths as they were read, each on the side where the tape was held; one that does not fit stands on tape. */
 export function readingItems(
   shape: Shape,
-  { layout, stations, units }: { layout: PlanLayout; stations: readonly StationPlace[]; units: Units },
+  { layout, units }: { layout: PlanLayout; units: Units },
 ): readonly Item[] {
   return (["left", "right"] as const).flatMap((side) => {
-    const labels = stations
-      .flatMap((station): ReadingLabel[] => {
-        const reading = shape.readings.find((each) => each.path === `${station.path}.${side}`);
-        if (reading === undefined) return [];
-        return [
-          { reading, uMm: uOf(layout.lay, station.fromTailM), text: formatBareLength(reading.readM, units) },
-        ];
-      })
+    const labels = sideReadings(shape, side)
+      .map(
+        (reading): ReadingLabel => ({
+          reading,
+          uMm: uOf(layout.lay, reading.fromTailM),
+          text: formatBareLength(reading.readM, units),
+        }),
+      )
       .sort((a, b) => a.uMm - b.uMm);
     return sideItems(shape, labels, { layout, side });
   });

@@ -24,7 +24,7 @@ export function silhouetteDrawing(plan: Plan, mmPerM: number): Drawing | null {
     uTailMm: margin,
     vStringerMm: margin + leftMm,
   };
-  const edge = edgeOf(shape.outline, plan.finset, lay);
+  const edge = edgeOf(shape.outline, shape.notch, lay);
   return {
     ...sheetSize(lay),
     frame: frameOf(lay),

@@ -1,38 +1,102 @@
 import { formatQuantity, length, type Plan } from "@lapline/engine";
-import type { Item } from "../drawing/Drawing";
+import type { Item, TextItem } from "../drawing/Drawing";
+import { boxAround, boxesMeet, boxOfText, type SheetBox } from "../drawing/SheetBox";
 import { TRUE_WITHIN_M } from "../words/symmetryWords";
 import type { Difference } from "./differenceItems";
-import { placeOnSheet, uOf, vOf } from "./Lay";
+import { markPoints } from "./finMarkItems";
+import { type Lay, placeOnSheet, uOf, vOf } from "./Lay";
 import { nearestPoint } from "./nearestPoint";
 import type { PlanLayout } from "./planLayout";
 
+type Shape = NonNullable<Plan["shape"]>;
+
+/** How far the figure may move along the board to stand clear of the fins, in steps of its own height. */
+const MOST_STEPS = 40;
+const CLEAR_MM = 0.8;
+
 /**
- * The largest difference between the sides, its figure just inside the shade where it is; in millimetres in both systems,
- * because nobody reads it off an inch tape. Nothing where the two sides agree.
+ * The largest difference between the sides, its figure just inside the shade where it is, or as near to there as it
+ * stands clear of the fins; in millimetres in both systems, because nobody reads it off an inch tape. Nothing where the
+ * two sides agree.
  */
 export function worstItems(
-  shape: NonNullable<Plan["shape"]>,
-  { lay, textMm }: PlanLayout,
-  difference: Difference,
+  plan: Pick<Plan, "finset">,
+  shape: Shape,
+  { layout, difference }: { layout: PlanLayout; difference: Difference },
 ): readonly Item[] {
+  const { lay, textMm } = layout;
   const { worstM, worstFromTailM } = shape.symmetry;
-  const point = nearestPoint(shape.outline, worstFromTailM);
-  if (point === null || Math.abs(worstM) < TRUE_WITHIN_M) return [];
-  const side = worstM > 0 ? 1 : -1;
+  if (Math.abs(worstM) < TRUE_WITHIN_M) return [];
+  const fins = (plan.finset?.marks ?? []).map((mark) => boxAround(markPoints(mark, lay)));
+  const uMm = uOf(lay, worstFromTailM);
+  const places = listShifts().map((steps) =>
+    figureAt(shape, layout, { difference, u: uMm + steps * textMm }),
+  );
+  const clear = places.filter((place) => place !== null).find((place) => isClear(place, fins));
+  if (clear === undefined) return [];
+  return [...leader(shape, lay, { from: uMm, to: clear }), clear];
+}
+
+/** 0, 1, -1, 2, -2 and so on: the nearest first. */
+function listShifts(): readonly number[] {
+  return [0, ...Array.from({ length: MOST_STEPS }, (_, i) => [i + 1, -i - 1]).flat()];
+}
+
+function isClear(figure: TextItem, fins: readonly SheetBox[]): boolean {
+  return fins.every((fin) => !boxesMeet(boxOfText(figure), fin, CLEAR_MM));
+}
+
+interface FigurePlace {
+  readonly difference: Difference;
+  /** Along the sheet. */
+  readonly u: number;
+}
+
+/** The figure just inside the shade at one place along the board; null beyond its ends, or where it would cross the stringer. */
+function figureAt(
+  shape: Shape,
+  { lay, textMm }: PlanLayout,
+  { difference, u }: FigurePlace,
+): TextItem | null {
+  const fromTailM = (u - lay.uTailMm) / lay.mmPerM;
+  const point = nearestPoint(shape.outline, fromTailM);
+  if (point === null || fromTailM <= 0 || fromTailM >= shape.lengthM) return null;
+  const side = shape.symmetry.worstM > 0 ? 1 : -1;
   const outward = Math.sign(vOf(lay, side) - lay.vStringerMm);
-  const vEdge = vOf(lay, side > 0 ? point.leftM : -point.rightM);
-  const vText = vEdge - outward * (difference.times * Math.abs(worstM) * lay.mmPerM + 1.5);
-  const u = uOf(lay, point.fromTailM);
+  const shadeM = Math.max(0, side * (point.leftM - point.rightM)) * difference.times;
+  const inside = vOf(lay, side > 0 ? point.leftM : -point.rightM) - outward * (shadeM * lay.mmPerM + 1.5);
+  const figure: TextItem = {
+    kind: "text",
+    at: lay.stands
+      ? placeOnSheet(lay, u - textMm * 0.36, inside)
+      : placeOnSheet(lay, u, inside + (outward > 0 ? 0 : textMm * 0.7)),
+    text: formatQuantity(length(Math.abs(shape.symmetry.worstM), "fine"), "mm"),
+    sizeMm: textMm,
+    anchor: lay.stands ? (outward > 0 ? "end" : "start") : "middle",
+    role: "figure",
+  };
+  const box = boxOfText(figure);
+  const inner = lay.stands ? (outward > 0 ? box.left : box.right) : outward > 0 ? box.top : box.bottom;
+  return outward * (inner - lay.vStringerMm) > 0 ? figure : null;
+}
+
+/** From the place of the difference to a figure that had to step aside. */
+function leader(shape: Shape, lay: Lay, { from, to }: { from: number; to: TextItem }): readonly Item[] {
+  const point = nearestPoint(shape.outline, shape.symmetry.worstFromTailM);
+  const box = boxOfText(to);
+  const [low, high] = lay.stands
+    ? [lay.uTotalMm - box.bottom, lay.uTotalMm - box.top]
+    : [box.left, box.right];
+  if (point === null || (from >= low && from <= high)) return [];
+  const edge = vOf(lay, shape.symmetry.worstM > 0 ? point.leftM : -point.rightM);
+  const middle = lay.stands ? (box.left + box.right) / 2 : (box.top + box.bottom) / 2;
+  const near = from < low ? low - 0.5 : high + 0.5;
   return [
     {
-      kind: "text",
-      at: lay.stands
-        ? placeOnSheet(lay, u - textMm * 0.36, vText)
-        : placeOnSheet(lay, u, vText + (outward > 0 ? 0 : textMm * 0.7)),
-      text: formatQuantity(length(Math.abs(worstM), "fine"), "mm"),
-      sizeMm: textMm,
-      anchor: lay.stands ? (outward > 0 ? "end" : "start") : "middle",
-      role: "figure",
+      kind: "line",
+      pen: "thin",
+      from: placeOnSheet(lay, from, edge),
+      to: placeOnSheet(lay, near, middle),
     },
   ];
 }

@@ -1,12 +1,23 @@
-import { area, formatQuantity, length, type Plan, type Units, volume } from "@lapline/engine";
+import {
+  area,
+  count,
+  formatQuantity,
+  length,
+  type Plan,
+  type Quantity,
+  type Units,
+  volume,
+} from "@lapline/engine";
 import { readingName } from "../words/readingName";
 import { symmetrySentences } from "../words/symmetrySentences";
+import { widthWords } from "../words/widthWords";
 import type { Block } from "./Block";
 import { formatTable } from "./formatTable";
 import { sayWhyMissing } from "./sayWhyMissing";
 import { wrapText } from "./wrapText";
 
 type Shape = NonNullable<Plan["shape"]>;
+type Row = readonly [string, string, string];
 
 /** What was measured: the board's main figures, how true it is, which readings to take again. */
 export function measureBlock(plan: Plan, units: Units): Block {
@@ -14,26 +25,32 @@ export function measureBlock(plan: Plan, units: Units): Block {
   const lines =
     shape === null
       ? sayWhyMissing(plan, "shape", units).flatMap((reason) => wrapText(reason, { indent: 2 }))
-      : [...figureLines(shape, units), "", ...trueLines(plan, shape, units)];
+      : [...figureLines(plan, shape, units), "", ...trueLines(plan, shape, units)];
   return { title: "MEASURE", lines };
 }
 
-function figureLines(shape: Shape, units: Units): readonly string[] {
+function figureLines({ byWeight }: Plan, shape: Shape, units: Units): readonly string[] {
+  const show = (quantity: Quantity): string => formatQuantity(quantity, units);
   const at = (valueM: number): string => formatQuantity(length(valueM), units);
-  const rows: ReadonlyArray<readonly [string, string, string]> = [
+  const rows: readonly Row[] = [
     ["length", at(shape.lengthTapeM), `by tape; ${at(shape.lengthM)} straight`],
     ["widest", at(shape.widthMaxM), `${at(shape.widthMaxFromTailM)} from the tail`],
+    ...shape.widths.map((width): Row => {
+      const { name, where } = widthWords(width, units);
+      return [name, at(width.widthM), where];
+    }),
     ["thickest", at(shape.thicknessMaxM), `${at(shape.thicknessMaxFromTailM)} from the tail`],
     ["nose rocker", at(shape.noseRockerM), ""],
     ["tail rocker", at(shape.tailRockerM), ""],
     [
       "volume",
-      formatQuantity(volume(shape.volumeM3), units),
-      `${formatQuantity(volume(shape.volumeLowM3), units)} to ${formatQuantity(volume(shape.volumeHighM3), units)}`,
+      show(volume(shape.volumeM3)),
+      `${show(volume(shape.volumeLowM3))} to ${show(volume(shape.volumeHighM3))} by the shape`,
     ],
-    ["plan area", formatQuantity(area(shape.planAreaM2), units), ""],
-    ["deck skin", formatQuantity(area(shape.deckAreaM2), units), ""],
-    ["bottom skin", formatQuantity(area(shape.bottomAreaM2), units), ""],
+    ...(byWeight === null ? [] : [weightRow(byWeight, show)]),
+    ["plan area", show(area(shape.planAreaM2)), ""],
+    ["deck skin", show(area(shape.deckAreaM2)), ""],
+    ["bottom skin", show(area(shape.bottomAreaM2)), ""],
   ];
   const [, ...body] = formatTable(
     [
@@ -44,6 +61,18 @@ function figureLines(shape: Shape, units: Units): readonly string[] {
     rows,
   );
   return body;
+}
+
+/** The volume that the scale gives, beside the one by the shape, and what deck would make them agree. */
+function weightRow(byWeight: NonNullable<Plan["byWeight"]>, show: (quantity: Quantity) => string): Row {
+  const { volumeM3, volumeLowM3, volumeHighM3, deckFullness } = byWeight;
+  const agree =
+    deckFullness === null ? "no deck agrees" : `deck fullness ${show(count(deckFullness))} agrees`;
+  return [
+    "by the scale",
+    show(volume(volumeM3)),
+    `${show(volume(volumeLowM3))} to ${show(volume(volumeHighM3))}; ${agree}`,
+  ];
 }
 
 function trueLines(plan: Plan, shape: Shape, units: Units): readonly string[] {

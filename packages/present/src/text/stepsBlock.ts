@@ -1,5 +1,6 @@
 import { duration, formatQuantity, type Plan, type Units } from "@lapline/engine";
 import { type CautionsHere, stepCautions } from "../words/stepCautions";
+import { type StepWait, stepWaits } from "../words/stepWaits";
 import type { Block } from "./Block";
 import { sayWhyMissing } from "./sayWhyMissing";
 import { wrapText } from "./wrapText";
@@ -23,19 +24,24 @@ export function stepsBlock(plan: Plan, units: Units): Block {
         wrapText(`! At every step: ${caution}`, { indent: 2, hanging: 4 }),
       ),
       ...steps.flatMap((step, i) => [
-        ...headLines(step, i + 1, units),
+        ...headLines(step, { number: i + 1, waits: stepWaits(steps, step), units }),
         ...cautionLines(cautions.steps[i] ?? { full: [], again: [] }),
       ]),
     ],
   };
 }
 
-function headLines(step: Step, number: number, units: Units): readonly string[] {
+interface StepHead {
+  readonly number: number;
+  readonly waits: readonly StepWait[];
+  readonly units: Units;
+}
+
+function headLines(step: Step, { number, waits, units }: StepHead): readonly string[] {
+  const show = (timeS: number): string => formatQuantity(duration(timeS), units);
   const times = [
-    ...(step.handsOnS > 0 ? [`hands on ${formatQuantity(duration(step.handsOnS), units)}`] : []),
-    ...(step.waitS !== null && step.waitS > 0
-      ? [`then wait ${formatQuantity(duration(step.waitS), units)}`]
-      : []),
+    ...(step.handsOnS > 0 ? [`hands on ${show(step.handsOnS)}`] : []),
+    ...waits.map(({ words, waitS }) => `${words} ${show(waitS)}`),
   ];
   const time = times.length > 0 ? ` (${times.join(", ")})` : "";
   return wrapText(`[${step.done ? "x" : " "}] ${number}. ${step.title}${time}`, { indent: 2, hanging: 9 });

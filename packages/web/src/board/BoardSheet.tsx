@@ -37,7 +37,7 @@ export function BoardSheet({ id, opened, revision }: BoardSheetProps) {
     <>
       <header className="top">
         <PageLink to="/" className="home">
-          Lapline
+          <span aria-hidden="true">‹&nbsp;</span>The Shed
         </PageLink>
         <SettingsBar />
       </header>

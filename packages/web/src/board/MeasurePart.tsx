@@ -1,10 +1,9 @@
-import { type Finding, length, type Plan, volume } from "@lapline/engine";
+import type { Finding, Plan } from "@lapline/engine";
 import { symmetrySentences } from "@lapline/present";
 import { useSettings } from "../settings/Settings";
-import { Amount } from "../shared/Amount";
-import { Figures } from "../shared/Figures";
 import { Fractions } from "../shared/Fractions";
 import type { Draft } from "./applyEdit";
+import { MeasureFigures } from "./MeasureFigures";
 import { PartSection } from "./PartSection";
 import { PlanView } from "./PlanView";
 import { ProfileView } from "./ProfileView";
@@ -19,38 +18,15 @@ interface MeasurePartProps {
 
 /** The tape with the board along it, how true the board is, and the readings to be typed. */
 export function MeasurePart({ draft, edit }: MeasurePartProps) {
-  const { plan, board } = draft.good;
+  const { plan } = draft.good;
   const { shape } = plan;
   const fields = { file: draft.file, plan, problems: draft.problems, edit };
   return (
     <PartSection id="measure" findings={plan.findings} placed={isReading}>
       {shape !== null && (
         <>
-          <Figures
-            entries={[
-              { name: "length", of: length(shape.lengthTapeM), note: "by tape" },
-              {
-                name: "widest",
-                of: length(shape.widthMaxM),
-                note: (
-                  <>
-                    <Amount of={length(shape.widthMaxFromTailM)} /> from tail
-                  </>
-                ),
-              },
-              { name: "thickest", of: length(shape.thicknessMaxM) },
-              {
-                name: "volume",
-                of: volume(shape.volumeM3),
-                note: (
-                  <>
-                    <Amount of={volume(shape.volumeLowM3)} /> to <Amount of={volume(shape.volumeHighM3)} />
-                  </>
-                ),
-              },
-            ]}
-          />
-          <PlanView plan={plan} survey={board.survey} />
+          <MeasureFigures plan={plan} shape={shape} />
+          <PlanView plan={plan} />
           <SymmetryWords plan={plan} />
           <ProfileView plan={plan} />
         </>

@@ -1,5 +1,5 @@
-import type { Board, Plan } from "@lapline/engine";
-import { placeStations, planDrawing, symmetrySentences } from "@lapline/present";
+import type { Plan } from "@lapline/engine";
+import { planDrawing, symmetrySentences } from "@lapline/present";
 import { useCallback, useState } from "react";
 import { SheetDrawing } from "../drawing/SheetDrawing";
 import { useSettings } from "../settings/Settings";
@@ -8,19 +8,12 @@ import { useSettings } from "../settings/Settings";
 const LIES_FROM_MM = 150;
 
 /** The board seen from above or below along its tape. */
-export function PlanView({ plan, survey }: { plan: Plan; survey: Board["survey"] }) {
+export function PlanView({ plan }: { plan: Plan }) {
   const { units } = useSettings();
   const [face, setFace] = useState<"deck" | "bottom">("deck");
   const draw = useCallback(
-    (widthMm: number) =>
-      planDrawing(plan, {
-        units,
-        face,
-        widthMm,
-        stands: widthMm < LIES_FROM_MM,
-        stations: plan.shape === null ? [] : placeStations(survey, plan.shape),
-      }),
-    [plan, survey, units, face],
+    (widthMm: number) => planDrawing(plan, { units, face, widthMm, stands: widthMm < LIES_FROM_MM }),
+    [plan, units, face],
   );
   if (plan.shape === null) return null;
   return (

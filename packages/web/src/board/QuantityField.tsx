@@ -1,4 +1,5 @@
 import { useId } from "react";
+import { Fractions } from "../shared/Fractions";
 
 interface QuantityFieldProps {
   /** Read aloud, and shown where there is room. */
@@ -44,7 +45,7 @@ export function QuantityField({
           className={problem === undefined ? "tape tape-warning" : "field-problem"}
           role="status"
         >
-          {note}
+          <Fractions text={note} />
         </p>
       )}
     </div>

@@ -1,5 +1,6 @@
 import { duration, type Plan } from "@lapline/engine";
-import { asSentence, type CautionsHere, stepCautions } from "@lapline/present";
+import { asSentence, type CautionsHere, type StepWait, stepCautions, stepWaits } from "@lapline/present";
+import { Fragment } from "react";
 import { Amount } from "../shared/Amount";
 import { PartSection } from "./PartSection";
 
@@ -45,14 +46,20 @@ function StepList({ steps }: { steps: Steps }) {
       )}
       <ol className="steps">
         {steps.map((step, i) => (
-          <StepEntry key={step.id} step={step} cautions={cautions.steps[i]} />
+          <StepEntry key={step.id} step={step} waits={stepWaits(steps, step)} cautions={cautions.steps[i]} />
         ))}
       </ol>
     </>
   );
 }
 
-function StepEntry({ step, cautions }: { step: Steps[number]; cautions: CautionsHere | undefined }) {
+interface StepEntryProps {
+  readonly step: Steps[number];
+  readonly waits: readonly StepWait[];
+  readonly cautions: CautionsHere | undefined;
+}
+
+function StepEntry({ step, waits, cautions }: StepEntryProps) {
   return (
     <li className={step.done ? "done" : undefined}>
       <p className="step-title">{step.title}</p>
@@ -63,15 +70,26 @@ function StepEntry({ step, cautions }: { step: Steps[number]; cautions: Cautions
             <Amount of={duration(step.handsOnS)} /> hands on.{" "}
           </>
         )}
-        {step.waitS !== null && step.waitS > 0 && (
-          <>
-            Then wait <Amount of={duration(step.waitS)} />.{" "}
-          </>
-        )}
+        <Waits waits={waits} />
         {asSentence(step.because)}
       </p>
       {cautions !== undefined && <Cautions {...cautions} />}
     </li>
+  );
+}
+
+/** "Flip after 2 h 21 min, sand after 22 h 34 min." */
+function Waits({ waits }: { waits: readonly StepWait[] }) {
+  if (waits.length === 0) return null;
+  return (
+    <>
+      {waits.map(({ words, waitS }, i) => (
+        <Fragment key={words}>
+          {i === 0 ? asSentence(words).slice(0, -1) : `, ${words}`} <Amount of={duration(waitS)} />
+        </Fragment>
+      ))}
+      .{" "}
+    </>
   );
 }
 

@@ -20,7 +20,7 @@ export function SheetDrawing({ title, desc, draw, caption }: SheetDrawingProps) 
   const [ref, widthPx] = useWidthPx<HTMLDivElement>();
   const idPrefix = useId();
   const shown = useMemo(() => {
-    const drawing = widthPx === null ? null : draw(widthPx / PX_PER_MM);
+    const drawing = widthPx === null || widthPx === 0 ? null : draw(widthPx / PX_PER_MM);
     if (drawing === null) return null;
     return { node: drawingToSvgNode(drawing, { title, desc, idPrefix }), notes: drawing.notes };
   }, [draw, widthPx, title, desc, idPrefix]);

@@ -1,0 +1,45 @@
+import { expect, test } from "vitest";
+import { stepWaits } from "./stepWaits";
+
+type Step = Parameters<typeof stepWaits>[1];
+
+const step = (id: string, needs: Step["needs"] = [], waitS: number | null = 0): Step => ({
+  id,
+  title: id,
+  after: needs.map((need) => need.step),
+  needs,
+  because: "",
+  coat: null,
+  handsOnS: 0,
+  waitS,
+  cautions: [],
+  done: false,
+});
+const need = (until: Step["needs"][number]["until"], waitS: number | null) => ({
+  step: "boxes",
+  until,
+  because: "",
+  waitS,
+});
+
+test("every stage that later steps wait for is said once, soonest first", () => {
+  const boxes = step("boxes", [], 8460);
+  const steps = [
+    boxes,
+    step("sand-bottom", [need("sandable", 81240), need("hands-off", 0)]),
+    step("set-leash-plug", [need("flip", 8460)]),
+    step("sand-deck", [need("sandable", 81240), need("trim", null)]),
+  ];
+  expect(stepWaits(steps, boxes)).toEqual([
+    { words: "flip after", waitS: 8460 },
+    { words: "sand after", waitS: 81240 },
+  ]);
+});
+
+test("a step that is nothing but a wait says how long; one that is not says nothing", () => {
+  const cure = step("cure-out", [], 464000);
+  const trim = step("trim-bottom");
+  const steps = [cure, trim, step("water", [{ ...need("hands-off", 0), step: "cure-out" }])];
+  expect(stepWaits(steps, cure)).toEqual([{ words: "then wait", waitS: 464000 }]);
+  expect(stepWaits(steps, trim)).toEqual([]);
+});
