@@ -37,7 +37,10 @@ function checkOnce(document: unknown, list: readonly Step[], field: string, mess
   });
 }
 
-/** `toe.meets` and `asSet[].fin` name fins of the set. */
+/** What `verify` holds readings of, each by the name of its fin. */
+const VERIFY_LISTS = ["strings", "diagonals", "cantBlocks", "depthStops", "proud"];
+
+/** `toe.meets`, `asSet[].fin` and the readings of `verify` name fins of the set. */
 function checkPointers(document: unknown): Fault[] {
   const set: readonly Step[] = ["fins", "set"];
   const names = namesIn(document, set, "fin");
@@ -48,14 +51,14 @@ function checkPointers(document: unknown): Fault[] {
       what: "another fin of the set",
     });
   });
-  const asSet = Array.from({ length: countAt(document, ["fins", "asSet"]) }, (_, i): Step[] => [
-    "fins",
-    "asSet",
-    i,
-    "fin",
-  ]);
+  const lists: Step[][] = [["fins", "asSet"], ...VERIFY_LISTS.map((list) => ["fins", "verify", list])];
   const fins = { known: names, what: "a fin of the set" };
-  return [...meets, ...asSet.flatMap((steps) => checkPointer(document, steps, fins))];
+  const read = lists.flatMap((list) =>
+    Array.from({ length: countAt(document, list) }, (_, i) =>
+      checkPointer(document, [...list, i, "fin"], fins),
+    ).flat(),
+  );
+  return [...meets, ...read];
 }
 
 interface Pointed {

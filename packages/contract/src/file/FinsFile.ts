@@ -1,4 +1,5 @@
 import type { QuantityText } from "./QuantityText";
+import type { VerifyFile } from "./VerifyFile";
 
 export interface FinsFile {
   readonly arrangement: "single" | "twin" | "tri" | "quad" | "twin-trailer" | "five-box" | "single-sides";
@@ -10,6 +11,7 @@ export interface FinsFile {
   readonly set: readonly FinFile[];
   readonly leashPlug?: LeashPlugFile;
   readonly asSet?: readonly AsSetFile[];
+  readonly verify?: VerifyFile;
 }
 
 export interface FinFile {

@@ -2,6 +2,7 @@ import type { Plan } from "@lapline/engine";
 import { z } from "zod";
 import type { Mirrors } from "./Mirrors";
 import { markSchema } from "./markSchema";
+import { verifyPlanSchema } from "./verifySchema";
 
 const number = z.number();
 const numberOrNull = number.nullable();
@@ -61,6 +62,12 @@ const leashPlug = z.object({
   foamUnderM: numberOrNull,
   toBoxM: numberOrNull,
   box: z.string().nullable(),
+  boxBeneath: z.string().nullable(),
+  foamToBoxM: numberOrNull,
+  mostDepthM: numberOrNull,
+  patchDiameterM: numberOrNull,
+  cureBeforeLoadS: number,
+  pullTestKg: number,
 });
 
 const correction = z.object({
@@ -115,6 +122,7 @@ const finset = z.object({
   leashPlug: leashPlug.nullable(),
   asSet: z.array(asSet),
   asSetPairs: z.array(asSetPair),
+  verify: verifyPlanSchema,
 });
 
 export const finsetSchema: Mirrors<NonNullable<Plan["finset"]>, typeof finset> = finset;

@@ -3,6 +3,7 @@ import type { AsSetFile, BoxFile, FinFile, FinsFile, LeashPlugFile, ToeFile } fr
 import { fields } from "./fields";
 import { quantity } from "./quantity";
 import { ALONG } from "./surveySchema";
+import { verifySchema } from "./verifySchema";
 import { id, listOf, oneOf } from "./words";
 
 const length = (least: string, most: string) => quantity("length", { least, most });
@@ -83,4 +84,5 @@ export const finsSchema: z.ZodType<FinsFile> = fields("the fins", {
   set: listOf(finInSet, "fins of the set", 12),
   leashPlug: leashPlug.exactOptional(),
   asSet: listOf(asSet, "fins as set", 100).exactOptional(),
+  verify: verifySchema.exactOptional(),
 });

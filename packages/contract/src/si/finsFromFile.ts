@@ -9,6 +9,7 @@ import type {
   ToeFile,
 } from "../file/FinsFile";
 import { angleRad, asIs, given, lengthM, share } from "./given";
+import { verifyFromFile } from "./verifyFromFile";
 
 export function finsFromFile(file: FinsFile): FinsInput {
   return {
@@ -21,6 +22,7 @@ export function finsFromFile(file: FinsFile): FinsInput {
     set: file.set.map(finFromFile),
     ...given("leashPlug", file.leashPlug, leashPlugFromFile),
     ...given("asSet", file.asSet, (list) => list.map(asSetFromFile)),
+    ...given("verify", file.verify, verifyFromFile),
   };
 }
 

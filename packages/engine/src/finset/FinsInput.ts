@@ -1,4 +1,5 @@
 import type { Side } from "../survey/Side";
+import type { VerifyInput } from "./verify/VerifyInput";
 
 export type Arrangement = "single" | "twin" | "tri" | "quad" | "twin-trailer" | "five-box" | "single-sides";
 export type SidesRule = "average" | "rail" | "centreline";
@@ -15,6 +16,7 @@ export interface FinsInput {
   readonly set: readonly FinInput[];
   readonly leashPlug?: LeashPlugInput;
   readonly asSet?: readonly AsSetInput[];
+  readonly verify?: VerifyInput;
 }
 
 export interface FinInput {

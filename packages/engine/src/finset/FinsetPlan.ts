@@ -2,6 +2,7 @@ import type { Side } from "../survey/Side";
 import type { AsSetPairPlan, AsSetPlan } from "./AsSetPlan";
 import type { FinMark } from "./FinMark";
 import type { BoxTiming, SidesRule } from "./FinsInput";
+import type { VerifyPlan } from "./verify/VerifyPlan";
 
 export interface FinsetPlan {
   /** Largest difference between what the two sides of a pair would read from their own rails. */
@@ -19,6 +20,7 @@ export interface FinsetPlan {
   readonly leashPlug: LeashPlugPlan | null;
   readonly asSet: readonly AsSetPlan[];
   readonly asSetPairs: readonly AsSetPairPlan[];
+  readonly verify: VerifyPlan;
 }
 
 /** The line that the set is set out about: the stringer, or the best-fit centreline. */
@@ -114,4 +116,14 @@ export interface LeashPlugPlan {
   /** Least gap between the plug and a fin box, in plan, or through the foam where one lies beneath the other. */
   readonly toBoxM: number | null;
   readonly box: string | null;
+  /** The box that lies beneath the plug, and the foam between their floors; null where none does. */
+  readonly boxBeneath: string | null;
+  readonly foamToBoxM: number | null;
+  /** The deepest plug that still leaves the usual foam to the bottom and to the box beneath. */
+  readonly mostDepthM: number | null;
+  /** Across the cloth over it; null without a diameter. */
+  readonly patchDiameterM: number | null;
+  readonly cureBeforeLoadS: number;
+  /** Held straight up for the pull test, once it is cured. */
+  readonly pullTestKg: number;
 }

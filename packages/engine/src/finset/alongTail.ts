@@ -44,6 +44,13 @@ export function computeStraightM(shape: BoardShape, along: AlongBy, fromTailM: n
   return shape.straightFromTapeM(tapeM);
 }
 
+/** Turns a straight distance from the tail tips into the distance as the builder states it. */
+export function computeStatedM(shape: BoardShape, along: AlongBy, fromTailM: number): number {
+  const startM = along.of === "crotch" ? (along.crotchM ?? 0) : 0;
+  if (along.by === "straight") return fromTailM - startM;
+  return shape.tapeFromStraightM(fromTailM) - shape.tapeFromStraightM(startM);
+}
+
 function within(lengthM: number, xM: number): number | null {
   return xM >= 0 && xM <= lengthM ? xM : null;
 }

@@ -227,7 +227,31 @@ describe("what nobody gave", () => {
       },
       shape,
     );
-    expect(full.assumptions.map(({ path }) => path)).toEqual(["finset.marks[].bottomTiltRad"]);
+    expect(full.assumptions.map(({ path }) => path)).toEqual([
+      "finset.marks[].bottomTiltRad",
+      "finset.verify.glassedOn[]",
+      "finset.verify.glassedOn[].cureBeforeLoadS",
+    ]);
     expect(full.value).toMatchObject({ sides: "rail", boxes: "glassed-on", toleranceM: 0.002 });
+  });
+
+  it("of boxes and plug is said by the surface that is there", () => {
+    const assumed = (fins: Partial<FinsInput>) =>
+      buildFinset({ ...twin({ box }), ...fins }, slab).assumptions.filter(({ path }) =>
+        /^finset\.(verify|leashPlug)/.test(path),
+      );
+    const after = assumed({ boxes: "after-fill" });
+    expect(after.map(({ path }) => path.replace("finset.verify.boxes[].", ""))).toEqual([
+      "proudM",
+      "cutOut",
+      "cureBeforeLoadS",
+    ]);
+    expect(after[0]?.value).toBe("0.80 mm above the fill coat");
+    expect(assumed({ boxes: "before-glass" }).map(({ value }) => value)).toContain(
+      "25 mm beyond the box all round",
+    );
+    expect(assumed({ boxes: "after-fill", verify: { on: "foam" } })[0]?.value).toBe("0.50 mm above the foam");
+    const plug = { fromTailM: 0.08, fromCentrelineM: 0.02, side: "left" } as const;
+    expect(assumed({ leashPlug: plug }).map(({ path }) => path)).toContain("finset.leashPlug.pullTestKg");
   });
 });

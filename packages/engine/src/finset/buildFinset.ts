@@ -19,6 +19,10 @@ import { placeFins } from "./placeFins";
 import { checkRule, recommendSides } from "./recommendSides";
 import { buildSetOutLine, type SetOutLine } from "./SetOutLine";
 import { type FinDefaults, takeFinDefaults } from "./takeFinDefaults";
+import { buildVerify } from "./verify/buildVerify";
+import { cleanReadings } from "./verify/cleanReadings";
+import { tellVerify } from "./verify/tellVerify";
+import type { VerifyRequest } from "./verify/VerifyRequest";
 
 /**
  * Gives the fins as they are to be marked, checked and cut, from where the builder wants them and the board as surveyed.
@@ -49,18 +53,19 @@ export function buildFinset(fins: FinsInput | undefined, shape: BoardShape | nul
   const { assumptions } = defaults;
   if (laid.marks.length === 0) return { value: null, findings: orNoFin(laid.findings), assumptions };
   const checked = checkLaidOut(fins, laid, defaults);
+  const blocked = [...laid.findings, ...checked.findings].some(({ severity }) => severity === "blocker");
+  const gate = buildGate(fins, { ...defaults, ...laid, ...checked.parts, shape, isBlocked: blocked });
   return {
     value: {
       asymmetryM: Math.max(0, ...laid.placed.ownRails.map(({ leftM, rightM }) => Math.abs(leftM - rightM))),
       sides: defaults.sides,
       boxes: defaults.boxes,
       toleranceM: defaults.toleranceM,
-      line: describeLine(laid.line, laid.along),
       marks: laid.marks,
-      pairs: buildPairs(shape, laid.along, laid.marks, laid.placed.ownRails),
       ...checked.parts,
+      verify: gate.value,
     },
-    findings: [...laid.findings, ...checked.findings],
+    findings: [...laid.findings, ...checked.findings, ...gate.findings],
     assumptions,
   };
 }
@@ -102,9 +107,17 @@ function checkLaidOut(fins: FinsInput, laid: ReturnType<typeof layOut>, { sides,
   const sidesCompared = compareSides(shape, laid.request, laid.placed);
   const recommended = recommendSides(sidesCompared, shape.plan.symmetry);
   const { asSet, asSetPairs, findings } = buildAsSet({ shape, along, toleranceM }, fins.asSet ?? [], marks);
-  const recommendedSides = recommended.sides;
   return {
-    parts: { sidesCompared, recommendedSides, clearances, leashPlug: plug?.value ?? null, asSet, asSetPairs },
+    parts: {
+      line: describeLine(line, along),
+      pairs: buildPairs(shape, along, marks, laid.placed.ownRails),
+      sidesCompared,
+      recommendedSides: recommended.sides,
+      clearances,
+      leashPlug: plug?.value ?? null,
+      asSet,
+      asSetPairs,
+    },
     findings: [
       ...checkClearances(grounds, clearances),
       ...checkTwist(marks),
@@ -113,6 +126,14 @@ function checkLaidOut(fins: FinsInput, laid: ReturnType<typeof layOut>, { sides,
       ...findings,
     ],
   };
+}
+
+/** The stop before the router. Nothing is said of it before something was read or confirmed. */
+function buildGate(fins: FinsInput, laid: Omit<VerifyRequest, "measured" | "read">) {
+  const clean = cleanReadings(fins.verify ?? {}, laid);
+  const { value, checks } = buildVerify({ ...laid, measured: fins.asSet ?? [], read: clean.read });
+  const told = { plan: value, checks, input: clean.read, boxes: laid.boxes };
+  return { value, findings: fins.verify === undefined ? [] : [...clean.findings, ...tellVerify(told)] };
 }
 
 function orNoFin(findings: readonly Finding[]): readonly Finding[] {

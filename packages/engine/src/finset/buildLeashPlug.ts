@@ -1,9 +1,11 @@
 import { PLUG_CLEARANCES } from "../constants/finClearances";
-import { type Phrase, say } from "../foundation/phrase";
+import { CURE_BEFORE_LOAD_S, PLUG_PATCH_OVERLAP_M, PLUG_PULL_KG } from "../constants/finSetting";
+import { say } from "../foundation/phrase";
 import { length } from "../foundation/quantity";
-import { type Finding, finding, type Severity } from "../foundation/stage";
+import { type Finding, finding } from "../foundation/stage";
 import { type AlongBy, computeStraightM } from "./alongTail";
 import { computeSkinM } from "./BoxFrame";
+import { checkLeashPlug } from "./checkLeashPlug";
 import type { Ground } from "./computeClearances";
 import type { LeashPlugPlan } from "./FinsetPlan";
 import type { LeashPlugInput } from "./FinsInput";
@@ -47,11 +49,14 @@ export function buildLeashPlug(request: PlugRequest): PlugResult {
     toStringerM: plug.diameterM === undefined ? null : Math.abs(at.yM) - plug.diameterM / 2,
     diameterM: plug.diameterM ?? null,
     depthM: plug.depthM ?? null,
-    foamUnderM: computeFoamUnder(line, plug, at),
+    ...computeDepths(request, at),
     toBoxM: next?.gapM ?? null,
     box: next?.id ?? null,
+    patchDiameterM: plug.diameterM === undefined ? null : plug.diameterM + 2 * PLUG_PATCH_OVERLAP_M.value,
+    cureBeforeLoadS: CURE_BEFORE_LOAD_S.value,
+    pullTestKg: PLUG_PULL_KG.value,
   };
-  return { value, findings: checkPlug(value) };
+  return { value, findings: checkLeashPlug(value) };
 }
 
 function checkSizes(plug: LeashPlugInput): Finding | null {
@@ -78,22 +83,47 @@ function offTheDeck(plug: LeashPlugInput): Finding {
   );
 }
 
-/** Least over the middle and the rim, plumb. */
-function computeFoamUnder(line: SetOutLine, plug: LeashPlugInput, at: BoardPoint): number | null {
-  if (plug.depthM === undefined) return null;
+type Depths = Pick<LeashPlugPlan, "foamUnderM" | "boxBeneath" | "foamToBoxM" | "mostDepthM">;
+
+/** What the plug's depth leaves to the bottom and to a box beneath it, and how deep it may be. */
+function computeDepths({ plug, line, grounds }: PlugRequest, at: BoardPoint): Depths {
+  const leastM = computeLeastThroughM(line, plug, at);
+  const throughM = computeThroughM(line, at);
   const radiusM = (plug.diameterM ?? 0) / 2;
-  const rim = [
-    [0, 0],
-    [1, 0],
-    [-1, 0],
-    [0, 1],
-    [0, -1],
-  ] as const;
-  const through = rim.map(([dx, dy]) =>
-    computeThroughM(line, { xM: at.xM + dx * radiusM, yM: at.yM + dy * radiusM }),
+  const beneath = grounds.find(
+    ({ spot, footprint }) => spot.fin.box !== undefined && computeGapM([at], footprint) <= radiusM,
   );
-  if (through.includes(null)) return null;
-  return Math.min(...through.map((throughM) => throughM!)) - plug.depthM;
+  const overBoxM = beneath === undefined || throughM === null ? null : throughM - beneath.frame.depthM;
+  const mostM = [
+    ...(leastM === null ? [] : [leastM - PLUG_CLEARANCES.foamUnderM]),
+    ...(overBoxM === null ? [] : [overBoxM - PLUG_CLEARANCES.toBoxM]),
+  ];
+  return {
+    foamUnderM: leastM === null || plug.depthM === undefined ? null : leastM - plug.depthM,
+    boxBeneath: beneath?.spot.id ?? null,
+    foamToBoxM: overBoxM === null || plug.depthM === undefined ? null : overBoxM - plug.depthM,
+    mostDepthM: mostM.length === 0 ? null : Math.max(0, Math.min(...mostM)),
+  };
+}
+
+const RIM = [
+  [0, 0],
+  [1, 0],
+  [-1, 0],
+  [0, 1],
+  [0, -1],
+] as const;
+
+/** Deck to bottom, the least over the middle and the rim, plumb. */
+function computeLeastThroughM(line: SetOutLine, plug: LeashPlugInput, at: BoardPoint): number | null {
+  const radiusM = (plug.diameterM ?? 0) / 2;
+  let leastM = Number.POSITIVE_INFINITY;
+  for (const [dx, dy] of RIM) {
+    const throughM = computeThroughM(line, { xM: at.xM + dx * radiusM, yM: at.yM + dy * radiusM });
+    if (throughM === null) return null;
+    leastM = Math.min(leastM, throughM);
+  }
+  return leastM;
 }
 
 function computeThroughM(line: SetOutLine, at: BoardPoint): number | null {
@@ -115,49 +145,4 @@ function findBox(
     if (next === null || gapM < next.gapM) next = { id: spot.id, gapM };
   }
   return next;
-}
-
-function checkPlug(plug: LeashPlugPlan): readonly Finding[] {
-  const least = PLUG_CLEARANCES;
-  const findings: Finding[] = [];
-  const make = (severity: Severity, code: string, says: Phrase) =>
-    findings.push(finding(severity, code, "fins.leashPlug", says));
-  const { foamUnderM, toBoxM, toRailM, toStringerM } = plug;
-  if (foamUnderM !== null && foamUnderM <= 0)
-    make(
-      "blocker",
-      "finset.plug-too-deep",
-      say`the leash plug is ${length(plug.depthM ?? 0)} deep and would come out of the bottom by ${length(-foamUnderM)}: use a shallower one, or set it farther up the board`,
-    );
-  else if (foamUnderM !== null && foamUnderM < least.foamUnderM)
-    make(
-      "warning",
-      "finset.plug-foam",
-      say`only ${length(foamUnderM)} of foam is left under the leash plug, where ${length(least.foamUnderM)} is common practice: set it farther up the board, or use a shallower one`,
-    );
-  if (toBoxM !== null && toBoxM <= 0)
-    make(
-      "blocker",
-      "finset.plug-in-box",
-      say`the leash plug runs into the ${plug.box ?? ""} fin's box beneath it: move the plug along the board or to the other side`,
-    );
-  else if (toBoxM !== null && toBoxM < least.toBoxM)
-    make(
-      "warning",
-      "finset.plug-to-box",
-      say`only ${length(toBoxM)} is left between the leash plug and the ${plug.box ?? ""} fin's box, where ${length(least.toBoxM)} is common practice: move the plug ${length(least.toBoxM - toBoxM, "fine")} away`,
-    );
-  if (toRailM < least.toRailM)
-    make(
-      "warning",
-      "finset.plug-to-rail",
-      say`the leash plug comes within ${length(toRailM)} of the rail, where ${length(least.toRailM)} is common practice: move it ${length(least.toRailM - toRailM, "fine")} in`,
-    );
-  if (toStringerM !== null && toStringerM < least.toStringerM)
-    make(
-      "warning",
-      "finset.plug-to-stringer",
-      say`the leash plug comes within ${length(toStringerM)} of the middle of the stringer: its hole would cut the stringer, so move it ${length(least.toStringerM - toStringerM, "fine")} out`,
-    );
-  return findings;
 }

@@ -23,7 +23,7 @@ const fins: FinsInput = {
     },
     { fin: "rear", fromTailM: 0.04, fromRailM: 0.08, baseM: 0.1, toe: { kind: "meets", fin: "front" }, box },
   ],
-  leashPlug: { fromTailM: 0.02, fromCentrelineM: 0.03, side: "right", diameterM: 0.028, depthM: 0.02 },
+  leashPlug: { fromTailM: 0.08, fromCentrelineM: 0.12, side: "right", diameterM: 0.028, depthM: 0.02 },
   asSet: (["left", "right"] as const).map((side) => ({
     fin: "front",
     side,
@@ -32,6 +32,13 @@ const fins: FinsInput = {
     leading: { fromTailM: 0.311, fromCentrelineM: 0.154 },
     cantRad: 0.12,
   })),
+  verify: {
+    strings: [{ fin: "front", side: "left", besideNoseM: 0.1 }],
+    diagonals: [{ fin: "front", from: "nose", to: "trailing", leftM: 1.5, rightM: 1.49 }],
+    cantBlocks: [{ fin: "front", cantRad: 0.13 }],
+    depthStops: [{ fin: "front", depthM: 0.025 }],
+    proud: [{ fin: "front", heightM: -0.001 }],
+  },
 };
 const shape = finsetShape({
   lengthM: 1.8,
@@ -39,8 +46,9 @@ const shape = finsetShape({
   right: () => 0.2,
   notch: { halfWidthM: 0.05, depthM: 0.08 },
 });
-const { value } = buildFinset(fins, shape);
+const { value } = buildFinset({ ...fins, boxes: "after-laminate" }, shape);
 const context = { plan: { finset: value, shape: shape.plan }, board: { fins } };
+const glassedOn = buildFinset({ ...fins, boxes: "glassed-on" }, shape).value;
 
 interface Leaf {
   readonly path: string;
@@ -59,9 +67,13 @@ function leaves(part: unknown, path: string, ids: readonly string[]): readonly L
 }
 
 describe("the working of the fins' numbers", () => {
-  const found = leaves(value, "finset", []);
+  // No one plan has boxes and glassed-on fins.
+  const found = [
+    ...leaves(value, "finset", []),
+    ...leaves(glassedOn?.verify.glassedOn, "finset.verify.glassedOn", []),
+  ];
 
-  it("is there for every number of a plan that has them all", () => {
+  it("is there for every number of plans that have them all between them", () => {
     const paths = new Set(found.map(({ path }) => path));
     expect([...paths].filter((path) => finsetWorking[path] === undefined)).toEqual([]);
     expect(Object.keys(finsetWorking).filter((path) => !paths.has(path))).toEqual([]);
@@ -83,6 +95,13 @@ describe("the working of the fins' numbers", () => {
   it("shows the string's offset where the toe was stated by it", () => {
     const inputs = finsetWorking["finset.marks[].toeRad"]!.inputs(context, ["front-left"]);
     expect(inputs.find(({ name }) => name.startsWith("o,"))?.value).toMatchObject({ value: 0.07 });
+  });
+
+  it("shows what the depth stop's target is made of, and nothing of the kind for a string", () => {
+    const target = finsetWorking["finset.verify.checks[].lengths[].targetM"]!;
+    const names = (ids: readonly string[]) => target.inputs(context, ids).map(({ name }) => name);
+    expect(names(["depth-stop-front", "depth"])).toEqual(["D, box", "g − p, room for resin less proud"]);
+    expect(names(["string-front-left", "beside-nose"])).toEqual(["aim beside the nose"]);
   });
 
   it("shows nothing where the plan has no fins", () => {

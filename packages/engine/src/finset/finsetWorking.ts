@@ -4,6 +4,9 @@ import { boxWorking } from "./working/boxWorking";
 import type { FinsetContext } from "./working/FinsetContext";
 import { markWorking } from "./working/markWorking";
 import { pairWorking } from "./working/pairWorking";
+import { plugWorking } from "./working/plugWorking";
+import { settingWorking } from "./working/settingWorking";
+import { verifyWorking } from "./working/verifyWorking";
 import { worthWorking } from "./working/worthWorking";
 
 /** How every number of the plan's `finset` comes about. */
@@ -12,5 +15,8 @@ export const finsetWorking: WorkingTable<FinsetContext> = {
   ...worthWorking,
   ...boxWorking,
   ...pairWorking,
+  ...plugWorking,
   ...asSetWorking,
+  ...verifyWorking,
+  ...settingWorking,
 };

@@ -67,9 +67,11 @@ export function offerHouseSet(request: HouseSetRequest): readonly HouseSetOffer[
   });
 }
 
+/** What was measured of the fins as they were goes: it is of other marks. */
 function applySet({ set, current }: HouseSetRequest, scale: number): FinsInput {
+  const { asSet: _set, verify: _read, ...kept } = current ?? {};
   return {
-    ...current,
+    ...kept,
     arrangement: set.arrangement,
     fromTailBy: "tape",
     fromTailOf: "tips",

@@ -2,6 +2,7 @@ import { SET_OUT_TOLERANCE } from "../constants/finClearances";
 import type { Assumption } from "../foundation/stage";
 import { SOURCES } from "../sources/sources";
 import type { FinInput, FinsInput, LeashPlugInput } from "./FinsInput";
+import { assumeSetting } from "./verify/assumeSetting";
 
 const CONVENTION = SOURCES.convention.title;
 const PRACTICE = SOURCES["common-practice"].title;
@@ -61,6 +62,7 @@ export function takeFinDefaults(fins: FinsInput): FinDefaults {
       source: CONVENTION,
     });
   if (fins.leashPlug !== undefined) assumptions.push(...assumeOfPlug(fins.leashPlug));
+  assumptions.push(...assumeSetting(fins, fins.boxes ?? "after-fill"));
   return {
     sides: fins.sides ?? "average",
     boxes: fins.boxes ?? "after-fill",

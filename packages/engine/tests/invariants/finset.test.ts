@@ -3,57 +3,11 @@ import { describe, expect, it } from "vitest";
 import { buildFinset } from "../../src/finset/buildFinset";
 import type { FinMark } from "../../src/finset/FinMark";
 import type { FinsetPlan } from "../../src/finset/FinsetPlan";
-import type { FinInput, FinsInput, SidesRule, ToeInput } from "../../src/finset/FinsInput";
-import { bowedOutline, type FinsetShapeSpec, finsetShape } from "../fixtures/finsetShape";
+import type { FinInput, ToeInput } from "../../src/finset/FinsInput";
+import { boards, number, RULES, sets } from "../fixtures/anyFinset";
+import { type FinsetShapeSpec, finsetShape } from "../fixtures/finsetShape";
 
 const RUNS = { seed: 20260412, numRuns: 150 };
-const RULES: readonly SidesRule[] = ["average", "rail", "centreline"];
-const number = (min: number, max: number) => fc.double({ min, max, noNaN: true });
-
-const boards: fc.Arbitrary<FinsetShapeSpec> = fc
-  .record({
-    lengthM: number(1.5, 3.2),
-    leftM: number(0.2, 0.3),
-    rightM: number(0.2, 0.3),
-    power: number(0.35, 0.8),
-    rockerRadiusM: number(3, 9),
-    shiftM: number(-0.006, 0.006),
-    skewRad: number(-0.006, 0.006),
-    twistRad: number(-0.05, 0.05),
-  })
-  .map(({ lengthM, leftM, rightM, power, ...rest }) => ({
-    ...rest,
-    lengthM,
-    left: bowedOutline(lengthM, leftM, power),
-    right: bowedOutline(lengthM, rightM, power),
-  }));
-
-const toes: fc.Arbitrary<ToeInput> = fc.oneof(
-  fc.record({ kind: fc.constant("aimBesideNose" as const), offsetM: number(0, 0.12) }),
-  fc.record({ kind: fc.constant("aimBeyondNose" as const), beyondM: number(0.1, 4) }),
-  fc.record({ kind: fc.constant("overBase" as const), overM: number(0, 0.01) }),
-  fc.record({ kind: fc.constant("angle" as const), angleRad: number(-0.05, 0.12) }),
-);
-
-const fin = (name: string): fc.Arbitrary<FinInput> =>
-  fc
-    .record({
-      fromTailM: number(0.02, 1.4),
-      fromRailM: number(0, 0.28),
-      baseM: number(0.05, 0.2),
-      toe: toes,
-      cantRad: number(0, 0.15),
-      fromRailBy: fc.constantFrom("square-to-centreline" as const, "square-to-rail" as const),
-    })
-    .map((stated) => ({ fin: name, ...stated }));
-
-const sets: fc.Arbitrary<FinsInput> = fc.record({
-  arrangement: fc.constant("quad" as const),
-  sides: fc.constantFrom(...RULES),
-  fromTailBy: fc.constantFrom("tape" as const, "straight" as const),
-  set: fc.tuple(fin("front"), fin("rear")).map((pair) => [...pair]),
-});
-
 const other = (side: FinMark["side"]) => (side === "left" ? "right" : "left");
 
 /** What the mirrored board has to give for a mark: the other side, and left turned to right. */

@@ -1,6 +1,6 @@
 import type { WorkingTable } from "../../foundation/stage";
 import type { FinMark } from "../FinMark";
-import type { ClearancePlan, LeashPlugPlan } from "../FinsetPlan";
+import type { ClearancePlan } from "../FinsetPlan";
 import {
   angleIn,
   byId,
@@ -58,10 +58,7 @@ const readStatedBox = ({ id }: ClearancePlan, context: FinsetContext) => {
   ];
 };
 
-const ofPlug = (explained: Explained<LeashPlugPlan>) =>
-  explain(({ plan }) => plan.finset?.leashPlug, explained);
-
-/** How the numbers of boxes and leash plug, and of the room around them, come about. */
+/** How the numbers of boxes, and of the room around them, come about. */
 export const boxWorking: WorkingTable<FinsetContext> = {
   "finset.marks[].box.lengthM": statedOfBox("Length of the box.", "lengthM"),
   "finset.marks[].box.widthM": statedOfBox("Width of the box.", "widthM"),
@@ -133,53 +130,5 @@ export const boxWorking: WorkingTable<FinsetContext> = {
     words: "How far the bottom is from a straightedge along the base: positive hollow, negative rounded.",
     formula: "largest z(s) − chord(s) along the base",
     inputs: ({ id }, { plan }) => [lengthIn("base", byId(plan.finset?.marks, id)?.baseM)],
-  }),
-  "finset.leashPlug.fromTailM": ofPlug({
-    words: "The leash plug up from the tail tips, straight, read as the fins' distances are.",
-    formula: "stated distance, turned straight",
-    inputs: (_plug, { board }) => [lengthIn("stated", board.fins?.leashPlug?.fromTailM)],
-  }),
-  "finset.leashPlug.fromTailTapeM": ofPlug({
-    words: "The leash plug by tape.",
-    formula: "length of the bottom's curve",
-    inputs: (plug) => [lengthIn("straight", plug.fromTailM)],
-  }),
-  "finset.leashPlug.fromCentrelineM": ofPlug({
-    words: "The leash plug out from the line the set is laid out about.",
-    formula: "as stated in the board file",
-    sources: ["convention"],
-    inputs: (plug) => [lengthIn("stated", plug.fromCentrelineM)],
-  }),
-  "finset.leashPlug.toRailM": ofPlug({
-    words: "From the plug's edge to the nearest point of the outline.",
-    formula: "shortest distance from its middle − half its diameter",
-    inputs: (plug) => [lengthIn("diameter", plug.diameterM)],
-  }),
-  "finset.leashPlug.toStringerM": ofPlug({
-    words: "From the plug's edge to the middle of the stringer.",
-    formula: "|y| − half its diameter",
-    inputs: (plug) => [lengthIn("out", plug.fromCentrelineM), lengthIn("diameter", plug.diameterM)],
-  }),
-  "finset.leashPlug.diameterM": ofPlug({
-    words: "Diameter of the plug.",
-    formula: "as stated in the board file",
-    sources: ["convention"],
-    inputs: (plug) => [lengthIn("stated", plug.diameterM)],
-  }),
-  "finset.leashPlug.depthM": ofPlug({
-    words: "Depth of the plug.",
-    formula: "as stated in the board file",
-    sources: ["convention"],
-    inputs: (plug) => [lengthIn("stated", plug.depthM)],
-  }),
-  "finset.leashPlug.foamUnderM": ofPlug({
-    words: "Least foam between the plug's floor and the bottom.",
-    formula: "deck − bottom − depth, least over the middle and the rim",
-    inputs: (plug) => [lengthIn("depth", plug.depthM)],
-  }),
-  "finset.leashPlug.toBoxM": ofPlug({
-    words: "Gap to the nearest fin box: in plan, or through the foam where it lies beneath the plug.",
-    formula: "distance in plan − half the diameter; beneath: thickness − plug depth − box depth",
-    inputs: (plug) => [textIn("nearest", plug.box)],
   }),
 };

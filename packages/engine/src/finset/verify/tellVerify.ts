@@ -1,0 +1,77 @@
+import { say } from "../../foundation/phrase";
+import { quoteText } from "../../foundation/quoteText";
+import { type Finding, finding } from "../../foundation/stage";
+import type { BoxTiming } from "../FinsInput";
+import { usualSurface } from "./usualSurface";
+import type { VerifyCheck } from "./VerifyCheck";
+import type { VerifyInput } from "./VerifyInput";
+import type { VerifyPlan } from "./VerifyPlan";
+
+export interface Told {
+  readonly plan: VerifyPlan;
+  readonly checks: readonly VerifyCheck[];
+  readonly input: VerifyInput;
+  readonly boxes: BoxTiming;
+}
+
+/** Says what the readings come to: what is out with its cure, what cannot be confirmed, and whether to go. */
+export function tellVerify({ plan, checks, input, boxes }: Told): readonly Finding[] {
+  return [
+    ...checks.flatMap(({ plan: { id }, says }) =>
+      says === null ? [] : [finding("warning", "finset.verify-out", `finset.verify.checks[${id}]`, says)],
+    ),
+    ...tellSurface(input, boxes),
+    ...tellConfirmed(plan, input),
+    tellVerdict(plan),
+  ];
+}
+
+function tellSurface({ on }: VerifyInput, boxes: BoxTiming): readonly Finding[] {
+  const usual = usualSurface(boxes);
+  if (on === undefined || on === usual) return [];
+  const says = say`the depth stops are set from the ${on}, and with "boxes": "${boxes}" the router stands on the ${usual}: set them from the surface that will be there`;
+  return [finding("warning", "finset.verify-surface", "fins.verify.on", says)];
+}
+
+function tellConfirmed({ checks }: VerifyPlan, { confirmed = [] }: VerifyInput): readonly Finding[] {
+  return confirmed.flatMap((id, i) => {
+    const check = checks.find((one) => one.id === id);
+    if (check?.kind === "check") return [];
+    const says =
+      check === undefined
+        ? say`${quoteText(id)} is confirmed, and this set has no such check`
+        : say`${quoteText(id)} is read, not confirmed: give its figure`;
+    return [finding("warning", "finset.verify-unknown", `fins.verify.confirmed[${i}]`, says)];
+  });
+}
+
+function tellVerdict({ verdict, next, checks }: VerifyPlan): Finding {
+  const path = "finset.verify";
+  const waiting = checks.filter(({ state, required }) => required && state === "open").length;
+  const out = checks.filter(({ state }) => state === "out").length;
+  switch (verdict) {
+    case "go":
+      return finding("note", "finset.verify-go", path, say`every check before the router is good: go`);
+    case "blocked":
+      return finding(
+        "warning",
+        "finset.verify-blocked",
+        path,
+        say`no cut yet: the blockers of the fins come first`,
+      );
+    case "correct":
+      return finding(
+        "warning",
+        "finset.verify-stop",
+        path,
+        say`no cut yet: ${out} of the checks before the router ${out === 1 ? "is" : "are"} out, first ${next ?? ""}`,
+      );
+    case "open":
+      return finding(
+        "note",
+        "finset.verify-open",
+        path,
+        say`no cut yet: ${waiting} of the checks before the router ${waiting === 1 ? "is" : "are"} still to be made, first ${next ?? ""}`,
+      );
+  }
+}
