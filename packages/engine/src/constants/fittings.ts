@@ -1,18 +1,11 @@
 import type { Sourced } from "./Sourced";
 
-/** A box or plug where the board file gives no size: a generic one, by its footprint and depth. */
-export interface BoxSize {
-  readonly lengthM: number;
-  readonly widthM: number;
-  readonly depthM: number;
-}
-
-/** Common practice, no source: about the size of the boxes that side fins are sold with. */
-export const SIDE_BOX: BoxSize = { lengthM: 0.11, widthM: 0.02, depthM: 0.018 };
-/** Common practice, no source: the slotted box of one long centre fin. */
-export const LONG_BOX: BoxSize = { lengthM: 0.265, widthM: 0.025, depthM: 0.025 };
-/** Common practice, no source. */
-export const LEASH_PLUG = { diameterM: 0.028, depthM: 0.02 } as const;
+/** Where the board file gives no size: about that of the boxes that side fins are sold with. */
+export const SIDE_BOX = { lengthM: 0.11, widthM: 0.02, depthM: 0.018, source: "common-practice" } as const;
+/** The same for the slotted box of one long centre fin. */
+export const LONG_BOX = { lengthM: 0.265, widthM: 0.025, depthM: 0.025, source: "common-practice" } as const;
+/** The same for a leash plug. */
+export const LEASH_PLUG = { diameterM: 0.028, depthM: 0.02, source: "common-practice" } as const;
 
 /** Room for resin that the router or hole saw leaves beside and beneath the body. */
 export const POCKET_GAP_M: Sourced = { value: 0.0015, low: 0.001, high: 0.0025, source: "common-practice" };

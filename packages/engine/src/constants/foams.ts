@@ -1,3 +1,4 @@
+import type { SourceId } from "../sources/sources";
 import type { Sourced } from "./Sourced";
 
 export type FoamKind = "pu" | "eps" | "xps";
@@ -6,11 +7,14 @@ interface FoamKindRecord {
   readonly name: string;
   /** Polyester, its box and repair resin, and acetone eat it. */
   readonly dissolvesInStyrene: boolean;
-  /** Densities that blanks of this foam are sold in. */
-  readonly leastDensityKgM3: number;
-  readonly mostDensityKgM3: number;
-  /** How far a block may be off the density it is sold as, as a share. */
-  readonly densitySpreadShare: number;
+  readonly sold: {
+    /** Densities that blanks of this foam are sold in. */
+    readonly leastKgM3: number;
+    readonly mostKgM3: number;
+    /** How far a block may be off the density it is sold as. */
+    readonly spreadShare: number;
+    readonly source: SourceId;
+  };
   /** Resin, once cured, that a square metre of bare foam has drunk from the first coat on it. */
   readonly uptakeKgM2: Sourced;
   /** The same where a seal coat went before. */
@@ -23,9 +27,7 @@ export const FOAM_KINDS: Readonly<Record<FoamKind, FoamKindRecord>> = {
   pu: {
     name: "polyurethane",
     dissolvesInStyrene: false,
-    leastDensityKgM3: 25,
-    mostDensityKgM3: 120,
-    densitySpreadShare: 0.06,
+    sold: { leastKgM3: 25, mostKgM3: 120, spreadShare: 0.06, source: "common-practice" },
     uptakeKgM2: { value: 0.075, low: 0.05, high: 0.1, source: "common-practice" },
     sealedUptakeKgM2: { value: 0.03, low: 0.015, high: 0.05, source: "common-practice" },
     isSealedFirst: false,
@@ -33,9 +35,7 @@ export const FOAM_KINDS: Readonly<Record<FoamKind, FoamKindRecord>> = {
   eps: {
     name: "expanded polystyrene",
     dissolvesInStyrene: true,
-    leastDensityKgM3: 10,
-    mostDensityKgM3: 50,
-    densitySpreadShare: 0.06,
+    sold: { leastKgM3: 10, mostKgM3: 50, spreadShare: 0.06, source: "common-practice" },
     // The trade says "200 and more".
     uptakeKgM2: { value: 0.25, low: 0.2, high: 0.35, source: "common-practice" },
     sealedUptakeKgM2: { value: 0.05, low: 0.03, high: 0.08, source: "common-practice" },
@@ -44,9 +44,7 @@ export const FOAM_KINDS: Readonly<Record<FoamKind, FoamKindRecord>> = {
   xps: {
     name: "extruded polystyrene",
     dissolvesInStyrene: true,
-    leastDensityKgM3: 20,
-    mostDensityKgM3: 60,
-    densitySpreadShare: 0.06,
+    sold: { leastKgM3: 20, mostKgM3: 60, spreadShare: 0.06, source: "common-practice" },
     uptakeKgM2: { value: 0.04, low: 0.02, high: 0.08, source: "common-practice" },
     sealedUptakeKgM2: { value: 0.03, low: 0.015, high: 0.05, source: "common-practice" },
     isSealedFirst: false,
@@ -80,9 +78,9 @@ export function findFoam(id: string): Foam | null {
   if (match === null) return null;
   const kind = match[1] as FoamKind;
   const densityKgM3 = Number(match[2]);
-  const record = FOAM_KINDS[kind];
-  if (densityKgM3 < record.leastDensityKgM3 || densityKgM3 > record.mostDensityKgM3) return null;
-  const spread = record.densitySpreadShare * densityKgM3;
+  const { sold } = FOAM_KINDS[kind];
+  if (densityKgM3 < sold.leastKgM3 || densityKgM3 > sold.mostKgM3) return null;
+  const spread = sold.spreadShare * densityKgM3;
   return {
     id,
     kind,
@@ -90,7 +88,7 @@ export function findFoam(id: string): Foam | null {
       value: densityKgM3,
       low: densityKgM3 - spread,
       high: densityKgM3 + spread,
-      source: "common-practice",
+      source: sold.source,
     },
   };
 }

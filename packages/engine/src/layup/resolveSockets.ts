@@ -1,4 +1,4 @@
-import { type BoxSize, LEASH_PLUG, LONG_BOX, SIDE_BOX } from "../constants/fittings";
+import { LEASH_PLUG, LONG_BOX, SIDE_BOX } from "../constants/fittings";
 import { say } from "../foundation/phrase";
 import { length } from "../foundation/quantity";
 import { type Assumption, type Finding, finding, type Stage } from "../foundation/stage";
@@ -40,9 +40,10 @@ function resolveBoxes(fins: FittingsInput, shape: BoardShape): Stage<readonly So
   fins.set.forEach((fin, i) => {
     const path = `fins.set[${i}].box`;
     const isLong = fin.fromRailM === undefined && ["single", "single-sides"].includes(fins.arrangement);
-    const size = fin.box ?? (isLong ? LONG_BOX : SIDE_BOX);
+    const generic = isLong ? LONG_BOX : SIDE_BOX;
+    const size = fin.box ?? generic;
     if (fin.box === undefined)
-      assumptions.push(assume(path, sizeText(size), "no box size was given", "common-practice"));
+      assumptions.push(assume(path, sizeText(size), "no box size was given", generic.source));
     if (!isPositive(size.lengthM, size.widthM, size.depthM)) findings.push(notASize(path));
     const body: SocketBody = {
       form: "block",
@@ -57,7 +58,7 @@ function resolveBoxes(fins: FittingsInput, shape: BoardShape): Stage<readonly So
   return { value: findings.length > 0 ? null : sockets, findings, assumptions };
 }
 
-function sizeText(size: BoxSize) {
+function sizeText(size: NonNullable<FittingsInput["set"][number]["box"]>) {
   return say`a box ${length(size.lengthM)} long, ${length(size.widthM)} wide and ${length(size.depthM)} deep`;
 }
 
@@ -84,7 +85,7 @@ function resolvePlug(fins: FittingsInput): Stage<readonly Socket[]> {
     ],
     findings: [],
     assumptions: isAssumed
-      ? [assume("fins.leashPlug", taken, "not all of the plug's size was given", "common-practice")]
+      ? [assume("fins.leashPlug", taken, "not all of the plug's size was given", LEASH_PLUG.source)]
       : [],
   };
 }

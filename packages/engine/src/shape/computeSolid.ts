@@ -1,5 +1,5 @@
-import { SIDES } from "../survey/Side";
-import type { SurveyedShape } from "./SurveyedShape";
+import { SIDES, type Side } from "../survey/Side";
+import type { HalfSection } from "./Section";
 import { stationsAlong } from "./stationsAlong";
 
 export interface Solid {
@@ -12,6 +12,14 @@ export interface Solid {
   readonly perThickness: ReadonlyArray<{ readonly xM: number; readonly weight: number }>;
 }
 
+/** What the quadrature asks of a board. */
+interface SectionedBoard {
+  readonly lengthM: number;
+  section(side: Side, xM: number): HalfSection;
+  notchHalfWidthM(xM: number): number;
+  thicknessM(xM: number): number;
+}
+
 /** At 72 stations volume and plan area are true to 0.001 % of a closed form. */
 const STATIONS = 72;
 const NOTCH_POINTS = 8;
@@ -20,7 +28,7 @@ const NOTCH_POINTS = 8;
  * Volume and plan area of the surveyed board: closed-form section areas, integrated along the board by the midpoint
  * rule in θ. A swallow's notch is taken out. The half-widths, thickness and sections are those of the survey.
  */
-export function computeSolid(shape: SurveyedShape): Solid {
+export function computeSolid(shape: SectionedBoard): Solid {
   let volumeM3 = 0;
   let planAreaM2 = 0;
   let overRailM3 = 0;
