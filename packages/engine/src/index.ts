@@ -1,7 +1,9 @@
 export type { Board } from "./Board";
 export { buildBoardMesh } from "./buildBoardMesh";
 export { buildHouseSetOffers } from "./buildHouseSetOffers";
+export { CAUTIONS } from "./constants/cautions";
 export { HOUSE_SETS, type HouseSet } from "./constants/houseSets";
+export { TAPE_STEPS } from "./constants/tapeSteps";
 export { type Explanation, explain } from "./explain";
 export type {
   Arrangement,

@@ -35,6 +35,8 @@ const pairCompared = z.object({
   rightFromStringerM: number,
   leftToeRad: number,
   rightToeRad: number,
+  leftMovesM: number,
+  rightMovesM: number,
   fromStringerDifferM: number,
   fromRailDifferM: number,
 });

@@ -77,6 +77,9 @@ export interface SidesComparedPlan {
     readonly rightFromStringerM: number;
     readonly leftToeRad: number;
     readonly rightToeRad: number;
+    /** How far each trailing mark would move against the rule in force, away from the stringer positive. */
+    readonly leftMovesM: number;
+    readonly rightMovesM: number;
     /** Left less right: trailing marks' distances from the stringer, and from their own rails. */
     readonly fromStringerDifferM: number;
     readonly fromRailDifferM: number;

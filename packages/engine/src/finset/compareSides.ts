@@ -1,5 +1,4 @@
 import type { BoardShape } from "../shape/BoardShape";
-import type { FinSpot } from "./FinSpot";
 import { spotSide } from "./FinSpot";
 import type { SidesComparedPlan } from "./FinsetPlan";
 import type { SidesRule } from "./FinsInput";
@@ -9,7 +8,8 @@ import { buildSetOutLine, computeRailM, placeOnBoard, type SetOutLine } from "./
 const RULES: readonly SidesRule[] = ["average", "rail", "centreline"];
 
 /**
- * Gives what each side would read from its own rail and from the stringer under each of the three rules.
+ * Gives what each side would read from its own rail and from the stringer under each of the three rules, and how far each
+ * mark would move.
  * @param placed the fins as placed under the rule in force
  */
 export function compareSides(
@@ -17,28 +17,34 @@ export function compareSides(
   request: PlaceRequest,
   placed: PlacedFins,
 ): readonly SidesComparedPlan[] {
+  const inForce: Laid = { line: request.line, placed };
   return RULES.map((sides) => {
-    const isInForce = sides === request.sides;
-    const line = isInForce ? request.line : buildSetOutLine(shape, sides);
-    const { spots, ownRails } = isInForce ? placed : placeFins({ ...request, sides, line });
+    const laid = sides === request.sides ? inForce : layOutBy(shape, request, sides);
+    const { ownRails } = laid.placed;
     return {
       id: sides,
       asymmetryM: Math.max(0, ...ownRails.map(({ leftM, rightM }) => Math.abs(leftM - rightM))),
-      pairs: ownRails.flatMap(({ fin }) => comparePair(line, spots, fin)),
+      pairs: ownRails.flatMap(({ fin }) => comparePair(laid, inForce, fin)),
     };
   });
 }
 
-function comparePair(line: SetOutLine, spots: readonly FinSpot[], fin: string): SidesComparedPlan["pairs"] {
-  const left = readSide(
-    line,
-    spots.find(({ id }) => id === `${fin}-left`),
-  );
-  const right = readSide(
-    line,
-    spots.find(({ id }) => id === `${fin}-right`),
-  );
-  if (left === null || right === null) return [];
+interface Laid {
+  readonly line: SetOutLine;
+  readonly placed: PlacedFins;
+}
+
+function layOutBy(shape: BoardShape, request: PlaceRequest, sides: SidesRule): Laid {
+  const line = buildSetOutLine(shape, sides);
+  return { line, placed: placeFins({ ...request, sides, line }) };
+}
+
+function comparePair(laid: Laid, inForce: Laid, fin: string): SidesComparedPlan["pairs"] {
+  const left = readSide(laid, `${fin}-left`);
+  const right = readSide(laid, `${fin}-right`);
+  const leftNow = readSide(inForce, `${fin}-left`);
+  const rightNow = readSide(inForce, `${fin}-right`);
+  if (left === null || right === null || leftNow === null || rightNow === null) return [];
   return [
     {
       id: fin,
@@ -48,13 +54,16 @@ function comparePair(line: SetOutLine, spots: readonly FinSpot[], fin: string): 
       rightFromStringerM: right.fromStringerM,
       leftToeRad: left.toeRad,
       rightToeRad: right.toeRad,
+      leftMovesM: left.fromStringerM - leftNow.fromStringerM,
+      rightMovesM: right.fromStringerM - rightNow.fromStringerM,
       fromStringerDifferM: left.fromStringerM - right.fromStringerM,
       fromRailDifferM: left.fromRailM - right.fromRailM,
     },
   ];
 }
 
-function readSide(line: SetOutLine, spot: FinSpot | undefined) {
+function readSide({ line, placed }: Laid, id: string) {
+  const spot = placed.spots.find((one) => one.id === id);
   if (spot === undefined) return null;
   const side = spotSide(spot);
   const railM = computeRailM(line, side, spot.uM);

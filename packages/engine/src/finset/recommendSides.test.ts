@@ -71,6 +71,9 @@ describe("the rule recommended for the two sides", () => {
     expect(centreline!.fromRailDifferM).toBeCloseTo(0, 12);
     expect(centreline!.fromStringerDifferM).toBeCloseTo(0.006, 12);
     expect(rail!.leftToeRad).toBeGreaterThan(rail!.rightToeRad);
+    expect(average).toMatchObject({ leftMovesM: 0, rightMovesM: 0 });
+    expect(rail!.leftMovesM).toBeCloseTo(0.003, 12);
+    expect(rail!.rightMovesM).toBeCloseTo(-0.003, 12);
   });
 });
 

@@ -164,6 +164,14 @@ const compared: WorkingTable<FinsetContext> = {
     "Toe of the right fin, by this rule.",
     "as finset.marks[].toeRad",
   ),
+  "finset.sidesCompared[].pairs[].leftMovesM": ofComparedPair(
+    "How far the left mark would move away from the stringer against the rule in force.",
+    "|y| by this rule − |y| by the rule in force",
+  ),
+  "finset.sidesCompared[].pairs[].rightMovesM": ofComparedPair(
+    "How far the right mark would move away from the stringer against the rule in force.",
+    "|y| by this rule − |y| by the rule in force",
+  ),
   "finset.sidesCompared[].pairs[].fromStringerDifferM": ofComparedPair(
     "Left less right from the stringer.",
     "left − right",
