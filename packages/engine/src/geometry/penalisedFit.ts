@@ -84,3 +84,11 @@ export function leaveOneOut(
   const free = Math.max(1 - leverage, 1e-9);
   return { difference: (row.value - dot(row.basis, fit.coefficients)) / free, sd: row.sd / Math.sqrt(free) };
 }
+
+/** What the fit expects at a reading's place, with the standard deviation of reading it there with that error. */
+export function predictReading(
+  { basis, sd }: FitRow,
+  fit: PenalisedFit,
+): { readonly value: number; readonly sd: number } {
+  return { value: dot(basis, fit.coefficients), sd: Math.sqrt(varianceOf(basis, fit) + sd ** 2) };
+}

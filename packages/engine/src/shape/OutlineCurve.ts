@@ -60,6 +60,16 @@ export class OutlineCurve {
     return legendreSum((2 * xM) / this.lengthM - 1, this.fit.coefficients, MEAN_TERMS, OFFSET_TERMS);
   }
 
+  /** The straight line through that middle, by least squares over the length: left of the stringer at half length, */
+  get shiftM(): number {
+    return this.fit.coefficients[MEAN_TERMS]!;
+  }
+
+  /** and how much farther to the left at the nose. */
+  get skewM(): number {
+    return this.fit.coefficients[MEAN_TERMS + 1]!;
+  }
+
   /** Standard deviation of the left half-width at x, from the readings' stated uncertainty. */
   sdM(xM: number): number {
     return this.sdOf(outlineBasis(this.ends, xM / this.lengthM, 1));

@@ -6,7 +6,7 @@ import type { Survey } from "../survey/Survey";
 import type { BoardShape } from "./BoardShape";
 import { computeSolid, type Solid } from "./computeSolid";
 import type { ThicknessCurve } from "./fitThickness";
-import { MEAN_TERMS, type OutlineCurve } from "./OutlineCurve";
+import type { OutlineCurve } from "./OutlineCurve";
 import { HalfSection } from "./Section";
 
 /** Intervals across one face of one side when its length along the skin is summed; true to 0.05 %. */
@@ -65,11 +65,7 @@ export class SurveyedShape implements Omit<BoardShape, "plan"> {
   }
 
   centrelineM(xM: number): number {
-    const [shift, skew] = [
-      this.outline.fit.coefficients[MEAN_TERMS]!,
-      this.outline.fit.coefficients[MEAN_TERMS + 1]!,
-    ];
-    return shift + skew * ((2 * xM) / this.lengthM - 1);
+    return this.outline.shiftM + this.outline.skewM * ((2 * xM) / this.lengthM - 1);
   }
 
   twistRad(xM: number): number {

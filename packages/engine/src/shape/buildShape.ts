@@ -1,6 +1,10 @@
+import { STUDENT_T_95 } from "../constants/studentT";
+import { SECTION_SPREAD_SHARE } from "../constants/surveyDefaults";
 import { say } from "../foundation/phrase";
 import { length } from "../foundation/quantity";
 import { type Assumption, finding, type Stage } from "../foundation/stage";
+import { M_PER_FOOT } from "../foundation/units";
+import { assume } from "../sources/assume";
 import type { FittedReading } from "../survey/fitReadings";
 import { SIDES } from "../survey/Side";
 import type { Survey } from "../survey/Survey";
@@ -20,12 +24,7 @@ import { suggestStations } from "./suggestStations";
 /** Closer than a builder can mark: 180 steps from tip to tip. */
 const OUTLINE_INTERVALS = 180;
 const PROFILE_INTERVALS = 60;
-const BAND_SD = 1.645;
 const EDGE_ROUNDS = 12;
-const FOOT_M = 0.3048;
-/** Spread of a section's area where its numbers are the default ones rather than the builder's (common practice). */
-const DEFAULT_SECTION_SHARE = 0.025;
-const GIVEN_SECTION_SHARE = 0.01;
 
 /**
  * The board as a solid from its readings: outline of each side, thickness, rocker, section, and what follows of them:
@@ -99,9 +98,10 @@ function describeShape(shape: SurveyedShape, survey: Survey, readings: readonly 
   const skin = computeSkin(shape);
   const widest = findMost((xM) => shape.halfWidthM("left", xM) + shape.halfWidthM("right", xM), lengthM);
   const thickest = findMost((xM) => shape.thicknessM(xM), lengthM);
-  const sectionShare = survey.sectionsGiven ? GIVEN_SECTION_SHARE : DEFAULT_SECTION_SHARE;
+  const sectionShare = SECTION_SPREAD_SHARE[survey.sectionsGiven ? "given" : "byDefault"].value;
   const volumeBandM3 =
-    BAND_SD * Math.hypot(shape.thickness.sdOfSum(solid.perThickness), sectionShare * solid.volumeM3);
+    STUDENT_T_95.normal *
+    Math.hypot(shape.thickness.sdOfSum(solid.perThickness), sectionShare * solid.volumeM3);
   const readAtM = survey.widths.map((w) => w.xM);
   return {
     lengthM,
@@ -109,8 +109,8 @@ function describeShape(shape: SurveyedShape, survey: Survey, readings: readonly 
     widthMaxM: widest.value,
     widthMaxFromTailM: widest.xM,
     widths: [
-      widthAt(shape, "tail-12-in", FOOT_M),
-      widthAt(shape, "nose-12-in", shape.rocker.lengthTapeM - FOOT_M),
+      widthAt(shape, "tail-12-in", M_PER_FOOT),
+      widthAt(shape, "nose-12-in", shape.rocker.lengthTapeM - M_PER_FOOT),
     ],
     thicknessMaxM: thickest.value,
     thicknessMaxFromTailM: thickest.xM,
@@ -169,29 +169,23 @@ function readingPlan({ path, xM, valueM, residualM, suspect, wouldFitM }: Fitted
 }
 
 function listAssumptions(survey: Survey): Assumption[] {
-  const list: Assumption[] = [
-    {
-      path: "survey.section",
-      value: "Lamé curves above and below the rail's widest line",
-      why: "the section family cannot draw a tucked edge",
-      source: "declared convention",
-    },
+  const list = [
+    assume(
+      "survey.section",
+      say`Lamé curves above and below the rail's widest line`,
+      "the section family cannot draw a tucked edge",
+      "convention",
+    ),
   ];
   if (survey.tail.kind === "square" || survey.tail.kind === "squash") {
-    list.push({
-      path: "survey.tail",
-      value: "corners left square",
-      why: "the tail's width is read between the corners as if they were square; their rounding takes next to nothing",
-      source: "declared convention",
-    });
+    const why =
+      "the tail's width is read between the corners as if they were square; their rounding takes next to nothing";
+    list.push(assume("survey.tail", say`corners left square`, why, "convention"));
   }
   if (survey.halfWidthsAt === "bottom-edge") {
-    list.push({
-      path: "survey.halfWidthsAt",
-      value: "the edge lies where the lower rail stands at 45°",
-      why: "half-widths were read at the bottom's edge and are carried out to the rail's widest line",
-      source: "declared convention",
-    });
+    const why = "half-widths were read at the bottom's edge and are carried out to the rail's widest line";
+    const edge = say`the edge lies where the lower rail stands at 45°`;
+    list.push(assume("survey.halfWidthsAt", edge, why, "convention"));
   }
   return list;
 }

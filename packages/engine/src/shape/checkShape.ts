@@ -1,15 +1,11 @@
+import { SHAPE_LIMITS } from "../constants/shapeLimits";
 import { say } from "../foundation/phrase";
 import { angle, length } from "../foundation/quantity";
 import { type Finding, finding } from "../foundation/stage";
 import type { Survey } from "../survey/Survey";
 import type { ReadingPlan, ShapePlan } from "./ShapePlan";
 
-/** Differences between the sides up to this are within what two tapes read (common practice). */
-const USUAL_DIFFERENCE_M = 0.0015;
-/** From here on the difference is seen in how the fins come out, and worth a warning (common practice). */
-const MUCH_DIFFERENCE_M = 0.003;
-/** Thinner than this inside the outermost stations a reading or the foil is wrong (declared convention). */
-const LEAST_THICKNESS_M = 0.008;
+const { usualDifferenceM, muchDifferenceM, leastThicknessM } = SHAPE_LIMITS;
 
 /** What the builder should know of the surveyed shape, said as one would at the bench. */
 export function checkShape(plan: ShapePlan, survey: Survey): Finding[] {
@@ -39,11 +35,11 @@ function checkSuspects(readings: readonly ReadingPlan[]): Finding[] {
 function checkSymmetry({ symmetry }: ShapePlan): Finding[] {
   const { worstM, worstFromTailM, rmsM } = symmetry;
   const difference = Math.abs(worstM);
-  if (difference <= USUAL_DIFFERENCE_M) return [];
+  if (difference <= usualDifferenceM.value) return [];
   const fuller = worstM > 0 ? "left" : "right";
   return [
     finding(
-      difference > MUCH_DIFFERENCE_M ? "warning" : "note",
+      difference > muchDifferenceM.value ? "warning" : "note",
       "shape.asymmetry",
       "shape.symmetry",
       say`${fuller} side ${length(difference, "fine")} fuller at ${length(worstFromTailM)} from the tail (${length(rmsM, "fine")} rms over the board)`,
@@ -58,7 +54,7 @@ function checkCentreline({ symmetry, lengthM }: ShapePlan): Finding[] {
   const skewed = centrelineSkewLowRad > 0 || centrelineSkewHighRad < 0;
   const endsM = Math.abs(Math.tan(centrelineSkewRad)) * lengthM;
   if (!shifted && !skewed) return [];
-  if (Math.abs(centrelineShiftM) < USUAL_DIFFERENCE_M / 2 && endsM < USUAL_DIFFERENCE_M) return [];
+  if (Math.abs(centrelineShiftM) < usualDifferenceM.value / 2 && endsM < usualDifferenceM.value) return [];
   const side = centrelineShiftM > 0 ? "left" : "right";
   const nose = centrelineSkewRad > 0 ? "left" : "right";
   return [
@@ -86,7 +82,8 @@ function checkWidthOnly({ widths }: Survey): Finding[] {
 
 function checkThickness({ profile, lengthM }: ShapePlan): Finding[] {
   const thin = profile.find(
-    (p) => p.thicknessM < LEAST_THICKNESS_M && p.fromTailM > 0.04 * lengthM && p.fromTailM < 0.96 * lengthM,
+    (p) =>
+      p.thicknessM < leastThicknessM.value && p.fromTailM > 0.04 * lengthM && p.fromTailM < 0.96 * lengthM,
   );
   if (thin === undefined) return [];
   return [

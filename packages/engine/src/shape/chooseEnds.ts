@@ -1,8 +1,8 @@
-import { factorInPlace, logDeterminant, solveLowerInPlace } from "../geometry/cholesky";
 import { type SmoothPrior, smoothPenalty } from "../geometry/fitSmooth";
 import { legendreValues } from "../geometry/legendre";
+import { MeanFit, type MeanRow } from "./MeanFit";
 import { MEAN_TERMS } from "./OutlineCurve";
-import { classValue, type EndPrior, type OutlineClass } from "./outlineClass";
+import type { EndPrior, OutlineClass } from "./outlineClass";
 import type { OutlineReading } from "./outlineReadings";
 
 /** The outline's two end numbers, how freely the smooth function between them may bend, and how true the tape was. */
@@ -30,15 +30,6 @@ export interface EndsSearch {
   }>;
 }
 
-interface MeanRow {
-  readonly xi: number;
-  readonly legendre: Float64Array;
-  readonly value: number;
-  /** The tape's part, and what one side standing alone adds. */
-  readonly tapeSd: number;
-  readonly sideSd: number;
-}
-
 interface Found {
   readonly tail: number;
   readonly nose: number;
@@ -64,12 +55,13 @@ const SEARCH_ROUNDS = 6;
 export function chooseEnds(readings: readonly OutlineReading[], search: EndsSearch): EndsChoice | null {
   const rows = meanRows(readings, search.lengthM);
   const scale = Math.max(...rows.map((row) => row.value));
-  const evidence = evidenceOf(rows, search, scale);
+  const fit = new MeanFit(rows, scale);
+  const penalties = search.prior.looseness.map((looseness) => smoothPenalty(search.prior, looseness));
   let best: Found | null = null;
   const tryAt = (tail: number, nose: number): boolean => {
     if (tail < search.tail.low || tail > search.tail.high) return false;
     if (nose < search.nose.low || nose > search.nose.high) return false;
-    const found = evidence(tail, nose);
+    const found = weighEnds(fit, search, { tail, nose, penalties });
     if (best !== null && !(found.misfit < best.misfit)) return false;
     best = found;
     return true;
@@ -95,81 +87,36 @@ export function chooseEnds(readings: readonly OutlineReading[], search: EndsSear
   };
 }
 
-type Evidence = (tail: number, nose: number) => Found;
-
-/** The evidence at given ends, with buffers kept over the many calls of one search. Values are shares of the widest. */
-function evidenceOf(
-  rows: readonly MeanRow[],
+/** The most probable looseness and noise at given ends. */
+function weighEnds(
+  fit: MeanFit,
   { cornered, tail: tailPrior, nose: nosePrior, prior, noiseShares }: EndsSearch,
-  scale: number,
-): Evidence {
-  const n = MEAN_TERMS;
-  const matrix = new Float64Array(n * n);
-  const right = new Float64Array(n);
-  const factor = new Float64Array(n * n);
-  const half = new Float64Array(n);
-  const basis = new Float64Array(n);
-  const penalties = prior.looseness.map((looseness) => smoothPenalty(prior, looseness));
-  const factors = new Float64Array(rows.length);
-  const fillNormal = (noiseShare: number): { sumOfSquares: number; logSd: number } => {
-    matrix.fill(0);
-    right.fill(0);
-    let sumOfSquares = 0;
-    let logSd = 0;
-    for (let row = 0; row < rows.length; row++) {
-      const { legendre, value, tapeSd, sideSd } = rows[row]!;
-      const factorAt = factors[row]!;
-      const sd = Math.hypot(tapeSd * noiseShare, sideSd);
-      const weight = (scale / sd) ** 2;
-      const share = value / scale;
-      sumOfSquares += weight * share * share;
-      logSd += 2 * Math.log(sd / tapeSd);
-      for (let i = 0; i < n; i++) basis[i] = legendre[i]! * factorAt;
-      for (let i = 0; i < n; i++) {
-        const scaled = weight * basis[i]!;
-        right[i] = right[i]! + scaled * share;
-        for (let j = 0; j <= i; j++) matrix[i * n + j] = matrix[i * n + j]! + scaled * basis[j]!;
-      }
-    }
-    return { sumOfSquares, logSd };
+  { tail, nose, penalties }: { tail: number; nose: number; penalties: readonly Float64Array[] },
+): Found {
+  fit.closeEnds({ cornered, tail, nose });
+  const ownSurprise = unlikelihood(tail, tailPrior) + unlikelihood(nose, nosePrior);
+  let best: Found = {
+    tail,
+    nose,
+    looseness: 1,
+    noiseShare: 1,
+    surprise: 0,
+    misfit: Number.POSITIVE_INFINITY,
   };
-  return (tail, nose) => {
-    const ends = { cornered, tail, nose };
-    for (let row = 0; row < rows.length; row++) factors[row] = classValue(ends, rows[row]!.xi);
-    const ownSurprise = unlikelihood(tail, tailPrior) + unlikelihood(nose, nosePrior);
-    let best: Found = {
-      tail,
-      nose,
-      looseness: 1,
-      noiseShare: 1,
-      surprise: 0,
-      misfit: Number.POSITIVE_INFINITY,
-    };
-    for (const { share: noiseShare, differencesMisfit } of noiseShares) {
-      const { sumOfSquares, logSd } = fillNormal(noiseShare);
-      for (let k = 0; k < penalties.length; k++) {
-        const penalty = penalties[k]!;
-        for (let i = 0; i < n; i++) {
-          for (let j = 0; j <= i; j++) factor[i * n + j] = matrix[i * n + j]! + penalty[i * n + j]!;
-          half[i] = right[i]!;
-        }
-        if (!factorInPlace(factor, n)) continue;
-        solveLowerInPlace(factor, n, half);
-        let explained = 0;
-        for (let i = 0; i < n; i++) explained += half[i]! ** 2;
-        const looseness = prior.looseness[k]!;
-        const surprise =
-          ownSurprise +
-          2 * (n - prior.order) * Math.log(looseness) +
-          (Math.log(looseness / EXPECTED_LOOSENESS) / LOOSENESS_LOG_SD) ** 2 +
-          (Math.log(noiseShare) / NOISE_LOG_SD) ** 2;
-        const misfit =
-          sumOfSquares - explained + logDeterminant(factor, n) + logSd + differencesMisfit + surprise;
-        if (misfit < best.misfit) best = { tail, nose, looseness, noiseShare, surprise, misfit };
-      }
+  for (const { share: noiseShare, differencesMisfit } of noiseShares) {
+    fit.readWith(noiseShare);
+    for (let k = 0; k < penalties.length; k++) {
+      const looseness = prior.looseness[k]!;
+      const surprise =
+        ownSurprise +
+        2 * (MEAN_TERMS - prior.order) * Math.log(looseness) +
+        (Math.log(looseness / EXPECTED_LOOSENESS) / LOOSENESS_LOG_SD) ** 2 +
+        (Math.log(noiseShare) / NOISE_LOG_SD) ** 2;
+      const misfit = fit.misfitUnder(penalties[k]!) + differencesMisfit + surprise;
+      if (misfit < best.misfit) best = { tail, nose, looseness, noiseShare, surprise, misfit };
     }
-    return best;
-  };
+  }
+  return best;
 }
 
 /** Long-tailed (Cauchy), so that readings which speak clearly are not argued with. */

@@ -1,4 +1,4 @@
-import type { Side } from "../survey/Side";
+import { SIDES } from "../survey/Side";
 import { buildHalfRing, type HalfRing } from "./buildRing";
 import type { SurveyedShape } from "./SurveyedShape";
 import { pointsAlong } from "./stationsAlong";
@@ -30,7 +30,7 @@ export function computeSkin(shape: SurveyedShape): Skin {
   const weightAt = (xM: number): number =>
     corners.has(xM) ? 0 : Math.sqrt(Math.max(0, xM * (shape.lengthM - xM)));
   const moment = { v: 0, x: 0, y: 0, z: 0 };
-  for (const side of ["left", "right"] as const satisfies readonly Side[]) {
+  for (const side of SIDES) {
     let before: HalfRing | null = null;
     places.forEach((xM) => {
       const ring = buildHalfRing(shape, side, xM, RING);

@@ -1,9 +1,8 @@
-import { MEAN_TERMS, type OutlineCurve } from "./OutlineCurve";
+import { STUDENT_T_95 } from "../constants/studentT";
+import type { OutlineCurve } from "./OutlineCurve";
 import type { SymmetryPlan } from "./ShapePlan";
 
 const SAMPLES = 80;
-/** Standard deviations of a band that holds nine times in ten. */
-const BAND_SD = 1.645;
 
 /**
  * How far the two rails differ, and where the middle between them runs against the stringer line.
@@ -25,10 +24,10 @@ export function computeSymmetry(outline: OutlineCurve, fromM: number, toM: numbe
     }
   }
   const perHalf = 2 / outline.lengthM;
-  const shiftM = outline.fit.coefficients[MEAN_TERMS]!;
-  const shiftBandM = BAND_SD * outline.offsetTermSdM(0);
-  const slope = outline.fit.coefficients[MEAN_TERMS + 1]! * perHalf;
-  const slopeBand = BAND_SD * outline.offsetTermSdM(1) * perHalf;
+  const shiftM = outline.shiftM;
+  const shiftBandM = STUDENT_T_95.normal * outline.offsetTermSdM(0);
+  const slope = outline.skewM * perHalf;
+  const slopeBand = STUDENT_T_95.normal * outline.offsetTermSdM(1) * perHalf;
   return {
     worstM,
     worstFromTailM,

@@ -7,7 +7,7 @@ import {
   fitPenalised,
   leaveOneOut,
   type PenalisedFit,
-  varianceOf,
+  predictReading,
 } from "../geometry/penalisedFit";
 import { findSuspects, type ReadingsFit } from "../survey/findSuspects";
 import type { FittedReading } from "../survey/fitReadings";
@@ -194,13 +194,7 @@ function describeFit(found: {
     choice,
     misfit,
     standing: (i) => leaveOneOut(row(i), curve.fit),
-    predict: (i) => {
-      const { basis, sd } = row(i);
-      return {
-        value: dot(basis, curve.fit.coefficients),
-        sd: Math.sqrt(varianceOf(basis, curve.fit) + sd ** 2),
-      };
-    },
+    predict: (i) => predictReading(row(i), curve.fit),
   };
 }
 

@@ -18,10 +18,6 @@ export class ThicknessCurve {
     return legendreSum((2 * xM) / this.lengthM - 1, this.curve.fit.coefficients, 0, THICKNESS_PRIOR.terms);
   }
 
-  sdM(xM: number): number {
-    return Math.sqrt(varianceOf(this.basis(xM), this.curve.fit));
-  }
-
   /** Standard deviation of Σ weight × thickness, for what is integrated along the board. */
   sdOfSum(places: ReadonlyArray<{ readonly xM: number; readonly weight: number }>): number {
     const sum = new Float64Array(THICKNESS_PRIOR.terms);

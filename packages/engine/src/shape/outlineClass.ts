@@ -2,7 +2,7 @@ import type { NoseKind, TailInput, TailKind } from "../survey/SurveyInput";
 
 /**
  * How the outline runs into its two ends. A pointed or round end closes like ξ^n; a cornered tail is a round one cut
- * off, so that it closes at a distance `cut` (share of the length) behind the corners: (ξ + cut)^0.3.
+ * off, so that it closes at a distance `cut` (share of the length) behind the corners: √(ξ + cut).
  * Kulfan's class function with the tail's origin moved (AIAA 2007-62, from memory; the cut is our own).
  */
 export interface OutlineClass {

@@ -1,7 +1,9 @@
+import { STUDENT_T_95 } from "../constants/studentT";
+import { SURVEY_DEFAULTS } from "../constants/surveyDefaults";
 import { count, length, volume } from "../foundation/quantity";
 import type { Working, WorkingInput, WorkingTable } from "../foundation/stage";
 import type { SourceId } from "../sources/sources";
-import type { SurveyInput } from "../survey/SurveyInput";
+import type { SectionInput, SurveyInput } from "../survey/SurveyInput";
 import type { ShapePlan } from "./ShapePlan";
 
 /** What the working of the shape's numbers looks at. */
@@ -18,13 +20,16 @@ const lengths: Inputs = (shape, survey) => [
   { name: "tail rocker, fitted", value: length(shape.tailRockerM, "fine") },
   { name: "nose rocker, fitted", value: length(shape.noseRockerM, "fine") },
 ];
+const section = ({ apex, deckFullness, bottomFullness }: SectionInput): WorkingInput[] => [
+  { name: "apex", value: String(apex) },
+  { name: "deck fullness", value: String(deckFullness) },
+  { name: "bottom fullness", value: String(bottomFullness) },
+];
 const solid: Inputs = (shape, survey) => [
   { name: "length, straight", value: length(shape.lengthM, "fine") },
   { name: "width at the widest", value: length(shape.widthMaxM, "fine") },
   { name: "thickness at the thickest", value: length(shape.thicknessMaxM, "fine") },
-  { name: "apex", value: String(survey.sections?.[0]?.apex ?? 0.4) },
-  { name: "deck fullness", value: String(survey.sections?.[0]?.deckFullness ?? 2.6) },
-  { name: "bottom fullness", value: String(survey.sections?.[0]?.bottomFullness ?? 8) },
+  ...section(survey.sections?.[0] ?? SURVEY_DEFAULTS.section),
 ];
 const sides: Inputs = (shape, _, ids) => {
   const point = shape.outline[Number(ids[0] ?? Number.NaN)];
@@ -101,13 +106,14 @@ const VOLUME = working(
 );
 const BAND = working(
   "about nine times in ten the volume lies in here, if the board is made of such sections: thickness readings and the section's fullness move it",
-  "V ± 1.645 √((∂V/∂t · s_t)² + (section share · V)²)",
+  `V ± ${STUDENT_T_95.normal} √((∂V/∂t · s_t)² + (section share · V)²)`,
   bandInputs,
   "common-practice",
+  STUDENT_T_95.source,
 );
 const SKIN = working(
   "the true surface, rocker and rails included, divided at the rails' widest line",
-  "Σ quadrilaterals of the skin between 73 sections",
+  "Σ quadrilaterals of the skin between 61 sections",
   solid,
 );
 const CENTRE = working(
@@ -134,6 +140,8 @@ const CENTRELINE = working(
   "the straight line that fits the middle between the rails best, against the stringer; low and high hold nine times in ten",
   "least squares of (y_left − y_right) / 2 over the length: shift at half length, slope",
   symmetry,
+  "geometry",
+  STUDENT_T_95.source,
 );
 const READING = working(
   "one reading held against the curve that the readings make",

@@ -1,15 +1,16 @@
-import { say } from "../foundation/phrase";
+import { SURVEY_DEFAULTS } from "../constants/surveyDefaults";
+import { type Phrase, say } from "../foundation/phrase";
 import { length } from "../foundation/quantity";
 import { type Assumption, type Finding, finding, type Stage } from "../foundation/stage";
+import { M_PER_FOOT } from "../foundation/units";
+import { assume } from "../sources/assume";
+import type { SourceId } from "../sources/sources";
 import { checkSurvey } from "./checkSurvey";
 import type { AlongReading, FittedReading } from "./fitReadings";
 import { fitRocker } from "./fitRocker";
 import { SectionProfile } from "./SectionProfile";
 import type { Survey, WidthReading } from "./Survey";
 import type { SectionInput, StationInput, SurveyInput } from "./SurveyInput";
-
-const TAPE_SD_M = 0.001;
-const SECTION: SectionInput = { apex: 0.4, deckFullness: 2.6, bottomFullness: 8 };
 
 /**
  * Carries the readings to the straight frame: distances read along the bottom become distances along the straightedge,
@@ -20,13 +21,14 @@ export function buildSurvey(input: SurveyInput): Stage<Survey> {
   const assumptions = listDefaults(input);
   const blockers = checkSurvey(input);
   if (blockers.length > 0) return { value: null, findings: blockers, assumptions };
-  const tapeSdM = input.tapeM ?? TAPE_SD_M;
+  const tapeSdM = input.tapeM ?? SURVEY_DEFAULTS.tapeM.value;
   const { rocker, readings } = fitRocker(input, tapeSdM);
   const place = (station: StationInput): number => placeStation(station, input, rocker);
   const order = input.stations
     .map((station, index) => ({ station, index, xM: place(station) }))
     .sort((a, b) => a.xM - b.xM);
-  const sections = input.sections !== undefined && input.sections.length > 0 ? input.sections : [SECTION];
+  const sectionsGiven = input.sections?.[0] !== undefined;
+  const sections: readonly SectionInput[] = sectionsGiven ? input.sections : [SURVEY_DEFAULTS.section];
   const survey: Survey = {
     lengthM: rocker.lengthM,
     tapeSdM,
@@ -39,7 +41,7 @@ export function buildSurvey(input: SurveyInput): Stage<Survey> {
     widths: order.flatMap(({ station, index, xM }) => listWidths(station, index, xM)),
     thicknesses: order.flatMap(({ station, index, xM }) => listThickness(station, index, xM)),
     sections: new SectionProfile(sections, input.bottoms ?? [], (fromTailM) => place({ fromTailM })),
-    sectionsGiven: sections === input.sections,
+    sectionsGiven,
   };
   return { value: survey, findings: checkRockerRead(readings), assumptions };
 }
@@ -78,59 +80,48 @@ function checkRockerRead(readings: readonly FittedReading[]): Finding[] {
       "warning",
       "survey.no-rocker",
       "survey.stations",
-      say`no rocker was read: the bottom is taken as flat, so tape and straight distances are the same; read the gap to a straightedge at ${length(0.3048)} from each end`,
+      say`no rocker was read: the bottom is taken as flat, so tape and straight distances are the same; read the gap to a straightedge at ${length(M_PER_FOOT)} from each end`,
     ),
   ];
 }
 
 function listDefaults(input: SurveyInput): Assumption[] {
+  const { tapeM, section } = SURVEY_DEFAULTS;
   const list: Assumption[] = [];
-  const take = (given: unknown, path: string, value: string, why: string, source: string): void => {
-    if (given === undefined) list.push({ path, value, why, source });
+  const take = (
+    given: unknown,
+    path: string,
+    taken: { readonly value: Phrase; readonly why: string; readonly source?: SourceId },
+  ): void => {
+    if (given !== undefined) return;
+    list.push(assume(`survey.${path}`, taken.value, taken.why, taken.source ?? "convention"));
   };
-  const convention = "declared convention of the board file";
-  take(
-    input.lengthBy,
-    "survey.lengthBy",
-    "tape",
-    "a length is read along the bottom unless the file says straight",
-    convention,
-  );
-  take(
-    input.stationsBy,
-    "survey.stationsBy",
-    "tape",
-    "stations are read along the bottom unless the file says straight",
-    convention,
-  );
-  take(
-    input.tapeM,
-    "survey.tape",
-    "1 mm",
-    "standard uncertainty of one reading with a tape",
-    "common practice, no source",
-  );
-  take(
-    input.halfWidthsAt,
-    "survey.halfWidthsAt",
-    "apex",
-    "half-widths are read at the rail's widest point",
-    convention,
-  );
-  take(
-    input.twistRad,
-    "survey.twist",
-    "0°",
-    "no winding sticks were read, so the board is taken as untwisted",
-    convention,
-  );
-  take(
-    input.sections?.[0],
-    "survey.section",
-    "apex 0.40, deck fullness 2.6, bottom fullness 8",
-    "the rail's section was not described; the volume band is wider for it",
-    "common practice, no source",
-  );
-  take(input.bottoms?.[0], "survey.section.bottom", "flat", "no concave or vee was given", convention);
+  take(input.lengthBy, "lengthBy", {
+    value: say`tape`,
+    why: "a length is read along the bottom unless the file says straight",
+  });
+  take(input.stationsBy, "stationsBy", {
+    value: say`tape`,
+    why: "stations are read along the bottom unless the file says straight",
+  });
+  take(input.tapeM, "tape", {
+    value: say`${length(tapeM.value, "coarse")}`,
+    why: "standard uncertainty of one reading with a tape",
+    source: tapeM.source,
+  });
+  take(input.halfWidthsAt, "halfWidthsAt", {
+    value: say`apex`,
+    why: "half-widths are read at the rail's widest point",
+  });
+  take(input.twistRad, "twist", {
+    value: say`0°`,
+    why: "no winding sticks were read, so the board is taken as untwisted",
+  });
+  take(input.sections?.[0], "section", {
+    value: say`apex ${section.apex}, deck fullness ${section.deckFullness}, bottom fullness ${section.bottomFullness}`,
+    why: "the rail's section was not described; the volume band is wider for it",
+    source: section.source,
+  });
+  take(input.bottoms?.[0], "section.bottom", { value: say`flat`, why: "no concave or vee was given" });
   return list;
 }

@@ -1,11 +1,13 @@
+import { TAPE_OVER_STRAIGHT } from "../constants/surveyDefaults";
 import { type Phrase, say } from "../foundation/phrase";
 import { count, length } from "../foundation/quantity";
 import { type Finding, finding } from "../foundation/stage";
+import { M_PER_FOOT, M_PER_INCH } from "../foundation/units";
 import type { StationInput, SurveyInput } from "./SurveyInput";
 
 const LEAST_STATIONS = 4;
-const INCH_M = 0.0254;
-const TAPE_SHARE = 1.03;
+/** Nearer than this two stations are one that was entered twice. */
+const SAME_PLACE_M = 0.002;
 
 /** What makes a survey unusable: too few stations, stations off the board, no thickness anywhere. */
 export function checkSurvey(input: SurveyInput): Finding[] {
@@ -15,11 +17,10 @@ export function checkSurvey(input: SurveyInput): Finding[] {
   };
   const wide = input.stations.filter(hasWidth);
   if (wide.length < LEAST_STATIONS) {
-    block(
-      "survey.too-few-stations",
-      "survey.stations",
-      say`${count(wide.length)} stations with half-widths are too few for an outline; read left and right next at ${nextPlaces(input, wide)}`,
-    );
+    block("survey.too-few-stations", "survey.stations", [
+      ...say`${count(wide.length)} stations with half-widths are too few for an outline; read left and right next at `,
+      ...nextPlaces(input, wide),
+    ]);
   }
   if (!input.stations.some((station) => station.thicknessM !== undefined)) {
     block(
@@ -33,7 +34,7 @@ export function checkSurvey(input: SurveyInput): Finding[] {
     // A tape along the bottom may read a little more than the straight length, from either end.
     const longestM =
       input.lengthBy === "straight" && input.stationsBy !== "straight"
-        ? TAPE_SHARE * input.lengthM
+        ? TAPE_OVER_STRAIGHT.value * input.lengthM
         : input.lengthM;
     if (fromEndM < 0 || fromEndM > longestM) {
       block(
@@ -48,9 +49,9 @@ export function checkSurvey(input: SurveyInput): Finding[] {
 
 function checkSamePlace({ stations, lengthM }: SurveyInput): Finding[] {
   const findings: Finding[] = [];
-  const places = stations.map((s) => s.fromTailM ?? lengthM - (s.fromNoseM ?? 0));
+  const places = stations.map((station) => fromTailM(station, lengthM));
   places.forEach((place, index) => {
-    const twin = places.findIndex((other, j) => j < index && Math.abs(other - place) < 0.002);
+    const twin = places.findIndex((other, j) => j < index && Math.abs(other - place) < SAME_PLACE_M);
     if (twin === -1) return;
     findings.push(
       finding(
@@ -68,23 +69,19 @@ function hasWidth(station: StationInput): boolean {
   return station.widthM !== undefined || (station.leftM !== undefined && station.rightM !== undefined);
 }
 
-/** The recommended places that nobody has read yet: 12 in and 24 in from each end, and the middle. */
-function nextPlaces(input: SurveyInput, wide: readonly StationInput[]): string {
+/** Recommended places that nobody has read yet: the middle, then 12, 24 and 6 in from each end. */
+function nextPlaces(input: SurveyInput, wide: readonly StationInput[]): Phrase {
   const { lengthM } = input;
-  const places: Array<[number, string]> = [
-    [lengthM / 2, "the middle"],
-    [12 * INCH_M, "12 in from the tail"],
-    [lengthM - 12 * INCH_M, "12 in from the nose"],
-    [24 * INCH_M, "24 in from the tail"],
-    [lengthM - 24 * INCH_M, "24 in from the nose"],
-    [6 * INCH_M, "6 in from the tail"],
-    [lengthM - 6 * INCH_M, "6 in from the nose"],
-  ];
-  return places
-    .filter(([at]) =>
-      wide.every((s) => Math.abs((s.fromTailM ?? lengthM - (s.fromNoseM ?? 0)) - at) > INCH_M),
-    )
+  const fromEnds = [M_PER_FOOT, 2 * M_PER_FOOT, M_PER_FOOT / 2].flatMap((fromM) => [
+    { atM: fromM, says: say`${length(fromM)} from the tail` },
+    { atM: lengthM - fromM, says: say`${length(fromM)} from the nose` },
+  ]);
+  return [{ atM: lengthM / 2, says: say`the middle` }, ...fromEnds]
+    .filter(({ atM }) => wide.every((s) => Math.abs(fromTailM(s, lengthM) - atM) > M_PER_INCH))
     .slice(0, LEAST_STATIONS + 1 - Math.min(wide.length, LEAST_STATIONS))
-    .map(([, name]) => name)
-    .join(", ");
+    .flatMap(({ says }, i) => (i === 0 ? says : [", ", ...says]));
+}
+
+function fromTailM(station: StationInput, lengthM: number): number {
+  return station.fromTailM ?? lengthM - (station.fromNoseM ?? 0);
 }

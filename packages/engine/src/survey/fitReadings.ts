@@ -1,5 +1,5 @@
 import { fitSmooth, type SmoothFit, type SmoothPrior, smoothRow } from "../geometry/fitSmooth";
-import { dot, leaveOneOut, varianceOf } from "../geometry/penalisedFit";
+import { dot, leaveOneOut, predictReading } from "../geometry/penalisedFit";
 import { findSuspects, type ReadingsFit } from "./findSuspects";
 
 /** A reading along the board: where (straight, from the tail), what, and its path in the board file. */
@@ -52,10 +52,7 @@ export function fitReadings(readings: readonly AlongReading[], model: ReadingsMo
       fit,
       misfit: fit.misfit,
       standing: (i) => leaveOneOut(rows[i]!, fit),
-      predict: (i) => ({
-        value: dot(rows[i]!.basis, fit.coefficients),
-        sd: Math.sqrt(varianceOf(rows[i]!.basis, fit) + sdM ** 2),
-      }),
+      predict: (i) => predictReading(rows[i]!, fit),
     };
   };
   const { fit, suspects } = findSuspects({ values: readings.map(({ valueM }) => valueM), refit });
