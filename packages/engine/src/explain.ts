@@ -81,7 +81,7 @@ export function explain(board: Board, plan: Plan, path: string): Explanation | {
 }
 
 /** The working kept for a pattern such as `finset.marks[].toeRad`. */
-export function findWorking(pattern: string): Working<WorkingContext> | undefined {
+function findWorking(pattern: string): Working<WorkingContext> | undefined {
   for (const table of TABLES) if (Object.hasOwn(table, pattern)) return table[pattern];
   return undefined;
 }

@@ -2,6 +2,9 @@ import { quoteText } from "@lapline/engine";
 import { z } from "zod";
 import { findNearest } from "../findNearest";
 
+// A page that may run no code made at run time (its content security policy) reads board files too.
+z.config({ jitless: true });
+
 /** Between the sentences about several unknown fields of one object; `quoteText` keeps it out of each. */
 export const BETWEEN_FIELDS = "\n";
 

@@ -1,0 +1,43 @@
+import { DEMO_BOARDS, readBoardFile } from "@lapline/contract";
+import { explain, planBuild } from "@lapline/engine";
+import { describe, expect, it } from "vitest";
+
+/** Paths of every number in a plan, elements of lists by their id or place. Findings carry quantities, not results. */
+function listNumbers(value: unknown, path: string): string[] {
+  if (typeof value === "number") return [path];
+  if (typeof value !== "object" || value === null) return [];
+  if (Array.isArray(value)) {
+    return value.flatMap((element, i) => listNumbers(element, `${path}[${nameOf(element) ?? i}]`));
+  }
+  return Object.entries(value).flatMap(([key, below]) =>
+    listNumbers(below, path === "" ? key : `${path}.${key}`),
+  );
+}
+
+function nameOf(element: unknown): string | undefined {
+  if (typeof element !== "object" || element === null) return undefined;
+  const { id, path } = element as { id?: string; path?: string };
+  return id ?? path;
+}
+
+describe.each(DEMO_BOARDS)("the plan of $id", ({ text }) => {
+  const read = readBoardFile(text);
+  if (!read.ok) throw new Error("a demo board must be readable");
+  const { findings, assumptions, ...numbers } = planBuild(read.board);
+  const plan = { ...numbers, findings, assumptions };
+
+  it("can say how each of its numbers came about", () => {
+    const paths = listNumbers(numbers, "");
+    expect(paths.length).toBeGreaterThan(500);
+    const mute = paths.filter((path) => "message" in explain(read.board, plan, path));
+    expect(mute.slice(0, 20)).toEqual([]);
+  });
+
+  it("names the formula, what went in and a source, in words", () => {
+    const found = explain(read.board, plan, "shape.volumeM3");
+    if ("message" in found) throw new Error(found.message);
+    expect(found.formula).toContain("∫");
+    expect(found.inputs.length).toBeGreaterThan(2);
+    expect(found.sources.length).toBeGreaterThan(0);
+  });
+});
