@@ -7,7 +7,6 @@ export type { QuantityText } from "./file/QuantityText";
 export type { RecordEntryFile } from "./file/RecordEntryFile";
 export type { ShopFile } from "./file/ShopFile";
 export type { StationFile, SurveyFile } from "./file/SurveyFile";
-export { findNearest } from "./findNearest";
 export { formatBoardFile } from "./formatBoardFile";
 export { formatProblems } from "./formatProblems";
 export type { Problem } from "./Problem";

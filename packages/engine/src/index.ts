@@ -15,6 +15,7 @@ export type {
   ToeInput,
 } from "./finset/FinsInput";
 export type { HouseSetOffer } from "./finset/offerHouseSet";
+export { findNearest } from "./foundation/findNearest";
 export { formatLength } from "./foundation/formatLength";
 export { formatQuantity } from "./foundation/formatQuantity";
 export { type ParsedQuantity, parseQuantity } from "./foundation/parseQuantity";

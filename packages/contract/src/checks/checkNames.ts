@@ -1,5 +1,4 @@
-import { quoteText } from "@lapline/engine";
-import { findNearest } from "../findNearest";
+import { findNearest, quoteText } from "@lapline/engine";
 import type { Fault, Step } from "../reading/Fault";
 import { countAt, textAt } from "./readings";
 

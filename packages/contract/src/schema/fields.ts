@@ -1,6 +1,5 @@
-import { quoteText } from "@lapline/engine";
+import { findNearest, quoteText } from "@lapline/engine";
 import { z } from "zod";
-import { findNearest } from "../findNearest";
 
 // A page that may run no code made at run time (its content security policy) reads board files too.
 z.config({ jitless: true });

@@ -1,5 +1,5 @@
+import { findNearest } from "@lapline/engine";
 import { z } from "zod";
-import { findNearest } from "../findNearest";
 import { isWallTime } from "./isWallTime";
 
 const LONGEST_TEXT = 200;

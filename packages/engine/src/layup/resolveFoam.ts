@@ -1,11 +1,11 @@
 import { FOAM_EXAMPLES, FOAM_KINDS, type Foam, findFoam } from "../constants/foams";
+import { listNearest } from "../foundation/findNearest";
 import { say } from "../foundation/phrase";
 import { arealMass } from "../foundation/quantity";
 import { quoteText } from "../foundation/quoteText";
 import { finding, type Stage } from "../foundation/stage";
 import { assume } from "../sources/assume";
 import type { BlankInput, GlassInput } from "./GlassInput";
-import { nearIds } from "./nearIds";
 
 export interface FoamChoice {
   readonly foam: Foam;
@@ -26,7 +26,7 @@ export function resolveFoam(blank: BlankInput | undefined, glass: GlassInput): S
   }
   const foam = findFoam(blank.foam);
   if (foam === null) {
-    const near = nearIds(blank.foam, FOAM_EXAMPLES).join(", ");
+    const near = listNearest(blank.foam, FOAM_EXAMPLES).join(", ");
     const says = say`no foam ${quoteText(blank.foam)} is known: write pu, eps or xps and its density in kg/m³, for example ${near}`;
     return {
       value: null,

@@ -1,12 +1,12 @@
 import type { Foam } from "../constants/foams";
 import { FOAM_KINDS } from "../constants/foams";
 import { RESINS } from "../constants/resins";
+import { listNearest } from "../foundation/findNearest";
 import { say } from "../foundation/phrase";
 import { quoteText } from "../foundation/quoteText";
 import { type Assumption, type Finding, finding, type Stage } from "../foundation/stage";
 import { assume } from "../sources/assume";
 import type { GlassInput } from "./GlassInput";
-import { nearIds } from "./nearIds";
 import type { ChosenResin, ResinChoice, ResinUse } from "./Schedule";
 
 const USES: readonly ResinUse[] = ["laminate", "fill", "gloss", "box"];
@@ -75,7 +75,7 @@ function listTaken(glass: GlassInput, laminate: Named): Assumption[] {
 }
 
 function unknownResin({ id, path }: Named): Finding {
-  const near = nearIds(id, Object.keys(RESINS)).join(", ");
+  const near = listNearest(id, Object.keys(RESINS)).join(", ");
   return finding(
     "blocker",
     "layup.unknown-resin",

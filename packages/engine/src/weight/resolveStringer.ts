@@ -1,11 +1,11 @@
 import type { Sourced } from "../constants/Sourced";
 import { DEFAULT_WOOD, WOODS } from "../constants/woods";
+import { listNearest } from "../foundation/findNearest";
 import { say } from "../foundation/phrase";
 import { length } from "../foundation/quantity";
 import { quoteText } from "../foundation/quoteText";
 import { finding, type Stage } from "../foundation/stage";
 import type { BlankInput } from "../layup/GlassInput";
-import { nearIds } from "../layup/nearIds";
 import { assume } from "../sources/assume";
 
 export interface Stringer {
@@ -29,7 +29,7 @@ export function resolveStringer(blank: BlankInput): Stage<Stringer> {
   }
   const wood = stringer.wood ?? DEFAULT_WOOD;
   if (!Object.hasOwn(WOODS, wood)) {
-    const near = nearIds(wood, Object.keys(WOODS)).join(", ");
+    const near = listNearest(wood, Object.keys(WOODS)).join(", ");
     const says = say`no wood ${quoteText(wood)} is known; the nearest are ${near}`;
     return {
       value: null,
