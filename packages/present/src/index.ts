@@ -1,3 +1,5 @@
+export { asSetDrawing } from "./board/asSetDrawing";
+export { checkDrawing } from "./board/checkDrawing";
 export { cupDrawing } from "./board/cupDrawing";
 export { finDrawing } from "./board/finDrawing";
 export { gelBandDrawing } from "./board/gelBandDrawing";

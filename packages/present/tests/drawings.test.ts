@@ -11,9 +11,11 @@ import {
   silhouetteDrawing,
   skinStrip,
 } from "../src";
+import { sidesAgree } from "../src/board/sidesAgree";
 import type { Item } from "../src/drawing/Drawing";
 import { layOutDimension } from "../src/drawing/layOutDimension";
 import { boxAround, boxesMeet, boxOfText, type SheetBox } from "../src/drawing/SheetBox";
+import { formatBareTapeLength, formatTapeLength } from "../src/words/formatTapeLength";
 import { DEMO_PLANS } from "./demoPlans";
 import { measureOnBoard, readPaths, readTexts } from "./readDrawing";
 
@@ -136,13 +138,16 @@ describe.each(DEMO_PLANS)("$id", ({ plan }) => {
       expect(drawing.notes[0]).toBe("Bottom up, nose away: LEFT is on your right hand.");
       const fromTail = readTexts(svg, "dimensions").map(({ text }) => text);
       const fromLine = readTexts(svg, "across").map(({ text }) => text);
+      const fromRail = readTexts(svg, "from-rail").map(({ text }) => text);
+      const strings = readTexts(svg, "strings").map(({ text }) => text);
       for (const mark of finset.marks) {
-        expect(fromTail).toContain(formatQuantity(length(mark.trailing.fromTailTapeM), units));
+        expect(fromTail).toContain(formatTapeLength(mark.trailing.fromTailTapeM, units));
         if (mark.side === "centre") continue;
-        for (const end of [mark.trailing, mark.leading]) {
-          const figure = formatQuantity(length(end.fromCentrelineM), units).replace(/ (in|mm)$/, "");
-          expect(fromLine).toContain(figure);
-        }
+        for (const end of [mark.trailing, mark.leading])
+          expect(fromLine).toContain(formatBareTapeLength(end.fromCentrelineM, units));
+        expect(strings).toContain(formatTapeLength(Math.abs(mark.aimBesideNoseM), units));
+        if (!sidesAgree(finset) || mark.side === "left")
+          expect(fromRail).toContain(formatBareTapeLength(mark.trailing.fromRailM, units));
       }
     }
   });

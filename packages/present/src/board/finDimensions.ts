@@ -1,7 +1,7 @@
-import { formatQuantity, length, type Plan, type Units } from "@lapline/engine";
+import type { Plan, Units } from "@lapline/engine";
 import type { DimensionItem, Item } from "../drawing/Drawing";
+import { formatBareTapeLength, formatTapeLength } from "../words/formatTapeLength";
 import { type FinMark, placeMark } from "./finMarkItems";
-import { formatBareLength } from "./formatBareLength";
 import { type Lay, placeOnBoard, placeOnSheet, uOf } from "./Lay";
 import { sidesAgree } from "./sidesAgree";
 
@@ -12,21 +12,22 @@ interface DimensionRoom {
   readonly lay: Lay;
   readonly units: Units;
   readonly textMm: number;
-  /** Between one dimension line and the next. */
-  readonly stepMm: number;
 }
+
+/** Between one dimension line and the next. */
+export const FROM_TAIL_STEP = 8;
 
 /** How far up from the tail each fin's trailing mark is: one line for each, the nearest to the tail innermost; taken at the reader's left, which is the right side's marks. */
 export function fromTailItems(
   tail: Shape,
   finset: Finset,
-  { lay, units, textMm, stepMm }: DimensionRoom,
+  { lay, units, textMm }: DimensionRoom,
 ): readonly Item[] {
   const marks = finset.marks
     .filter((mark) => mark.side !== "left")
     .toSorted((a, b) => a.trailing.fromTailTapeM - b.trailing.fromTailTapeM);
   const edge = Math.max(...tail.outline.map((point) => point.rightM));
-  const innermost = placeOnBoard(lay, 0, -edge).x - stepMm + 2;
+  const innermost = placeOnBoard(lay, 0, -edge).x - FROM_TAIL_STEP + 2;
   const corner = placeOnBoard(lay, 0, -(tail.outline[0]?.rightM ?? 0));
   return marks.map(
     (mark, i): DimensionItem => ({
@@ -34,40 +35,60 @@ export function fromTailItems(
       measures: "y",
       from: corner,
       to: placeMark(mark, "trailing", lay),
-      lineAt: innermost - i * stepMm,
-      text: formatQuantity(length(mark.trailing.fromTailTapeM), units),
+      lineAt: innermost - i * FROM_TAIL_STEP,
+      text: formatTapeLength(mark.trailing.fromTailTapeM, units),
       sizeMm: textMm,
     }),
   );
 }
 
 /** How far out both ends of each base are: from the line, square to it, at the mark's own height; on the left only where both sides are alike. */
-export function fromLineItems(finset: Finset, { lay, units, textMm }: DimensionRoom): readonly Item[] {
-  const shown = sidesAgree(finset) ? ["left"] : ["left", "right"];
-  return finset.marks
-    .filter((mark) => shown.includes(mark.side))
-    .flatMap((mark) =>
-      (["trailing", "leading"] as const).map((end) =>
-        fromLineItem(finset, mark, { end, lay, units, textMm }),
-      ),
-    );
+export function fromLineItems(finset: Finset, room: DimensionRoom): readonly Item[] {
+  return sidesShown(finset).flatMap((mark) =>
+    (["trailing", "leading"] as const).map((end) => fromLineItem(finset, mark, { ...room, end })),
+  );
 }
 
 function fromLineItem(
   { line }: Finset,
   mark: FinMark,
-  { end, lay, units, textMm }: { end: "trailing" | "leading"; lay: Lay; units: Units; textMm: number },
+  { end, lay, units, textMm }: DimensionRoom & { end: "trailing" | "leading" },
 ): Item {
   const { at } = mark[end];
-  const to = placeMark(mark, end, lay);
   return {
     kind: "dimension",
     measures: "x",
     from: placeOnBoard(lay, at.xM, line.atTailM + Math.tan(line.skewRad) * at.xM),
-    to,
+    to: placeMark(mark, end, lay),
     lineAt: placeOnSheet(lay, uOf(lay, at.xM), 0).y,
-    text: formatBareLength(mark[end].fromCentrelineM, units),
+    text: formatBareTapeLength(mark[end].fromCentrelineM, units),
     sizeMm: textMm,
     extend: false,
   };
+}
+
+/** How far in from its own rail each trailing mark is, square to the line; the figure stands outside the board. */
+export function fromRailItems(finset: Finset, { lay, units, textMm }: DimensionRoom): readonly Item[] {
+  const { skewRad } = finset.line;
+  return sidesShown(finset).map((mark): Item => {
+    const { at, fromRailM } = mark.trailing;
+    const outM = (mark.side === "left" ? 1 : -1) * fromRailM;
+    return {
+      kind: "dimension",
+      measures: "x",
+      from: placeMark(mark, "trailing", lay),
+      to: placeOnBoard(lay, at.xM - outM * Math.sin(skewRad), at.yM + outM * Math.cos(skewRad)),
+      lineAt: placeOnSheet(lay, uOf(lay, at.xM), 0).y,
+      text: formatBareTapeLength(fromRailM, units),
+      sizeMm: textMm,
+      extend: false,
+      textAt: mark.side === "left" ? "after" : "before",
+    };
+  });
+}
+
+/** The side fins that carry dimensions: the left ones alone where both sides are alike. */
+function sidesShown(finset: Finset): readonly FinMark[] {
+  const sides = sidesAgree(finset) ? ["left"] : ["left", "right"];
+  return finset.marks.filter((mark) => sides.includes(mark.side));
 }

@@ -1,5 +1,5 @@
 import type { Plan } from "@lapline/engine";
-import type { Item, Point } from "../drawing/Drawing";
+import type { Item, LineItem, Point } from "../drawing/Drawing";
 import { type Lay, placeOnBoard } from "./Lay";
 
 export type FinMark = NonNullable<Plan["finset"]>["marks"][number];
@@ -21,7 +21,7 @@ export function markPoints(mark: FinMark, lay: Lay): readonly Point[] {
 }
 
 /** A fin as nothing but its base line. */
-export function finBaseItem(mark: FinMark, lay: Lay): Item {
+export function finBaseItem(mark: FinMark, lay: Lay): LineItem {
   return {
     kind: "line",
     pen: "thick",

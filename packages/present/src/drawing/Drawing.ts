@@ -103,4 +103,6 @@ export interface DimensionItem {
   readonly sizeMm: number;
   /** A thin line from the feature to the dimension line; off where the feature lies on it. */
   readonly extend?: boolean;
+  /** Beyond which end a text stands that does not fit between them: the one with the larger coordinate if left out. */
+  readonly textAt?: "before" | "after";
 }

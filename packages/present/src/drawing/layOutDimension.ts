@@ -15,7 +15,7 @@ const OUTSIDE = 5;
  * dimension line with closed arrowheads, and the text above it, readable from the bottom or the right of the sheet.
  *
  * Where the heads do not fit between the extension lines they point inwards from outside, and a text that does not fit
- * stands beyond the second one.
+ * stands beyond one of them.
  */
 export function layOutDimension(item: DimensionItem): ReadonlyArray<LineItem | HatchItem | TextItem> {
   const axis = item.measures === "x" ? ACROSS : UPRIGHT;
@@ -32,14 +32,20 @@ export function layOutDimension(item: DimensionItem): ReadonlyArray<LineItem | H
     for (const end of [from, to]) parts.push(...extensionLine(end, item.lineAt, axis));
   }
   const lead = headsInside ? 0 : OUTSIDE;
-  const tail = Math.max(lead, textInside ? 0 : textWidth + OUTSIDE);
-  parts.push(thin(axis.put(start.along - lead, item.lineAt), axis.put(end.along + tail, item.lineAt)));
+  const beyond = Math.max(lead, textInside ? 0 : textWidth + OUTSIDE);
+  const [before, after] = item.textAt === "before" ? [beyond, lead] : [lead, beyond];
+  parts.push(thin(axis.put(start.along - before, item.lineAt), axis.put(end.along + after, item.lineAt)));
   const inward = headsInside ? 1 : -1;
   parts.push(
     arrowHead(start.along, item.lineAt, inward, axis),
     arrowHead(end.along, item.lineAt, -inward, axis),
   );
-  const middle = textInside ? (start.along + end.along) / 2 : end.along + OUTSIDE / 2 + 1 + textWidth / 2;
+  const outside = OUTSIDE / 2 + 1 + textWidth / 2;
+  const middle = textInside
+    ? (start.along + end.along) / 2
+    : item.textAt === "before"
+      ? start.along - outside
+      : end.along + outside;
   parts.push({
     kind: "text",
     at: axis.put(middle, item.lineAt - TEXT_CLEAR),
