@@ -14,10 +14,14 @@ export interface Cloth {
 const E_GLASS: Sourced = { value: 2550, low: 2550, high: 2580, source: "e-glass-sheet" };
 const S_GLASS: Sourced = { value: 2480, low: 2460, high: 2490, source: "s-glass-memory" };
 
-/** Sold by the ounce per square yard; weaving is held to about 5 % of it (common practice). */
+/** How far a weave may be off what it is sold as. */
+export const WEAVE_SPREAD_SHARE: Sourced = { value: 0.05, source: "common-practice" };
+
+/** Sold by the ounce per square yard. */
 function sold(ouncesYd2: number): Sourced {
-  const arealMassKgM2 = ouncesYd2 * KG_M2_PER_OUNCE_YD2;
-  return { value: arealMassKgM2, low: 0.95 * arealMassKgM2, high: 1.05 * arealMassKgM2, source: "nist-811" };
+  const value = ouncesYd2 * KG_M2_PER_OUNCE_YD2;
+  const spread = WEAVE_SPREAD_SHARE.value * value;
+  return { value, low: value - spread, high: value + spread, source: "nist-811" };
 }
 
 /** The cloths that a board file can name; the number in the id is g/m². */

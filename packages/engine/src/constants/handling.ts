@@ -4,7 +4,18 @@ import type { Sourced } from "./Sourced";
  * Resin in the hand lay-up, by mass, to one of glass, once cured. The band is a workshop chart's for cloth squeegeed by hand; the
  * default lies in its upper part, because a dry spot costs more than a spoonful left in the cup.
  */
-export const RESIN_RATIO: Sourced = { value: 1, low: 0.75, high: 1.1, source: "resin-glass-chart" };
+export const RESIN_RATIO = {
+  value: 1,
+  low: 0.75,
+  high: 1.1,
+  source: "resin-glass-chart",
+} as const satisfies Sourced;
+
+/** A maker's own ratio still scatters from coat to coat by this much either way. */
+export const OWN_RATIO_SPREAD_SHARE: Sourced = { value: 0.1, source: "common-practice" };
+
+/** Outside these a number is not resin over glass by mass in a hand lay-up. */
+export const RATIO_RANGE = { least: 0.2, most: 4, source: "convention" } as const;
 
 /** Share of a mix that stays on the walls of the cups. */
 export const LEFT_IN_CUPS_SHARE: Sourced = { value: 0.04, low: 0.02, high: 0.08, source: "common-practice" };

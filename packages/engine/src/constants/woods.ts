@@ -10,6 +10,12 @@ export interface Wood {
 /** Taken where a stringer is given without its wood. */
 export const DEFAULT_WOOD = "basswood";
 
+/** How thick stringers are cut. */
+export const USUAL_STRINGER_M = { low: 0.003, high: 0.006, source: "common-practice" } as const;
+
+/** Thicker than this it is no stringer but a reading gone wrong. */
+export const MOST_STRINGER_M: Sourced = { value: 0.05, source: "convention" };
+
 export const WOODS: Readonly<Record<string, Wood>> = {
   // 26 lb/ft³ air-dry.
   basswood: {

@@ -1,4 +1,4 @@
-import { LAP_DRIP_KG_M, RESIN_RATIO } from "../constants/handling";
+import { LAP_DRIP_KG_M, OWN_RATIO_SPREAD_SHARE, RATIO_RANGE, RESIN_RATIO } from "../constants/handling";
 import type { Sourced } from "../constants/Sourced";
 import { say } from "../foundation/phrase";
 import { type Assumption, finding, type Stage } from "../foundation/stage";
@@ -46,10 +46,6 @@ export function buildSchedule(
   };
 }
 
-/** Declared convention: outside these the number is not resin over glass by mass in a hand lay-up. */
-const LEAST_RATIO = 0.2;
-const MOST_RATIO = 4;
-
 function resolveRatio(glass: GlassInput): Stage<Sourced> {
   const own = glass.resinRatio;
   if (own === undefined) {
@@ -61,17 +57,17 @@ function resolveRatio(glass: GlassInput): Stage<Sourced> {
       assumptions: [assume("glass.resinRatio", taken, why, RESIN_RATIO.source)],
     };
   }
-  if (!(own >= LEAST_RATIO && own <= MOST_RATIO)) {
-    const says = say`resin to glass by mass lies between ${LEAST_RATIO} and ${MOST_RATIO}; by hand it is about ${RESIN_RATIO.value}`;
+  if (!(own >= RATIO_RANGE.least && own <= RATIO_RANGE.most)) {
+    const says = say`resin to glass by mass lies between ${RATIO_RANGE.least} and ${RATIO_RANGE.most}; by hand it is about ${RESIN_RATIO.value}`;
     return {
       value: null,
       findings: [finding("blocker", "layup.ratio", "glass.resinRatio", says)],
       assumptions: [],
     };
   }
-  // A maker's own ratio still scatters from coat to coat: a tenth either way, common practice.
+  const { value: share, source } = OWN_RATIO_SPREAD_SHARE;
   return {
-    value: { value: own, low: 0.9 * own, high: 1.1 * own, source: "common-practice" },
+    value: { value: own, low: (1 - share) * own, high: (1 + share) * own, source },
     findings: [],
     assumptions: [],
   };

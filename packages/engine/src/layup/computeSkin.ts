@@ -1,4 +1,5 @@
 import type { BoardShape } from "../shape/BoardShape";
+import { pointsAlong } from "../shape/stationsAlong";
 import { SIDES, type Side } from "../survey/Side";
 import type { Face } from "./LayupPlan";
 import { measureStation, measureStrips } from "./measureStrips";
@@ -15,10 +16,7 @@ const STEPS = 96;
  */
 export function computeSkin(shape: BoardShape, patched: readonly Face[] = []): Skin {
   const { plan } = shape;
-  const stationsXM = Array.from(
-    { length: STEPS + 1 },
-    (_, i) => (shape.lengthM / 2) * (1 - Math.cos((Math.PI * i) / STEPS)),
-  );
+  const stationsXM = pointsAlong(shape.lengthM, STEPS);
   const rails = SIDES.map((side) => measureRail(shape, side, stationsXM));
   const faceOf = (face: Face, areaM2: number, heightM: (xM: number) => number): SkinFace => ({
     areaM2: areaM2 + plan.endAreaM2 / 2,

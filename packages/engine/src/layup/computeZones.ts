@@ -1,5 +1,6 @@
 import type { Cloth } from "../constants/cloths";
 import { FILM_SHARE_BY_PLACE } from "../constants/coatFilms";
+import { BACK_FOOT_SHARE } from "../constants/zones";
 import { type Band, computeBand } from "./computeBand";
 import { computeClothThickness, computeFilm, type FilmCoat, listFilmDrivers } from "./computeFilm";
 import { computePatchSize } from "./computePatchSize";
@@ -16,9 +17,6 @@ interface Spot {
   readonly atTapeM: number | null;
   readonly place: keyof typeof FILM_SHARE_BY_PLACE;
 }
-
-/** Under the back foot, as a share of the length from the tail (common practice, no source). */
-const BACK_FOOT_SHARE = 0.2;
 
 /**
  * Skin and film in each zone. A zone stands for one spot: the middle of a face, under the back foot, the rail's widest line (reckoned
@@ -41,7 +39,7 @@ function listSpots(skin: Skin, sockets: readonly Socket[]): Spot[] {
   const boxes = sockets.filter((socket) => socket.kind === "box");
   return [
     { id: "deck", face: "deck", atTapeM: halfM, place: "flat" },
-    { id: "deck-foot", face: "deck", atTapeM: BACK_FOOT_SHARE * skin.lengthTapeM, place: "flat" },
+    { id: "deck-foot", face: "deck", atTapeM: BACK_FOOT_SHARE.value * skin.lengthTapeM, place: "flat" },
     { id: "bottom", face: "bottom", atTapeM: halfM, place: "flat" },
     { id: "rail-left", face: "deck", atTapeM: halfM, place: "edge" },
     { id: "rail-right", face: "deck", atTapeM: halfM, place: "edge" },

@@ -1,4 +1,4 @@
-import { RESIN_RATIO } from "../constants/handling";
+import { OWN_RATIO_SPREAD_SHARE, RESIN_RATIO } from "../constants/handling";
 import { area, count, length } from "../foundation/quantity";
 import type { WorkingTable } from "../foundation/stage";
 import { bandWorking } from "./bandWorking";
@@ -61,8 +61,8 @@ export const facesWorking: WorkingTable<LayupContext> = {
   },
   ...bandWorking("layup.resinRatio", "", {
     words: "cured resin to one of glass by mass: your own, or what cloth squeegeed by hand holds",
-    formula: "as given, ± 10 %; without: 1.0, band 0.75 to 1.1",
-    sources: [RESIN_RATIO.source, "common-practice"],
+    formula: `as given, ± ${100 * OWN_RATIO_SPREAD_SHARE.value} %; without: ${RESIN_RATIO.value}, band ${RESIN_RATIO.low} to ${RESIN_RATIO.high}`,
+    sources: [RESIN_RATIO.source, OWN_RATIO_SPREAD_SHARE.source],
     inputs: fromLayup((layup, _, { board: { glass } }) => [
       {
         name: "in the board file",

@@ -1,4 +1,5 @@
 import type { BoardShape } from "../shape/BoardShape";
+import { pointsAlong } from "../shape/stationsAlong";
 import type { Face } from "./LayupPlan";
 import type { SkinStation, Strips } from "./Skin";
 
@@ -6,9 +7,7 @@ const STRIPS = 32;
 
 /** The girths of a face at 33 stations, closer together towards the ends, and what the strips between them add up to. */
 export function measureStrips(shape: BoardShape, face: Face): Strips {
-  const stations = Array.from({ length: STRIPS + 1 }, (_, i) =>
-    measureStation(shape, face, (shape.lengthM / 2) * (1 - Math.cos((Math.PI * i) / STRIPS))),
-  );
+  const stations = pointsAlong(shape.lengthM, STRIPS).map((xM) => measureStation(shape, face, xM));
   let stripsM2 = 0;
   for (let i = 1; i < stations.length; i++) {
     const before = stations[i - 1]!;

@@ -1,4 +1,5 @@
-import { type Foam, findFoam } from "../constants/foams";
+import { findFoam } from "../constants/foams";
+import { SCALE_SPREAD_SHARE } from "../constants/scale";
 import { say } from "../foundation/phrase";
 import { mass } from "../foundation/quantity";
 import { type Assumption, type Finding, finding, type Stage } from "../foundation/stage";
@@ -10,7 +11,7 @@ import { assume } from "../sources/assume";
 import { computeParts, sumParts, type WeightParts } from "./computeParts";
 import { computeProfileArea } from "./computeProfileArea";
 import { listBase, listDrivers } from "./listDrivers";
-import { resolveStringer, type Stringer } from "./resolveStringer";
+import { resolveStringer } from "./resolveStringer";
 import type { WeightBase, WeightDrivers, WeightValues } from "./WeightDrivers";
 import type { WeightPlan } from "./WeightPlan";
 
@@ -33,9 +34,9 @@ export function buildWeight(
   const stringer = resolveStringer(blank);
   if (stringer.value === null) return { ...stringer, value: null };
   const stringerVolumeM3 = stringer.value.thicknessM * computeProfileArea(shape);
-  const scale = checkScale(blank, { foam, stringer: stringer.value, stringerVolumeM3, shape });
-  if (scale.some(({ severity }) => severity === "blocker"))
-    return { value: null, findings: scale, assumptions: [] };
+  const stringerKg = stringerVolumeM3 * stringer.value.woodDensityKgM3.value;
+  const scale = checkScale(blank.shapedMassKg, stringerKg);
+  if (scale.length > 0) return { value: null, findings: scale, assumptions: [] };
   const isWeighed = blank.shapedMassKg !== undefined;
   const base = listBase({ stringerVolumeM3, isWeighed, layup });
   const drivers = listDrivers({
@@ -47,29 +48,17 @@ export function buildWeight(
   });
   return {
     value: composePlan(base, drivers),
-    findings: [...stringer.findings, ...scale],
+    findings: stringer.findings,
     assumptions: [...stringer.assumptions, ...listLimits(layup, isWeighed)],
   };
 }
 
 /** The weighed blank against its stringer; `compareByWeight` holds it against the shape. */
-function checkScale(
-  blank: BlankInput,
-  of: {
-    readonly foam: Foam;
-    readonly stringer: Stringer;
-    readonly stringerVolumeM3: number;
-    readonly shape: BoardShape;
-  },
-): Finding[] {
-  const { shapedMassKg } = blank;
+function checkScale(shapedMassKg: number | undefined, stringerKg: number): Finding[] {
   if (shapedMassKg === undefined) return [];
-  const stringerKg = of.stringerVolumeM3 * of.stringer.woodDensityKgM3.value;
-  if (!(shapedMassKg > stringerKg && Number.isFinite(shapedMassKg))) {
-    const says = say`the shaped blank must weigh more than its stringer, about ${mass(stringerKg)}`;
-    return [finding("blocker", "weight.shaped-mass", "blank.shapedMass", says)];
-  }
-  return [];
+  if (shapedMassKg > stringerKg && Number.isFinite(shapedMassKg)) return [];
+  const says = say`the shaped blank must weigh more than its stringer, about ${mass(stringerKg)}`;
+  return [finding("blocker", "weight.shaped-mass", "blank.shapedMass", says)];
 }
 
 function composePlan(base: WeightBase, drivers: WeightDrivers): WeightPlan {
@@ -117,7 +106,7 @@ function listLimits(layup: LayupPlan, isWeighed: boolean): Assumption[] {
   const scale = assume(
     "weight.foamKg",
     say`the weighed blank less its stringer`,
-    "the scale is nearer than volume times density; it may be 1 % off",
+    `the scale is nearer than volume times density; it may be ${100 * SCALE_SPREAD_SHARE.value} % off`,
     "common-practice",
   );
   const fittings = assume(

@@ -1,4 +1,5 @@
 import type { BoardShape } from "../shape/BoardShape";
+import { pointsAlong } from "../shape/stationsAlong";
 
 const CELLS = 96;
 
@@ -7,16 +8,12 @@ const CELLS = 96;
  * over 97 stations that lie closer together towards the ends. m².
  */
 export function computeProfileArea(shape: BoardShape): number {
+  const stations = pointsAlong(shape.lengthM, CELLS).map((xM) => ({ xM, thicknessM: shape.thicknessM(xM) }));
   let areaM2 = 0;
-  let beforeXM = 0;
-  let beforeM = shape.thicknessM(0);
-  for (let i = 1; i <= CELLS; i++) {
-    const xM = (shape.lengthM / 2) * (1 - Math.cos((Math.PI * i) / CELLS));
-    const thicknessM = shape.thicknessM(xM);
-    const isInNotch = shape.notchHalfWidthM(xM) > 0;
-    if (!isInNotch) areaM2 += ((beforeM + thicknessM) / 2) * (xM - beforeXM);
-    beforeXM = xM;
-    beforeM = thicknessM;
+  for (let i = 1; i < stations.length; i++) {
+    const [before, here] = [stations[i - 1]!, stations[i]!];
+    if (shape.notchHalfWidthM(here.xM) > 0) continue;
+    areaM2 += ((before.thicknessM + here.thicknessM) / 2) * (here.xM - before.xM);
   }
   return areaM2;
 }

@@ -1,15 +1,13 @@
+import { WEAVE_SPREAD_SHARE } from "../constants/cloths";
 import { BOX_SOLID_SHARE, FITTING_DENSITY_KG_M3, PLUG_SOLID_SHARE } from "../constants/fittings";
 import type { Foam } from "../constants/foams";
+import type { Sourced } from "../constants/Sourced";
+import { SCALE_SPREAD_SHARE } from "../constants/scale";
 import type { Band } from "../layup/computeBand";
 import type { CoatKind, LayupPlan } from "../layup/LayupPlan";
 import type { BoardShape } from "../shape/BoardShape";
 import type { Stringer } from "./resolveStringer";
 import type { WeightBase, WeightDrivers } from "./WeightDrivers";
-
-/** A shop scale and a reader, together (common practice, no source). */
-const SCALE_SHARE = 0.01;
-/** How far a weave may be off what it is sold as (common practice, no source). */
-const WEAVE_SHARE = 0.05;
 
 /**
  * What the weight hangs on. Coats of one kind come from one hand, so their ranges add; different kinds are taken as independent.
@@ -28,8 +26,8 @@ export function listDrivers(given: {
     volumeM3: { value: volumeM3, low: volumeLowM3, high: volumeHighM3 },
     foamDensityKgM3: foam.densityKgM3,
     woodDensityKgM3: stringer.woodDensityKgM3,
-    shapedMassKg: { value: shapedKg, low: (1 - SCALE_SHARE) * shapedKg, high: (1 + SCALE_SHARE) * shapedKg },
-    clothShare: { value: 1, low: 1 - WEAVE_SHARE, high: 1 + WEAVE_SHARE },
+    shapedMassKg: spread(shapedKg, SCALE_SPREAD_SHARE),
+    clothShare: spread(1, WEAVE_SPREAD_SHARE),
     laminateKg: sumKept(layup, ["laminate"]),
     filmKg: sumKept(layup, ["fill", "gloss"]),
     sealKg: sumKept(layup, ["seal"]),
@@ -69,6 +67,10 @@ function sumKept(layup: LayupPlan, kinds: readonly CoatKind[]): Band {
     low: sum(coats.map((coat) => coat.keptMassLowKg)),
     high: sum(coats.map((coat) => coat.keptMassHighKg)),
   };
+}
+
+function spread(value: number, { value: share }: Sourced): Band {
+  return { value, low: (1 - share) * value, high: (1 + share) * value };
 }
 
 function sum(list: readonly number[]): number {

@@ -1,5 +1,5 @@
 import type { Sourced } from "../constants/Sourced";
-import { DEFAULT_WOOD, WOODS } from "../constants/woods";
+import { DEFAULT_WOOD, MOST_STRINGER_M, USUAL_STRINGER_M, WOODS } from "../constants/woods";
 import { listNearest } from "../foundation/findNearest";
 import { say } from "../foundation/phrase";
 import { length } from "../foundation/quantity";
@@ -12,9 +12,6 @@ export interface Stringer {
   readonly thicknessM: number;
   readonly woodDensityKgM3: Sourced;
 }
-
-/** Thicker than this it is not a stringer but a reading gone wrong (declared convention). */
-const MOST_THICKNESS_M = 0.05;
 
 /** Thickness and wood of the stringer; none given means none in the board, and the plan says so. */
 export function resolveStringer(blank: BlankInput): Stage<Stringer> {
@@ -37,8 +34,9 @@ export function resolveStringer(blank: BlankInput): Stage<Stringer> {
       assumptions: [],
     };
   }
-  if (!(stringer.thicknessM > 0 && stringer.thicknessM <= MOST_THICKNESS_M)) {
-    const says = say`a stringer's thickness lies between nought and ${length(MOST_THICKNESS_M)}; it is usually 3 to 6 mm`;
+  if (!(stringer.thicknessM > 0 && stringer.thicknessM <= MOST_STRINGER_M.value)) {
+    const { low, high } = USUAL_STRINGER_M;
+    const says = say`a stringer's thickness lies between nought and ${length(MOST_STRINGER_M.value)}; it is usually ${length(low)} to ${length(high)}`;
     return {
       value: null,
       findings: [finding("blocker", "weight.stringer-thickness", "blank.stringer.thickness", says)],

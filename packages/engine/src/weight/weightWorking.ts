@@ -1,3 +1,4 @@
+import { WEAVE_SPREAD_SHARE } from "../constants/cloths";
 import { BOX_SOLID_SHARE, FITTING_DENSITY_KG_M3, PLUG_SOLID_SHARE } from "../constants/fittings";
 import { findFoam } from "../constants/foams";
 import { DEFAULT_WOOD, WOODS } from "../constants/woods";
@@ -30,9 +31,7 @@ const BY_WEIGHT: Working<WeightContext> = {
     ...(blank?.shapedMassKg === undefined
       ? []
       : [{ name: "the blank on the scale", value: mass(blank.shapedMassKg) }]),
-    ...(blank === undefined
-      ? []
-      : [{ name: "foam's density", value: density(findFoam(blank.foam)?.densityKgM3.value ?? 0) }]),
+    ...foamDensity(blank),
     ...(shape === null ? [] : [{ name: "volume by shape", value: volume(shape.volumeM3) }]),
   ],
 };
@@ -56,7 +55,7 @@ export const weightWorking: WorkingTable<WeightContext> = {
     inputs: listStringer,
   }),
   ...bandWorking<WeightContext>("weight.cloth", "Kg", {
-    words: "all pieces of cloth, laps and overlaps with them; a weave may be 5 % off what it is sold as",
+    words: `all pieces of cloth, laps and overlaps with them; a weave may be ${100 * WEAVE_SPREAD_SHARE.value} % off what it is sold as`,
     formula: "Σ cloth of the pieces",
     sources: ["mass-balance", "nist-811", "common-practice"],
     inputs: ({ plan: { layup } }) =>
