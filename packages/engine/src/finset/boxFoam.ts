@@ -58,7 +58,7 @@ export function computeFoamBesideM(frame: BoxFrame): number | null {
 }
 
 /** Foam beside a box is told in tenths of a millimetre. */
-const NEAR_M = 4e-6;
+const NEAR_M = 2e-5;
 
 const stationsM = ({ rearM, frontM }: BoxFrame) => [rearM, (rearM + frontM) / 2, frontM];
 
@@ -84,9 +84,10 @@ function computeBesideM(frame: BoxFrame, point: BoxPoint, { mouthM, leastM }: So
     const deckM = shape.deckHeightM(side, at.xM, Math.abs(outM));
     return Math.min(deckM - heightM, heightM - shape.bottomHeightM(side, at.xM, Math.abs(outM)));
   };
-  if (insideM(wallM) <= 0) return 0;
+  // The deck falls and the bottom rises towards the rail, so where a place is inside, all between it and the wall is.
   const farM = Math.min(shape.halfWidthM(side, at.xM), wallM + leastM);
   if (insideM(farM) > 0) return farM - wallM;
+  if (insideM(wallM) <= 0) return 0;
   const outM = findCrossing(insideM, wallM, farM, NEAR_M);
   return outM === null ? null : outM - wallM;
 }

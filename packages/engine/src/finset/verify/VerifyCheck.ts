@@ -23,7 +23,7 @@ export type CheckOf = Pick<VerifyCheckPlan, "id" | "matter" | "how"> &
 export function buildSeen(what: CheckOf, confirmed: readonly string[]): VerifyCheck {
   const state = confirmed.includes(what.id) ? "good" : "open";
   return {
-    plan: { ...fill(what), kind: "check", state, lengths: [], angles: [], correction: null },
+    plan: fill(what, { kind: "check", state, lengths: [], angles: [], correction: null }),
     says: null,
   };
 }
@@ -42,17 +42,8 @@ interface Readings {
 export function buildReading(what: CheckOf, { lengths = [], angles = [], cure }: Readings): VerifyCheck {
   const state = judgeReadings(lengths, angles);
   const { correction, says } = state === "out" ? cure() : { correction: null, says: null };
-  return {
-    plan: {
-      ...fill(what),
-      kind: "reading",
-      state,
-      lengths,
-      angles,
-      correction: correction && { ...NO_CHANGE, ...correction },
-    },
-    says,
-  };
+  const whole = correction && { ...NO_CHANGE, ...correction };
+  return { plan: fill(what, { kind: "reading", state, lengths, angles, correction: whole }), says };
 }
 
 const NO_CHANGE: VerifyCorrectionPlan = {
@@ -64,6 +55,24 @@ const NO_CHANGE: VerifyCorrectionPlan = {
   deeperM: 0,
 };
 
-function fill({ id, matter, how, fin = null, side = null, required = true }: CheckOf) {
-  return { id, matter, title: CHECK_TITLES[matter], how, fin, side, required };
+type Found = Pick<VerifyCheckPlan, "kind" | "state" | "lengths" | "angles" | "correction">;
+
+function fill(
+  { id, matter, how, fin = null, side = null, required = true }: CheckOf,
+  { kind, state, lengths, angles, correction }: Found,
+): VerifyCheckPlan {
+  return {
+    id,
+    kind,
+    matter,
+    title: CHECK_TITLES[matter],
+    how,
+    fin,
+    side,
+    required,
+    state,
+    lengths,
+    angles,
+    correction,
+  };
 }

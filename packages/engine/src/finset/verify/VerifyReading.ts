@@ -33,12 +33,18 @@ export function judgeReadings(
   lengths: readonly LengthReadingPlan[],
   angles: readonly AngleReadingPlan[],
 ): VerifyCheckPlan["state"] {
-  const judged = [
-    ...lengths.map(({ toleranceM, errorM }) => ({ tolerance: toleranceM, error: errorM })),
-    ...angles.map(({ toleranceRad, errorRad }) => ({ tolerance: toleranceRad, error: errorRad })),
-  ].filter(({ tolerance }) => tolerance !== null);
-  const isOut = ({ tolerance, error }: (typeof judged)[number]) =>
-    tolerance !== null && error !== null && Math.abs(error) > tolerance + ROUND_OFF;
-  if (judged.some(isOut)) return "out";
-  return judged.every(({ error }) => error !== null) ? "good" : "open";
+  let state: VerifyCheckPlan["state"] = "good";
+  for (const { toleranceM, errorM } of lengths) state = judgeOne(state, toleranceM, errorM);
+  for (const { toleranceRad, errorRad } of angles) state = judgeOne(state, toleranceRad, errorRad);
+  return state;
+}
+
+function judgeOne(
+  state: VerifyCheckPlan["state"],
+  tolerance: number | null,
+  error: number | null,
+): VerifyCheckPlan["state"] {
+  if (tolerance === null || state === "out") return state;
+  if (error === null) return "open";
+  return Math.abs(error) > tolerance + ROUND_OFF ? "out" : state;
 }
