@@ -11,6 +11,7 @@ import {
 } from "@lapline/engine";
 import { describe, expect, test } from "vitest";
 import { formatCheckText, formatPlanText } from "../src";
+import { formatBareTapeLength } from "../src/words/formatTapeLength";
 import { DEMO_PLANS } from "./demoPlans";
 
 const UNITS = ["inch", "mm"] as const;
@@ -65,7 +66,7 @@ describe.each(CASES)("$id in $units", ({ plan, units }) => {
     const rows = text.split("\n");
     const rowOf = (id: string, nth = 0): string =>
       rows.filter((row) => row.trim().startsWith(`${id} `))[nth] ?? "";
-    const bare = (valueM: number): string => show(length(valueM)).replace(/ (in|mm)$/, "");
+    const bare = (valueM: number): string => formatBareTapeLength(valueM, units);
     for (const mark of finset.marks) {
       const cells = rowOf(mark.id)
         .trim()

@@ -2,7 +2,7 @@ import type { Plan, Units } from "@lapline/engine";
 import { assumptionsBlock } from "./assumptionsBlock";
 import type { Block } from "./Block";
 import { findingLines, findingsBlock } from "./findingsBlock";
-import { finsBlock } from "./finsBlock";
+import { finsBlock } from "./fins/finsBlock";
 import { glassBlock } from "./glassBlock";
 import { measureBlock } from "./measureBlock";
 import { mixBlock } from "./mixBlock";

@@ -10,6 +10,11 @@ describe("wrapText", () => {
     ]);
   });
 
+  test("does not break a mixed number", () => {
+    expect(wrapText(`hold 4'10 13/16" or 12 in`, { width: 12 })).toEqual(["hold", `4'10 13/16"`, "or 12 in"]);
+    expect(wrapText(`left 12 31/32 in`, { width: 10 })).toEqual(["left", "12 31/32", "in"]);
+  });
+
   test("keeps every letter and no line too long, whatever the text", () => {
     fc.assert(
       fc.property(fc.string({ maxLength: 400 }), (text) => {

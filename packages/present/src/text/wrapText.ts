@@ -9,6 +9,9 @@ interface Wrapping {
   readonly hanging?: number;
 }
 
+/** Wherever there is a space, but not inside a mixed number: `4'10 13/16"`. */
+const BREAKS = /(?<!\d)\s+|\s+(?!\d+\/\d)/;
+
 /** A paragraph in plain letters, broken into lines of at most 80; a word longer than a line is cut. */
 export function wrapText(
   text: string,
@@ -21,7 +24,7 @@ export function wrapText(
     lines.push(" ".repeat(lines.length === 0 ? indent : hanging) + line);
     line = "";
   };
-  for (let word of asciiText(text).trim().split(/\s+/)) {
+  for (let word of asciiText(text).trim().split(BREAKS)) {
     if (line !== "" && line.length + 1 + word.length > room()) flush();
     while (word.length > room()) {
       line = word.slice(0, room());

@@ -1,0 +1,30 @@
+import { duration, formatQuantity, length, mass, type Plan, type Units } from "@lapline/engine";
+import { finName } from "../../words/finName";
+import { formatTapeLength } from "../../words/formatTapeLength";
+import { wrapText } from "../wrapText";
+
+type Finset = NonNullable<Plan["finset"]>;
+
+/** The leash plug: where it goes, the room it leaves, and when it may be pulled. */
+export function plugLines({ leashPlug: plug }: Finset, units: Units): readonly string[] {
+  if (plug === null) return [];
+  const show = (valueM: number): string => formatQuantity(length(valueM), units);
+  const room = [
+    ["foam under it", plug.foamUnderM],
+    ["to the rail", plug.toRailM],
+    ["to the stringer", plug.toStringerM],
+    [plug.box === null ? "to the next box" : `to the ${finName(plug.box)} box`, plug.toBoxM],
+    [
+      plug.boxBeneath === null ? "to the box beneath" : `down to the ${finName(plug.boxBeneath)} box`,
+      plug.foamToBoxM,
+    ],
+    ["deepest here", plug.mostDepthM],
+  ] as const;
+  const sentences = [
+    `Leash plug, on the deck, ${plug.side}: ${formatTapeLength(plug.fromTailTapeM, units)} from the tail, ${formatTapeLength(plug.fromCentrelineM, units)} from the line.`,
+    `Room: ${room.flatMap(([name, valueM]) => (valueM === null ? [] : [`${name} ${show(valueM)}`])).join(", ")}.`,
+    ...(plug.patchDiameterM === null ? [] : [`Cloth over it ${show(plug.patchDiameterM)} across.`]),
+    `No load for ${formatQuantity(duration(plug.cureBeforeLoadS), units)}, or as the resin's sheet asks; then pull it straight up with ${formatQuantity({ ...mass(plug.pullTestKg), grain: "coarse" }, units)}.`,
+  ];
+  return sentences.flatMap((sentence) => wrapText(sentence, { indent: 2, hanging: 4 }));
+}

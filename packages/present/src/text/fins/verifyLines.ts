@@ -1,0 +1,129 @@
+import {
+  angle,
+  duration,
+  formatQuantity,
+  length,
+  type Plan,
+  type Quantity,
+  type Units,
+  volume,
+} from "@lapline/engine";
+import { cautionWords } from "../../words/cautionWords";
+import { checkName, readingWords, verdictWords } from "../../words/checkWords";
+import { formatTable } from "../formatTable";
+import { wrapText } from "../wrapText";
+import { figure, words } from "./finTables";
+
+type Finset = NonNullable<Plan["finset"]>;
+type Check = Finset["verify"]["checks"][number];
+
+const BOX: Readonly<Record<Check["state"], string>> = { good: "[x]", open: "[ ]", out: "[!]" };
+
+/** Mark and verify: the verdict, then every check in its order with its targets and what was read. */
+export function gateLines({ verify }: Finset, units: Units): readonly string[] {
+  const { short, follows } = verdictWords(verify);
+  return [
+    ...wrapText(`MARK AND VERIFY: ${short.toUpperCase()}. ${follows}`, { indent: 2, hanging: 4 }),
+    ...cautionWords(verify.cautions).flatMap((caution) =>
+      wrapText(`! ${caution}`, { indent: 2, hanging: 4 }),
+    ),
+    ...verify.checks.flatMap((check) =>
+      wrapText(`${BOX[check.state]} ${checkName(check)}${readings(check, units)}`, { indent: 2, hanging: 6 }),
+    ),
+  ];
+}
+
+function readings(check: Check, units: Units): string {
+  const said = [
+    ...check.lengths.map(({ id, targetM, toleranceM, readM }) =>
+      reading(check, { id, target: targetM, tolerance: toleranceM, read: readM }, fineLength, units),
+    ),
+    ...check.angles.map(({ id, targetRad, toleranceRad, readRad }) =>
+      reading(check, { id, target: targetRad, tolerance: toleranceRad, read: readRad }, angle, units),
+    ),
+  ].filter((text) => text !== null);
+  const optional = check.required ? "" : " (if wanted)";
+  return said.length === 0 ? optional : `${optional}: ${said.join("; ")}`;
+}
+
+const fineLength = (valueM: number): Quantity => length(valueM, "fine");
+
+interface OneReading {
+  readonly id: string;
+  readonly target: number;
+  readonly tolerance: number | null;
+  readonly read: number | null;
+}
+
+/** The marks' own targets stand in the table above, and are said here only with what was read. */
+function reading(
+  { matter }: Check,
+  { id, target, tolerance, read }: OneReading,
+  quantity: (value: number) => Quantity,
+  units: Units,
+): string | null {
+  const show = (value: number): string => formatQuantity(quantity(value), units);
+  if (read === null && (matter === "marks" || matter === "sides")) return null;
+  const within = tolerance === null ? "" : ` +/- ${show(tolerance)}`;
+  return `${readingWords(id)} ${show(target)}${within}${read === null ? "" : `, read ${show(read)}`}`;
+}
+
+/** How each box is let in, or each base glassed on. */
+export function boxLines({ verify }: Finset, units: Units): readonly string[] {
+  const show = (valueM: number | null): string =>
+    valueM === null ? "-" : formatQuantity(length(valueM), units);
+  if (verify.boxes.length > 0) {
+    const [first] = verify.boxes;
+    const table = formatTable(
+      [
+        words(`pocket, from the ${verify.surface}`),
+        figure("long"),
+        figure("wide"),
+        figure("deep"),
+        figure("bit"),
+        figure("foam left"),
+        figure("resin"),
+        figure("patch"),
+      ],
+      verify.boxes.map((box) => [
+        box.id,
+        show(box.cutOut.lengthM),
+        show(box.cutOut.widthM),
+        show(box.cutOut.depthM),
+        show(box.bits.find(({ id }) => id === units)?.diameterM ?? null),
+        show(box.foamOverCutM),
+        formatQuantity(volume(box.fillVolumeM3), units),
+        box.patch === null ? "-" : `${show(box.patch.lengthM)} x ${show(box.patch.widthM)}`,
+      ]),
+    );
+    return [...table, ...(first === undefined ? [] : loadLines(first.cureBeforeLoadS, units))];
+  }
+  if (verify.glassedOn.length === 0) return [];
+  const [first] = verify.glassedOn;
+  const table = formatTable(
+    [
+      words("glassed on"),
+      figure("fillet radius"),
+      figure("resin"),
+      figure("tacks"),
+      figure("cloth, each side"),
+    ],
+    verify.glassedOn.map((fin) => [
+      fin.id,
+      show(fin.filletRadiusM),
+      formatQuantity(volume(fin.filletVolumeM3), units),
+      show(fin.tackLengthM),
+      `${show(fin.patch.lengthM)} x ${show(fin.patch.widthM)}`,
+    ]),
+  );
+  return [...table, ...(first === undefined ? [] : loadLines(first.cureBeforeLoadS, units))];
+}
+
+function loadLines(cureS: number, units: Units): readonly string[] {
+  return wrapText(
+    `No load and no sanding over them for ${formatQuantity(duration(cureS), units)}, or as the resin's sheet asks.`,
+    {
+      indent: 2,
+    },
+  );
+}

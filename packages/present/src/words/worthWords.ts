@@ -1,0 +1,34 @@
+import { angle, formatQuantity, type Plan, type Units } from "@lapline/engine";
+import { formatTapeLength } from "./formatTapeLength";
+
+type Mark = NonNullable<Plan["finset"]>["marks"][number];
+
+const MM_M = 0.001;
+
+/** What a millimetre is worth in toe at each point a fin can be set by, and why the string is used. */
+export interface WorthWords {
+  readonly name: string;
+  readonly turns: string;
+}
+
+/** In the order in which they matter: one end of the base first, where a millimetre turns the fin most. */
+export function worthWords({ worth, rounding }: Mark, units: Units): readonly WorthWords[] {
+  const turns = (radPerM: number): string => showTurn(radPerM * MM_M);
+  const tape = rounding.find(({ id }) => id === units);
+  const step = tape === undefined ? "" : formatTapeLength(tape.stepM, units);
+  return [
+    { name: "1 mm at one end of the base", turns: turns(worth.baseEndRadPerM) },
+    { name: "1 mm across at the trailing mark, string held", turns: turns(worth.trailingAcrossRadPerM) },
+    { name: "1 mm at the string's nose end", turns: turns(worth.noseEndRadPerM) },
+    ...(tape === undefined
+      ? []
+      : [
+          { name: `both marks rounded to ${step}`, turns: showTurn(tape.byMarksRad) },
+          { name: `mark and string rounded to ${step}`, turns: showTurn(tape.byStringRad) },
+        ]),
+  ];
+}
+
+function showTurn(turnRad: number): string {
+  return formatQuantity(angle(Math.abs(turnRad), "fine"), "mm");
+}
