@@ -20,7 +20,8 @@ interface Stages {
   readonly byWeight: Stage<ByWeightPlan>;
   readonly weight: Stage<WeightPlan>;
   readonly steps: Stage<readonly StepPlan[]>;
-  readonly water: Stage<WaterPlan>;
+  /** Always said, if only that nothing is known yet. */
+  readonly water: Stage<WaterPlan> & { readonly value: WaterPlan };
 }
 
 const ORDER: readonly Severity[] = ["blocker", "warning", "note"];
@@ -56,11 +57,7 @@ export function assemblePlan(board: Board, stages: Stages): Plan {
     cost: null,
     steps: stages.steps.value,
     calendar: null,
-    water: stages.water.value ?? {
-      ready: false,
-      because: ["the order of work is not known yet"],
-      firstSurfAt: null,
-    },
+    water: stages.water.value,
     findings: ORDER.flatMap((severity) => findings.filter((f) => f.severity === severity)),
     assumptions,
   };

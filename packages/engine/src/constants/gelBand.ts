@@ -14,3 +14,6 @@ export const GEL_BAND = {
   farTemperatureK: { value: 5, source: "convention" },
   farDoseShare: { value: 0.5, source: "convention" },
 } as const satisfies Record<string, Sourced>;
+
+/** What a sheet times for its gel table. */
+export const GEL_TABLE_CUP_KG: Sourced = { value: 0.1, source: "polyester-memory" };

@@ -1,6 +1,4 @@
-import { SHOP_DEFAULTS } from "../constants/shopDefaults";
 import type { CoatPlan, LayupPlan } from "../layup/LayupPlan";
-import type { Crew } from "./computeSpreadS";
 import type { MixCoatPlan, MixPlan } from "./MixPlan";
 import type { ShopInput } from "./ShopInput";
 
@@ -16,12 +14,4 @@ export function findCoat(plan: MixContext["plan"], id: string | undefined): MixC
 
 export function findLayupCoat(plan: MixContext["plan"], id: string | undefined): CoatPlan | undefined {
   return plan.layup?.coats.find((coat) => coat.id === id);
-}
-
-/** Who is at the board, as given or as taken. */
-export function crewOf(shop: ShopInput | undefined): Crew {
-  return {
-    people: shop?.people ?? SHOP_DEFAULTS.people.value,
-    experience: shop?.experience ?? SHOP_DEFAULTS.experience,
-  };
 }

@@ -4,7 +4,7 @@ import { fraction, temperature } from "../foundation/quantity";
 import { type Assumption, type Finding, finding, type Stage } from "../foundation/stage";
 import { assume } from "../sources/assume";
 import { computeDewPointK } from "./computeDewPointK";
-import { crewOf } from "./MixContext";
+import { crewOf } from "./crewOf";
 import { readAirCurve } from "./readAirCurve";
 import type { ShopAir } from "./ShopAir";
 import type { ShopInput } from "./ShopInput";

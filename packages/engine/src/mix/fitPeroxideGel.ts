@@ -1,5 +1,5 @@
 import { GAS_CONSTANT } from "../constants/gasConstant";
-import { GEL_BAND } from "../constants/gelBand";
+import { GEL_BAND, GEL_TABLE_CUP_KG } from "../constants/gelBand";
 import type { GelPoint, PeroxideResin } from "../constants/Resin";
 import type { Sourced } from "../constants/Sourced";
 import { STUDENT_T_95, studentT95 } from "../constants/studentT";
@@ -74,14 +74,14 @@ function termsOf(resin: GelPoints, middle: CupState): readonly Term[] {
   ];
 }
 
-/** Means of ln(dose) and of 1/T. The mass is not in a gel table: sheets time about 100 g, and it has no term. */
+/** Means of ln(dose) and of 1/T. The mass is not in a gel table, and it has no term. */
 function middleOf(points: readonly GelPoint[]): CupState {
   const mean = (of: (point: GelPoint) => number) =>
     points.reduce((sum, point) => sum + of(point), 0) / points.length;
   return {
     dose: Math.exp(mean((point) => Math.log(point.dose))),
     temperatureK: 1 / mean((point) => 1 / point.temperatureK),
-    massKg: 0.1,
+    massKg: GEL_TABLE_CUP_KG.value,
   };
 }
 

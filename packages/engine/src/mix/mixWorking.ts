@@ -4,7 +4,8 @@ import { EXPERIENCE, MOST_IN_CUP_KG, SPREAD_TIMES, TWO_PEOPLE_SPREAD } from "../
 import { density, duration, fraction, mass, temperature } from "../foundation/quantity";
 import type { WorkingInput, WorkingTable } from "../foundation/stage";
 import { clockWorking } from "./clockWorking";
-import { crewOf, findCoat, findLayupCoat, type MixContext } from "./MixContext";
+import { crewOf } from "./crewOf";
+import { findCoat, findLayupCoat, type MixContext } from "./MixContext";
 
 const air = ({ board, plan }: MixContext, id: string | undefined): WorkingInput[] => {
   const coat = findCoat(plan, id);
@@ -77,7 +78,12 @@ export const mixWorking: WorkingTable<MixContext> = {
     words: "the resin before the hardener goes in",
     formula: "as given, else the shop's air",
     sources: ["convention"],
-    inputs: (context, [id]) => air(context, id),
+    inputs: (context, [id]) => {
+      const given = context.board.shop?.resinTemperatureK;
+      return given === undefined
+        ? air(context, id)
+        : [{ name: "resin, as given", value: temperature(given) }];
+    },
   },
   "mix.coats[].hardenerRatio": {
     words:

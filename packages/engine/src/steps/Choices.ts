@@ -1,6 +1,4 @@
 import { FOAM_KINDS, findFoam } from "../constants/foams";
-import { SHOP_DEFAULTS } from "../constants/shopDefaults";
-import type { Experience } from "../constants/workTimes";
 import type { BoxTiming } from "../finset/FinsInput";
 import type { Finish, LapKind } from "../layup/GlassInput";
 import type { LayupPlan } from "../layup/LayupPlan";
@@ -16,7 +14,6 @@ export interface Choices {
   readonly isSealed: boolean;
   readonly isPolystyrene: boolean;
   readonly lapKind: LapKind;
-  readonly experience: Experience;
 }
 
 /** The choices as layup and finset took them; what they took by default they have told. */
@@ -32,6 +29,5 @@ export function readChoices(board: StepsInput, layup: LayupPlan | null): Choices
     isSealed: layup?.coats.some((coat) => coat.kind === "seal") ?? board.glass?.seal ?? usuallySealed,
     isPolystyrene: kind === null ? false : FOAM_KINDS[kind].dissolvesInStyrene,
     lapKind: board.glass?.lapKind ?? "free",
-    experience: board.shop?.experience ?? SHOP_DEFAULTS.experience,
   };
 }

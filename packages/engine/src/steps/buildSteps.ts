@@ -3,13 +3,14 @@ import { say } from "../foundation/phrase";
 import { area, mass } from "../foundation/quantity";
 import { type Assumption, finding, type Stage } from "../foundation/stage";
 import type { LayupPlan } from "../layup/LayupPlan";
+import { crewOf } from "../mix/crewOf";
 import type { MixPlan } from "../mix/MixPlan";
 import { assume } from "../sources/assume";
 import { readChoices } from "./Choices";
 import { checkDone } from "./checkDone";
 import { chooseCautions } from "./chooseCautions";
 import { computeCureOutS } from "./computeCureOutS";
-import { type Bench, computeHandsOnS, peopleOf, restsOnReference } from "./computeHandsOnS";
+import { type Bench, computeHandsOnS, restsOnReference } from "./computeHandsOnS";
 import { computeNeedWaitS, computeWaitS } from "./computeWaits";
 import { readRecord } from "./readRecord";
 import type { StepRow } from "./StepRow";
@@ -35,7 +36,7 @@ export function buildSteps(
   const choices = readChoices(board, layup);
   const { standing, findings } = readRecord(board.record ?? [], board.survey.lengthM);
   const rows = chooseRows(choices, standing.sandThroughs);
-  const bench: Bench = { choices, people: peopleOf(board.shop), layup, mix };
+  const bench: Bench = { crew: crewOf(board.shop), layup, mix };
   const doneIds = new Set(standing.done.map(({ step }) => step));
   const rowOf = new Map(rows.map((row) => [row.id, row]));
   const waitOf = ({ step, until }: StepRow["needs"][number]) =>

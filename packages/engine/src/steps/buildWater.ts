@@ -11,7 +11,10 @@ import type { StepPlan, WaterPlan } from "./StepsPlan";
  * Whether the board may go into the water, and what stands against it, in words. Ready only once every step before the last
  * is marked done and every sand-through is closed. The date needs a calendar, so it is not given here.
  */
-export function buildWater(board: StepsInput, steps: readonly StepPlan[] | null): Stage<WaterPlan> {
+export function buildWater(
+  board: StepsInput,
+  steps: readonly StepPlan[] | null,
+): Stage<WaterPlan> & { readonly value: WaterPlan } {
   if (steps === null) return unknown();
   const { standing } = readRecord(board.record ?? [], board.survey.lengthM);
   const isDone = (id: string) => steps.some((step) => step.id === id && step.done);
@@ -29,7 +32,7 @@ export function buildWater(board: StepsInput, steps: readonly StepPlan[] | null)
   return { value, findings: open.map(openFinding), assumptions: [] };
 }
 
-function unknown(): Stage<WaterPlan> {
+function unknown() {
   const because = ["the order of work is not known yet, so nothing can be called done"];
   return { value: { ready: false, because, firstSurfAt: null }, findings: [], assumptions: [] };
 }

@@ -1,4 +1,3 @@
-import { SHOP_DEFAULTS } from "../constants/shopDefaults";
 import {
   EXPERIENCE,
   REFERENCE_COAT_KG,
@@ -7,14 +6,12 @@ import {
   STEP_WORK,
 } from "../constants/workTimes";
 import type { Face, LayupPlan } from "../layup/LayupPlan";
-import { computeSpreadS } from "../mix/computeSpreadS";
+import { type Crew, computeSpreadS } from "../mix/computeSpreadS";
 import type { MixPlan } from "../mix/MixPlan";
-import type { Choices } from "./Choices";
 import type { StepRow } from "./StepRow";
 
 export interface Bench {
-  readonly choices: Choices;
-  readonly people: number;
+  readonly crew: Crew;
   readonly layup: LayupPlan | null;
   readonly mix: MixPlan | null;
 }
@@ -25,13 +22,12 @@ export interface Bench {
  * @returns s
  */
 export function computeHandsOnS({ labour }: StepRow, bench: Bench): number {
-  const { experience } = bench.choices;
+  const { crew } = bench;
   if (labour.kind === "work") {
     const { fixedS, perM2S, skill } = STEP_WORK[labour.work];
     const areaM2 = labour.faces.reduce((sum, face) => sum + faceAreaM2(face, bench.layup), 0);
-    return EXPERIENCE[experience][skill].value * (fixedS.value + perM2S.value * areaM2);
+    return EXPERIENCE[crew.experience][skill].value * (fixedS.value + perM2S.value * areaM2);
   }
-  const crew = { people: bench.people, experience };
   if (labour.spread === "repair") return computeSpreadS("repair", REPAIR_COAT_KG.value, crew);
   const cups = bench.mix?.coats.find(({ id }) => id === labour.coat)?.cups ?? [];
   if (cups.length > 0) return cups.reduce((sum, cup) => sum + cup.spreadS, 0);
@@ -50,8 +46,4 @@ function faceAreaM2(face: Face, layup: LayupPlan | null): number {
 
 function coatMassKg(coat: string, layup: LayupPlan | null): number {
   return layup?.coats.find(({ id }) => id === coat)?.resinMassKg ?? REFERENCE_COAT_KG.value;
-}
-
-export function peopleOf(shop: { readonly people?: number } | undefined): number {
-  return shop?.people ?? SHOP_DEFAULTS.people.value;
 }

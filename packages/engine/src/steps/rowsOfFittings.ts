@@ -42,7 +42,12 @@ const isAt = (place: Place) => (choices: Choices) => choices.boxes === place;
 const hasPlugAt = (place: Place) => (choices: Choices) => choices.plug === place;
 
 /** Fin boxes and leash plug, at the place in the work that the kind of box asks for. */
-export function rowsOfFittings(place: Place): readonly StepRow[] {
+export const rowsOfFittings = (place: Place): readonly StepRow[] => [
+  ...rowsOfBoxes(place),
+  ...rowsOfPlug(place),
+];
+
+function rowsOfBoxes(place: Place): readonly StepRow[] {
   return [
     {
       id: "set-boxes",
@@ -68,6 +73,11 @@ export function rowsOfFittings(place: Place): readonly StepRow[] {
       labour: coat("boxes", "box"),
       cautions: [],
     },
+  ];
+}
+
+function rowsOfPlug(place: Place): readonly StepRow[] {
+  return [
     {
       id: "set-leash-plug",
       title: "Cut the leash plug's hole and try it dry",

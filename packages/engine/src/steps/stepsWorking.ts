@@ -1,8 +1,9 @@
-import { SHOP_DEFAULTS } from "../constants/shopDefaults";
-import { EXPERIENCE, STEP_WORK } from "../constants/workTimes";
+import { DRY_OUT_S, EXPERIENCE, STEP_WORK } from "../constants/workTimes";
+import { formatQuantity } from "../foundation/formatQuantity";
 import { area, duration } from "../foundation/quantity";
 import type { WorkingInput, WorkingTable } from "../foundation/stage";
 import type { LayupPlan } from "../layup/LayupPlan";
+import { crewOf } from "../mix/crewOf";
 import type { MixPlan } from "../mix/MixPlan";
 import { readChoices } from "./Choices";
 import { readRecord } from "./readRecord";
@@ -46,8 +47,7 @@ export const stepsWorking: WorkingTable<StepsContext> = {
   },
   "steps[].needs[].waitS": {
     words: "how long after that step's hands are off this one may begin",
-    formula:
-      "trim, flip, recoat or sandable of that step's coat from the mix; 24 h for bare foam to dry; else nought",
+    formula: `trim, flip, recoat or sandable of that step's coat from the mix; ${formatQuantity(duration(DRY_OUT_S.value), "mm")} for bare foam to dry; else nought`,
     sources: ["common-practice"],
     inputs: (context, [id, index]) => {
       const need = context.plan.steps?.find((step) => step.id === id)?.needs[Number(index)];
@@ -65,7 +65,7 @@ function listHandsOn({ plan, board }: StepsContext, [id]: readonly string[]): Wo
   const { standing } = readRecord(board.record ?? [], board.survey.lengthM);
   const labour = chooseRows(choices, standing.sandThroughs).find((row) => row.id === id)?.labour;
   if (labour === undefined) return [];
-  const experience = board.shop?.experience ?? SHOP_DEFAULTS.experience;
+  const { experience } = crewOf(board.shop);
   if (labour.kind === "coat") {
     const cups = plan.mix?.coats.find((coat) => coat.id === labour.coat)?.cups ?? [];
     return cups.map((cup, i) => ({ name: `cup ${i + 1}`, value: duration(cup.spreadS) }));
