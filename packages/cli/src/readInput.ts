@@ -1,11 +1,10 @@
 import { createReadStream } from "node:fs";
+import { LARGEST_BOARD_FILE_BYTES } from "@lapline/contract";
 import { RefusedError } from "./RefusedError";
+import { reasonOf } from "./reasonOf";
 import type { Terminal } from "./Terminal";
 
-/** The largest board file that is read, in bytes; a season's journal is a few hundred kilobytes. */
-const LARGEST = 2 * 1024 * 1024;
-
-const REASONS: Readonly<Record<string, string>> = {
+const READING: Readonly<Record<string, string>> = {
   ENOENT: "there is no such file",
   ENOTDIR: "there is no such file",
   EISDIR: "it is a folder; name the board file in it",
@@ -30,20 +29,16 @@ async function readUpToLargest(stream: AsyncIterable<Uint8Array>, name: string):
   try {
     for await (const part of stream) {
       size += part.byteLength;
-      if (size > LARGEST) break;
+      if (size > LARGEST_BOARD_FILE_BYTES) break;
       parts.push(part);
     }
   } catch (error) {
-    throw new RefusedError(`Cannot read ${name}: ${reasonOf(error)}.`);
+    throw new RefusedError(`Cannot read ${name}: ${reasonOf(error, READING)}.`);
   }
-  if (size > LARGEST) {
-    throw new RefusedError(`${name} is too large: a board file has at most ${LARGEST / 1024 / 1024} MB.`);
+  if (size > LARGEST_BOARD_FILE_BYTES) {
+    throw new RefusedError(
+      `${name} is too large: a board file has at most ${LARGEST_BOARD_FILE_BYTES / 1e6} MB.`,
+    );
   }
   return Buffer.concat(parts);
-}
-
-/** Why the file system refused, in plain words. */
-export function reasonOf(error: unknown): string {
-  const code = error instanceof Error && "code" in error ? String(error.code) : "";
-  return REASONS[code] ?? (error instanceof Error ? error.message : String(error));
 }

@@ -40,7 +40,9 @@ test("demo leaves a changed board alone and writes nothing else either", async (
 
 test("demo does not make a folder of a file", async () => {
   await writeFile(join(folder, "a-file"), "");
-  expect((await runHere(["demo", join(folder, "a-file")])).code).toBe(2);
+  const { code, err } = await runHere(["demo", join(folder, "a-file")]);
+  expect(code).toBe(2);
+  expect(err).toContain("a file stands where a folder is named");
 });
 
 test("--help and --version print and are done", async () => {

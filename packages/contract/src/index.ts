@@ -9,6 +9,7 @@ export type { ShopFile } from "./file/ShopFile";
 export type { StationFile, SurveyFile } from "./file/SurveyFile";
 export { formatBoardFile } from "./formatBoardFile";
 export { formatProblems } from "./formatProblems";
+export { LARGEST_BOARD_FILE_BYTES } from "./largestBoardFile";
 export type { Problem } from "./Problem";
 export { planSchema } from "./plan/planSchema";
 export { type BoardFileRead, readBoardFile } from "./readBoardFile";

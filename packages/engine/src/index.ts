@@ -3,6 +3,7 @@ export { buildBoardMesh } from "./buildBoardMesh";
 export { buildHouseSetOffers } from "./buildHouseSetOffers";
 export { CAUTIONS } from "./constants/cautions";
 export { HOUSE_SETS, type HouseSet } from "./constants/houseSets";
+export { TAPE_OVER_STRAIGHT } from "./constants/surveyDefaults";
 export { TAPE_STEPS } from "./constants/tapeSteps";
 export { type Explanation, explain } from "./explain";
 export type {

@@ -1,8 +1,7 @@
+import { LARGEST_BOARD_FILE_BYTES } from "@lapline/contract";
 import type { Context } from "hono";
 import { problem } from "./problem";
 
-/** The largest board file that is taken in, in bytes; a season's journal is a few hundred kilobytes. */
-const LARGEST_BODY = 2 * 1024 * 1024;
 const JSON_TYPE = /^application\/(?:[\w.+-]+\+)?json\s*(?:;|$)/i;
 
 /** The body as text, or the answer that says why it was not taken. The JSON itself is read by the contract. */
@@ -11,9 +10,9 @@ export async function readJsonBody(context: Context): Promise<string | Response>
     const detail = "Send a board file with the header content-type: application/json.";
     return problem({ status: 415, title: "Not JSON", detail });
   }
-  const bytes = await readUpTo(context.req.raw.body, LARGEST_BODY);
+  const bytes = await readUpTo(context.req.raw.body, LARGEST_BOARD_FILE_BYTES);
   if (bytes === null) {
-    const detail = `A board file has at most ${LARGEST_BODY / 1024 / 1024} MB.`;
+    const detail = `A board file has at most ${LARGEST_BOARD_FILE_BYTES / 1e6} MB.`;
     return problem({ status: 413, title: "Too large", detail }, { connection: "close" });
   }
   try {

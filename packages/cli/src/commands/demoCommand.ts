@@ -3,7 +3,7 @@ import { join } from "node:path";
 import { DEMO_BOARDS } from "@lapline/contract";
 import type { Command } from "../Command";
 import { RefusedError } from "../RefusedError";
-import { reasonOf } from "../readInput";
+import { reasonOf } from "../reasonOf";
 
 export const demoCommand: Command = {
   name: "demo",
@@ -11,7 +11,7 @@ export const demoCommand: Command = {
   says: "writes the demo boards of the north shed into a folder",
   options: {},
   async run({ given: [folder = ""] }, terminal) {
-    const files = DEMO_BOARDS.map(({ id, text }) => ({ path: join(folder, `${id}.json`), text }));
+    const files = DEMO_BOARDS.map(({ fileName, text }) => ({ path: join(folder, fileName), text }));
     try {
       const missing = await filesToWrite(files);
       await mkdir(folder, { recursive: true });

@@ -5,7 +5,7 @@ import { keepDemoBoards, openFolderStore, PortsTakenError, startServer } from "@
 import packageFile from "../../package.json" with { type: "json" };
 import type { Command } from "../Command";
 import { RefusedError } from "../RefusedError";
-import { reasonOf } from "../readInput";
+import { reasonOf } from "../reasonOf";
 
 const FIRST_PORT = 5170;
 const PORTS_TRIED = 20;

@@ -1,6 +1,7 @@
-import { formatLength } from "@lapline/engine";
+import { TAPE_OVER_STRAIGHT } from "@lapline/engine";
 import type { Fault, Step } from "../reading/Fault";
-import { countAt, quantityAt, textAt } from "./readings";
+import { bothSystems } from "./bothSystems";
+import { countAt, lengthAt, textAt } from "./readings";
 
 const SECTION: readonly Step[] = ["survey", "section"];
 
@@ -29,7 +30,7 @@ function elements(document: unknown, list: readonly Step[], field: string): Step
 function checkDistinct(document: unknown, places: readonly Step[][]): Fault[] {
   const seen = new Set<number>();
   return places.flatMap((steps) => {
-    const placeM = quantityAt(document, steps);
+    const placeM = lengthAt(document, steps);
     if (placeM === null) return [];
     // 12 in and 1 ft differ in the last bit.
     const micrometres = Math.round(placeM * 1e6);
@@ -39,22 +40,18 @@ function checkDistinct(document: unknown, places: readonly Step[][]): Fault[] {
   });
 }
 
-/** Patches may run to the very end by the tape, which reads a little more than a straight length. */
-const TAPE_OVER_STRAIGHT = 1.03;
-
+/** A patch may run to the very end by the tape, which reads a little more than a straight length. */
 function checkInside(document: unknown, steps: readonly Step[]): Fault[] {
-  const lengthM = quantityAt(document, ["survey", "length"]);
-  const placeM = quantityAt(document, steps);
-  if (lengthM === null || placeM === null || placeM <= lengthM * TAPE_OVER_STRAIGHT) return [];
-  const shown = formatLength(lengthM, { units: "inch", denominator: 16 });
-  const shownMm = formatLength(lengthM, { units: "mm", denominator: 8 });
-  return [{ steps, message: `outside the board, which is ${shown} (${shownMm}) long: is the unit right?` }];
+  const lengthM = lengthAt(document, ["survey", "length"]);
+  const placeM = lengthAt(document, steps);
+  if (lengthM === null || placeM === null || placeM <= lengthM * TAPE_OVER_STRAIGHT.value) return [];
+  return [{ steps, message: `outside the board, which is ${bothSystems(lengthM)} long: is the unit right?` }];
 }
 
 function checkPatches(document: unknown): Fault[] {
   return elements(document, ["glass", "patches"], "to").flatMap((steps) => {
-    const fromM = quantityAt(document, [...steps.slice(0, -1), "fromTail"]);
-    const toM = quantityAt(document, steps);
+    const fromM = lengthAt(document, [...steps.slice(0, -1), "fromTail"]);
+    const toM = lengthAt(document, steps);
     if (fromM === null || toM === null || toM > fromM) return [];
     return [
       { steps, message: 'a patch runs from "fromTail" towards the nose: "to" is the larger of the two' },

@@ -1,6 +1,7 @@
-import { formatLength } from "@lapline/engine";
+import { TAPE_OVER_STRAIGHT } from "@lapline/engine";
 import type { Fault, Step } from "../reading/Fault";
-import { countAt, isGiven, quantityAt, textAt } from "./readings";
+import { bothSystems } from "./bothSystems";
+import { countAt, isGiven, lengthAt, textAt } from "./readings";
 
 /** What must hold between the readings of a station, and between a station and the length. */
 export function checkStations(document: unknown): Fault[] {
@@ -25,8 +26,8 @@ function checkPlace(document: unknown, at: readonly Step[]): Fault[] {
       },
     ];
   }
-  const lengthM = quantityAt(document, ["survey", "length"]);
-  const placeM = quantityAt(document, [...at, field]);
+  const lengthM = lengthAt(document, ["survey", "length"]);
+  const placeM = lengthAt(document, [...at, field]);
   if (lengthM === null || placeM === null || placeM <= lengthM * allowance(document) + ROUND_OFF_M) return [];
   const message = `outside the board, which is ${bothSystems(lengthM)} long: is the unit right, or was it read from the other end?`;
   return [{ steps: [...at, field], message }];
@@ -34,13 +35,11 @@ function checkPlace(document: unknown, at: readonly Step[]): Fault[] {
 
 /** 6 ft and 72 in differ in the last bit. */
 const ROUND_OFF_M = 1e-9;
-/** A tape along the bottom reads up to a few per cent more than a straight length. */
-const TAPE_OVER_STRAIGHT = 1.03;
 
 function allowance(document: unknown): number {
   const lengthBy = textAt(document, ["survey", "lengthBy"]) ?? "tape";
   const stationsBy = textAt(document, ["survey", "stationsBy"]) ?? "tape";
-  return lengthBy === "straight" && stationsBy === "tape" ? TAPE_OVER_STRAIGHT : 1;
+  return lengthBy === "straight" && stationsBy === "tape" ? TAPE_OVER_STRAIGHT.value : 1;
 }
 
 function checkSides(document: unknown, at: readonly Step[]): Fault[] {
@@ -57,16 +56,13 @@ function checkSides(document: unknown, at: readonly Step[]): Fault[] {
 }
 
 function checkThickness(document: unknown, at: readonly Step[]): Fault[] {
-  const thicknessM = quantityAt(document, [...at, "thickness"]);
-  const leftM = quantityAt(document, [...at, "left"]);
-  const rightM = quantityAt(document, [...at, "right"]);
-  const wholeM = quantityAt(document, [...at, "width"]);
+  const thicknessM = lengthAt(document, [...at, "thickness"]);
+  const leftM = lengthAt(document, [...at, "left"]);
+  const rightM = lengthAt(document, [...at, "right"]);
+  const wholeM = lengthAt(document, [...at, "width"]);
   const widthM = wholeM ?? (leftM === null || rightM === null ? null : leftM + rightM);
   // At the very tip both may be nought.
   if (thicknessM === null || widthM === null || widthM === 0 || thicknessM <= widthM) return [];
   const message = `thicker than the board is wide there, ${bothSystems(widthM)}: were two readings swapped?`;
   return [{ steps: [...at, "thickness"], message }];
 }
-
-const bothSystems = (lengthM: number): string =>
-  `${formatLength(lengthM, { units: "inch", denominator: 16 })} (${formatLength(lengthM, { units: "mm", denominator: 8 })})`;

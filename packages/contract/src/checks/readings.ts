@@ -1,16 +1,12 @@
-import { type Dimension, parseQuantity } from "@lapline/engine";
+import { parseQuantity } from "@lapline/engine";
 import { valueAt } from "../reading/describeRead";
 import type { Step } from "../reading/Fault";
 
-/** The SI value of the quantity at a place, or null where there is none that can be read. */
-export function quantityAt(
-  document: unknown,
-  steps: readonly Step[],
-  dimension: Dimension = "length",
-): number | null {
-  const text = valueAt(document, steps);
-  if (typeof text !== "string") return null;
-  const parsed = parseQuantity(text, dimension);
+/** The length at a place in metres, or null where there is none that can be read. */
+export function lengthAt(document: unknown, steps: readonly Step[]): number | null {
+  const text = textAt(document, steps);
+  if (text === null) return null;
+  const parsed = parseQuantity(text, "length");
   return parsed.ok ? parsed.value : null;
 }
 

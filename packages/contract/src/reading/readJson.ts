@@ -1,5 +1,6 @@
 import { quoteText } from "@lapline/engine";
 import { type Node, type ParseError, parseTree, printParseErrorCode } from "jsonc-parser";
+import { LARGEST_BOARD_FILE_BYTES } from "../largestBoardFile";
 import type { Fault } from "./Fault";
 import { findRepeats } from "./findRepeats";
 import { formatPlace } from "./formatPlace";
@@ -8,8 +9,6 @@ export type JsonRead =
   | { readonly ok: true; readonly value: unknown; readonly root: Node; readonly faults: readonly Fault[] }
   | { readonly ok: false; readonly faults: readonly Fault[] };
 
-/** A board file with a thousand entries has some 200 kB. */
-const LARGEST_CHARACTERS = 2_000_000;
 /** The deepest place of a board file has nine brackets around it. */
 const DEEPEST_NESTING = 40;
 
@@ -36,8 +35,8 @@ export function readJson(text: string): JsonRead {
 }
 
 function checkSize(text: string): Fault | null {
-  if (text.length > LARGEST_CHARACTERS) {
-    const message = `a board file has at most ${LARGEST_CHARACTERS / 1e6} MB; is this one?`;
+  if (text.length > LARGEST_BOARD_FILE_BYTES) {
+    const message = `a board file has at most ${LARGEST_BOARD_FILE_BYTES / 1e6} MB; is this one?`;
     return { steps: [], read: `${Math.ceil(text.length / 1e5) / 10} MB of text`, message };
   }
   if (text.trim() !== "") return null;

@@ -11,7 +11,6 @@ const choices: fc.Arbitrary<Choices> = fc.record({
   isSealed: fc.boolean(),
   isPolystyrene: fc.boolean(),
   lapKind: fc.constantFrom("free", "cut"),
-  experience: fc.constantFrom("first", "some", "trade"),
 });
 
 const sandThroughs = fc
