@@ -40,4 +40,15 @@ describe.each(DEMO_BOARDS)("the plan of $id", ({ text }) => {
     expect(found.inputs.length).toBeGreaterThan(2);
     expect(found.sources.length).toBeGreaterThan(0);
   });
+
+  it("tells of findings at a number's own place, not of those whose place only begins alike", () => {
+    const at = (path: string) => ({ code: path, severity: "note", path, text: "", says: [] }) as const;
+    const found = explain(
+      read.board,
+      { ...plan, findings: [at("fins"), at("finset"), at("finset.asymmetryM")] },
+      "finset.asymmetryM",
+    );
+    if ("message" in found) throw new Error(found.message);
+    expect(found.findings.map(({ path }) => path)).toEqual(["finset", "finset.asymmetryM"]);
+  });
 });

@@ -64,8 +64,6 @@ export function explain(board: Board, plan: Plan, path: string): Explanation | {
   if (working === undefined) return { message: `${path}: ${sayWhyNot(place.value)}` };
   const part = path.split(/[.[]/)[0]!;
   const from = BUILT_FROM[part] ?? [];
-  const concerns = (at: string): boolean =>
-    from.some((start) => at === start || at.startsWith(`${start}.`) || at.startsWith(`${start}[`));
   return {
     path,
     value: typeof place.value === "number" ? describeKey(place.key, place.value) : sayValue(place.value),
@@ -73,10 +71,8 @@ export function explain(board: Board, plan: Plan, path: string): Explanation | {
     formula: working.formula,
     inputs: working.inputs({ plan, board }, place.ids),
     sources: working.sources.map((id) => SOURCES[id]),
-    assumptions: plan.assumptions.filter((a) => concerns(a.path)),
-    findings: plan.findings.filter(
-      (f) => f.path !== "" && (path.startsWith(f.path) || f.path.startsWith(path)),
-    ),
+    assumptions: plan.assumptions.filter((a) => from.some((start) => isWithin(a.path, start))),
+    findings: plan.findings.filter((f) => isWithin(path, f.path) || isWithin(f.path, path)),
   };
 }
 
@@ -84,6 +80,11 @@ export function explain(board: Board, plan: Plan, path: string): Explanation | {
 function findWorking(pattern: string): Working<WorkingContext> | undefined {
   for (const table of TABLES) if (Object.hasOwn(table, pattern)) return table[pattern];
   return undefined;
+}
+
+/** Whether a place of the plan or the board file is another, or stands somewhere in it. */
+function isWithin(path: string, around: string): boolean {
+  return path === around || path.startsWith(`${around}.`) || path.startsWith(`${around}[`);
 }
 
 function sayValue(value: unknown): string {
