@@ -1,3 +1,4 @@
+import { formatQuantity } from "./formatQuantity";
 import type { Dimension, Quantity } from "./quantity";
 
 /** Unit suffixes of the plan's keys, longest first: `lengthM`, `areaM2`, `massKg`, `angleRad`, `temperatureK`. */
@@ -10,12 +11,21 @@ const SUFFIXES: ReadonlyArray<readonly [suffix: RegExp, dimension: Dimension]> =
   [/Rad$/, "angle"],
   [/K$/, "temperature"],
   [/S$/, "duration"],
-  [/(Ratio|Share)$/, "fraction"],
+  [/(Ratio|Share|Fraction)(Low|High)?$/, "fraction"],
   [/M$/, "length"],
 ];
+const ANGLE_FOR_EACH_METRE = /RadPerM$/;
+const MM_PER_M = 1000;
 
-/** The number under a key of the plan as a quantity, by the unit that ends its name; a count where there is none. */
-export function describeKey(key: string, value: number): Quantity {
+/**
+ * The number under a key of the plan as a quantity, by the unit that ends its name; a count where there is none. An angle for
+ * each metre is told for each millimetre, which is what a mark is off by.
+ */
+export function describeKey(key: string, value: number): Quantity | string {
+  if (ANGLE_FOR_EACH_METRE.test(key)) {
+    const forEachMm: Quantity = { dimension: "angle", value: value / MM_PER_M, grain: "fine" };
+    return `${formatQuantity(forEachMm, "mm")} for each mm`;
+  }
   const found = SUFFIXES.find(([suffix]) => suffix.test(key));
   const dimension = found?.[1] ?? "count";
   return dimension === "length" || dimension === "angle"

@@ -1,0 +1,26 @@
+import { describe, expect, it } from "vitest";
+import { describeKey } from "./describeKey";
+
+describe("describeKey", () => {
+  it.each([
+    ["fromTailTapeM", "length"],
+    ["volumeLowM3", "volume"],
+    ["deckAreaM2", "area"],
+    ["glassArealMassKgM2", "arealMass"],
+    ["resinMassHighKg", "mass"],
+    ["toeRad", "angle"],
+    ["dewPointK", "temperature"],
+    ["trimFromS", "duration"],
+    ["hardenerRatio", "fraction"],
+    ["resinRatioLow", "fraction"],
+    ["fibreVolumeFraction", "fraction"],
+    ["deckFullness", "count"],
+  ])("%s is a quantity of %s", (key, dimension) => {
+    expect(describeKey(key, 0.1)).toMatchObject({ dimension, value: 0.1 });
+  });
+
+  it("tells an angle for each metre as degrees for each millimetre", () => {
+    // 1 mm over a base of 114.3 mm turns it by asin(1/114.3), 0.50 degrees (trigonometry).
+    expect(describeKey("baseEndRadPerM", 1 / 0.1143)).toBe("0.50° for each mm");
+  });
+});
