@@ -86,4 +86,16 @@ describe("drawingToSvg", () => {
     };
     expect(drawingToSvg(draw([arc]), names)).toContain('d="M60 40A10 10 0 0 1 50 50"');
   });
+
+  test("a whole circle is drawn, though it comes back to its start", () => {
+    const circle: Item = {
+      kind: "arc",
+      pen: "thin",
+      centre: { x: 50, y: 40 },
+      radiusMm: 2,
+      fromRad: 0,
+      toRad: 2 * Math.PI,
+    };
+    expect(drawingToSvg(draw([circle]), names)).toContain('d="M52 40A2 2 0 0 1 48 40A2 2 0 0 1 52 40"');
+  });
 });

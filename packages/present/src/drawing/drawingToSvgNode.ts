@@ -13,6 +13,8 @@ export interface SvgNames {
   readonly desc: string;
   /** Makes the ids inside unique where several drawings share a page. */
   readonly idPrefix?: string;
+  /** For a file that stands alone; on a page the style sheet says it. */
+  readonly fontFamily?: string;
 }
 
 /**
@@ -33,6 +35,7 @@ export function drawingToSvgNode(drawing: Drawing, names: SvgNames): SvgNode {
       role: "img",
       "aria-labelledby": `${prefix}-title ${prefix}-desc`,
       class: "drawing",
+      ...(names.fontFamily === undefined ? {} : { "font-family": names.fontFamily }),
     },
     [
       node("title", { id: `${prefix}-title` }, [names.title]),
@@ -147,9 +150,12 @@ function arcPath(arc: ArcItem): string {
   const at = (angleRad: number): string =>
     `${formatCoordinate(arc.centre.x + arc.radiusMm * Math.cos(angleRad))} ${formatCoordinate(arc.centre.y + arc.radiusMm * Math.sin(angleRad))}`;
   const radius = formatCoordinate(arc.radiusMm);
-  const isLarge = Math.abs(arc.toRad - arc.fromRad) > Math.PI ? 1 : 0;
   const isClockwise = arc.toRad > arc.fromRad ? 1 : 0;
-  return `M${at(arc.fromRad)}A${radius} ${radius} 0 ${isLarge} ${isClockwise} ${at(arc.toRad)}`;
+  const arcTo = (toRad: number) => `A${radius} ${radius} 0 0 ${isClockwise} ${at(toRad)}`;
+  const isLarge = Math.abs(arc.toRad - arc.fromRad) > Math.PI;
+  // A large one in two halves: one that came back to its own start would not be drawn at all.
+  const halfway = isLarge ? arcTo((arc.fromRad + arc.toRad) / 2) : "";
+  return `M${at(arc.fromRad)}${halfway}${arcTo(arc.toRad)}`;
 }
 
 function node(
