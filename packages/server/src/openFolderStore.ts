@@ -1,8 +1,9 @@
 import { createHash, randomUUID } from "node:crypto";
-import { mkdir, open, readdir, readFile, rename, rm } from "node:fs/promises";
+import { open, readdir, readFile, rename, rm } from "node:fs/promises";
 import { join } from "node:path";
 import type { BoardStore, StoredBoard, WriteCondition, WriteResult } from "./BoardStore";
 import { isBoardId } from "./isBoardId";
+import { makeFolder } from "./makeFolder";
 
 const ENDING = ".json";
 
@@ -11,7 +12,7 @@ const ENDING = ".json";
  * alone. Throws the file system's error where the folder cannot be made or read.
  */
 export async function openFolderStore(folder: string): Promise<BoardStore> {
-  await mkdir(folder, { recursive: true });
+  await makeFolder(folder);
   await readdir(folder);
   return new FolderStore(folder);
 }

@@ -1,6 +1,7 @@
-import { mkdir, readFile, writeFile } from "node:fs/promises";
+import { readFile, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { DEMO_BOARDS } from "@lapline/contract";
+import { makeFolder } from "@lapline/server";
 import type { Command } from "../Command";
 import { RefusedError } from "../RefusedError";
 import { reasonOf } from "../reasonOf";
@@ -14,7 +15,7 @@ export const demoCommand: Command = {
     const files = DEMO_BOARDS.map(({ fileName, text }) => ({ path: join(folder, fileName), text }));
     try {
       const missing = await filesToWrite(files);
-      await mkdir(folder, { recursive: true });
+      await makeFolder(folder);
       for (const { path, text } of missing) await writeFile(path, text, { flag: "wx" });
     } catch (error) {
       if (error instanceof RefusedError) throw error;
