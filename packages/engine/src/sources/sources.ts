@@ -76,7 +76,8 @@ export const SOURCES = {
     confidence: "D",
   },
   arrhenius: {
-    title: "Arrhenius law with a power of the dose, fitted to the sheet's points by least squares in ln(time)",
+    title:
+      "Arrhenius law with a power of the dose, fitted to the sheet's points by least squares in ln(time)",
     confidence: "D",
   },
   "peroxide-sheets-safety": {
