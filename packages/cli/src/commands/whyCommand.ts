@@ -3,6 +3,7 @@ import { formatWhyText } from "@lapline/present";
 import type { Command } from "../Command";
 import { RefusedError } from "../RefusedError";
 import { readBoard } from "../readBoard";
+import { exitCodeOf } from "./exitCodeOf";
 import { readUnits, UNITS_OPTION } from "./unitsOption";
 
 export const whyCommand: Command = {
@@ -14,9 +15,10 @@ export const whyCommand: Command = {
     const units = readUnits(words);
     const [file = "", path = ""] = words.given;
     const board = await readBoard(file, terminal);
-    const explanation = explain(board, planBuild(board), path);
+    const plan = planBuild(board);
+    const explanation = explain(board, plan, path);
     if ("message" in explanation) throw new RefusedError(explanation.message);
     terminal.print(formatWhyText(explanation, { units }));
-    return 0;
+    return exitCodeOf(plan);
   },
 };

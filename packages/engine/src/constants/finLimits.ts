@@ -1,9 +1,9 @@
 import { radFromDegrees } from "../foundation/units";
 
-/** How far a side fin leans: where an entry is questioned (common practice, 0 to about 10 degrees, from memory). */
-export const USUAL_CANT = { lowRad: 0, highRad: radFromDegrees(12), source: "common-practice" } as const;
+/** How far a side fin leans: where an entry is questioned (common practice, no source: 0 for keels, up to 9 degrees for the sides of a tri). */
+export const USUAL_CANT = { lowRad: 0, highRad: radFromDegrees(9), source: "common-practice" } as const;
 
-/** Three times the usual lean: past it an entry is refused as a slip of the pen. */
+/** Four times the usual lean: past it an entry is refused as a slip of the pen. */
 export const MOST_CANT = { rad: radFromDegrees(36), source: "convention" } as const;
 
 /** Common practice is a few degrees of toe; past this a stated one is refused as a slip of the pen. */
