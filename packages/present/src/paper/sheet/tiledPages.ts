@@ -1,0 +1,104 @@
+import type { Drawing, Item } from "../../drawing/Drawing";
+import type { PaperBlock, PaperPage, Rect, Stretch } from "../pdf/PaperDocument";
+import type { Typesetter } from "../pdf/Typesetter";
+import type { Template, TemplatePart } from "../template/Template";
+import { coverPieces } from "./coverPieces";
+import { flowPieces } from "./flow/flowPieces";
+import { footerItems, type PageWords } from "./footerItems";
+import { PAGE_SIZES, type PageName } from "./PaperSize";
+import { layOutPage, type PageLayout } from "./pageLayout";
+import { type RulerReads, stretchFor } from "./RulerReads";
+import { rulerItems } from "./rulerItems";
+import { type Tile, type Tiling, tilePart } from "./tilePart";
+import { touches } from "./touches";
+import { trimItems } from "./trimItems";
+
+export interface Making {
+  readonly template: Template;
+  readonly type: Typesetter;
+  readonly reads: RulerReads;
+  /** As it is printed on the pages. */
+  readonly date: string;
+}
+
+/** A page before it is known how many there are. */
+interface Draft {
+  readonly layout: PageLayout;
+  readonly place: string;
+  readonly blocks: readonly PaperBlock[];
+}
+
+/** The template on pages of one size: what must be read first, then each part tile by tile. */
+export function tiledPages(making: Making, paperName: PageName): readonly PaperPage[] {
+  const stretch = stretchFor(making.reads);
+  // Laid out on the paper as it measures after printing by this printer, then drawn larger by as much as the printer shrinks.
+  const paper = {
+    widthMm: PAGE_SIZES[paperName].widthMm / stretch.x,
+    heightMm: PAGE_SIZES[paperName].heightMm / stretch.y,
+  };
+  const tilings = making.template.parts.map((part) => ({ part, tiling: tilePart(part, paper) }));
+  const drafts = [
+    ...coverDrafts(making, tilings, layOutPage(paper.widthMm, paper.heightMm)),
+    ...tilings.flatMap(({ part, tiling }) =>
+      tiling.tiles.map((tile): Draft => {
+        const place = making.template.parts.length > 1 ? `${part.id} ${tile.name}` : tile.name;
+        return { layout: tiling.page, place, blocks: tileBlocks(part, tiling, tile) };
+      }),
+    ),
+  ];
+  return drafts.map((draft, i) => finishPage(making, draft, { number: i + 1, of: drafts.length, stretch }));
+}
+
+function coverDrafts(
+  { template, type }: Making,
+  tilings: ReadonlyArray<{ readonly part: TemplatePart; readonly tiling: Tiling }>,
+  layout: PageLayout,
+): readonly Draft[] {
+  const room = insetForText(layout.window);
+  const pieces = coverPieces(template, tilings, { type, widthMm: room.widthMm });
+  return flowPieces(pieces, () => room).map((blocks) => ({ layout, place: "", blocks }));
+}
+
+/** Lines of text are no wider than can be read. */
+const TEXT_AT_MOST_MM = 186;
+
+function insetForText({ x, y, widthMm, heightMm }: Rect): Rect {
+  return { x: x + 5, y: y + 4, widthMm: Math.min(widthMm - 8, TEXT_AT_MOST_MM), heightMm: heightMm - 6 };
+}
+
+function tileBlocks(part: TemplatePart, { page }: Tiling, tile: Tile): readonly PaperBlock[] {
+  const at = { x: page.net.x - tile.net.x, y: page.net.y - tile.net.y };
+  const shown = { ...page.window, x: page.window.x - at.x, y: page.window.y - at.y };
+  return [
+    {
+      tag: "Figure",
+      alt: `${part.title}, page ${tile.name}, at full size. ${part.drawing.notes.join(" ")}`,
+      items: itemsWithin(part.drawing, shown),
+      at,
+      clip: page.window,
+    },
+    { tag: "Artifact", items: trimItems(page, tile) },
+  ];
+}
+
+function itemsWithin({ layers }: Drawing, rect: Rect): readonly Item[] {
+  return layers.flatMap(({ items }) => items.filter((item) => touches(item, rect)));
+}
+
+function finishPage(
+  making: Making,
+  { layout, place, blocks }: Draft,
+  { number, of, stretch }: { readonly number: number; readonly of: number; readonly stretch: Stretch },
+): PaperPage {
+  const words: PageWords = { ...making, place, number, of };
+  return {
+    widthMm: layout.widthMm * stretch.x,
+    heightMm: layout.heightMm * stretch.y,
+    stretch,
+    blocks: [
+      ...blocks,
+      { tag: "P", items: footerItems(words, layout.footer, making.type) },
+      { tag: "Artifact", items: rulerItems(layout.rulerCorner) },
+    ],
+  };
+}

@@ -1,0 +1,24 @@
+import type { Plan, Units } from "@lapline/engine";
+import { clothTemplate } from "./cloth/clothTemplate";
+import { finsTemplate } from "./fins/finsTemplate";
+import { outlineTemplate } from "./outline/outlineTemplate";
+import type { Template, TemplateKind } from "./Template";
+
+export interface TemplateRequest {
+  readonly of: TemplateKind;
+  readonly units: Units;
+}
+
+/** The full-size template asked for, from the plan alone; null where the plan has not got the stage it is drawn from. */
+export function buildTemplate(plan: Plan, { of, units }: TemplateRequest): Template | null {
+  const { shape, finset, layup } = plan;
+  switch (of) {
+    case "fins":
+      if (shape === null || finset === null || finset.marks.length === 0) return null;
+      return finsTemplate(plan, { shape, finset }, units);
+    case "outline":
+      return shape === null ? null : outlineTemplate(plan, shape, units);
+    case "cloth":
+      return layup === null || layup.pieces.length === 0 ? null : clothTemplate(plan, layup, units);
+  }
+}

@@ -1,0 +1,69 @@
+import { angle, formatQuantity, length, type Units } from "@lapline/engine";
+import { formatBareLength } from "../../../board/formatBareLength";
+import type { TemplateTable } from "../Template";
+import type { Finset } from "./FinSheet";
+
+/** Every mark's distances and angles, and the diagonals of each pair, as the plan has them. */
+export function finTables(finset: Finset, units: Units): readonly TemplateTable[] {
+  return [markTable(finset, units), ...(finset.pairs.length > 0 ? [diagonalTable(finset, units)] : [])];
+}
+
+function markTable({ marks }: Finset, units: Units): TemplateTable {
+  const show = (valueM: number) => formatBareLength(valueM, units);
+  const turn = (valueRad: number) => formatQuantity(angle(valueRad), units);
+  return {
+    title: `Marks, in ${unitWord(units)}`,
+    wordColumns: 1,
+    columns: [
+      "mark",
+      "trailing from tail",
+      "from line",
+      "from rail",
+      "leading from tail",
+      "from line",
+      "string beside nose",
+      "toe",
+      "cant",
+    ],
+    rows: marks.map((mark) => [
+      mark.id,
+      show(mark.trailing.fromTailTapeM),
+      show(mark.trailing.fromCentrelineM),
+      show(mark.trailing.fromRailM),
+      show(mark.leading.fromTailTapeM),
+      show(mark.leading.fromCentrelineM),
+      mark.side === "centre" ? "–" : stringFigure(mark.aimBesideNoseM, show),
+      turn(mark.toeRad),
+      turn(mark.cantRad),
+    ]),
+  };
+}
+
+const stringFigure = (aimM: number, show: (valueM: number) => string) =>
+  aimM < 0 ? `${show(-aimM)} over` : show(aimM);
+
+const DIAGONAL_WORDS = {
+  "nose-trailing": "nose tip to trailing",
+  "nose-leading": "nose tip to leading",
+  "tail-trailing": "tail's middle to trailing",
+  "tail-leading": "tail's middle to leading",
+} as const;
+
+function diagonalTable({ pairs }: Finset, units: Units): TemplateTable {
+  const show = (valueM: number) => formatQuantity(length(valueM), units);
+  return {
+    title: "Check diagonals, by taut tape along the bottom",
+    wordColumns: 2,
+    columns: ["pair", "from and to", "left", "right"],
+    rows: pairs.flatMap((pair) =>
+      pair.diagonals.map(({ id, leftTapeM, rightTapeM }) => [
+        pair.id,
+        DIAGONAL_WORDS[id],
+        show(leftTapeM),
+        show(rightTapeM),
+      ]),
+    ),
+  };
+}
+
+const unitWord = (units: Units) => (units === "inch" ? "inches" : "millimetres");

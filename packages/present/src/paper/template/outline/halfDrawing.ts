@@ -1,0 +1,124 @@
+import { formatQuantity, length, type Units } from "@lapline/engine";
+import { frameOf, type Lay, placeOnBoard, sheetSize } from "../../../board/Lay";
+import type { Drawing, Item } from "../../../drawing/Drawing";
+import type { EdgePoint } from "../developOutline";
+import { readEdge } from "../developOutline";
+import type { StationPlace } from "./stationPlaces";
+
+export interface Half {
+  readonly side: "left" | "right";
+  readonly edge: readonly EdgePoint[];
+  readonly stations: readonly StationPlace[];
+  /** A swallow tail's crotch, by tape; nought for other tails. */
+  readonly crotchTapeM: number;
+  readonly boardName: string;
+  readonly units: Units;
+}
+
+const MARGIN_MM = 10;
+const FIGURE_MM = 4;
+
+/** One half of the board's outline from the stringer out, deck up and nose away, with its stations. */
+export function halfDrawing(half: Half): Drawing {
+  const lay = layOutHalf(half);
+  return {
+    ...sheetSize(lay),
+    frame: frameOf(lay),
+    notes: ["One to one. Along the board the sheet is by tape along the bottom."],
+    layers: [
+      { id: "stations", items: half.stations.flatMap((station) => stationItems(half, lay, station)) },
+      { id: "outline", items: [edgeItem(half, lay)] },
+      { id: "words", items: wordItems(half, lay) },
+    ],
+  };
+}
+
+const outM = ({ side }: Half, { leftM, rightM }: EdgePoint): number => (side === "left" ? leftM : -rightM);
+const lengthM = ({ edge }: Half): number => edge.at(-1)?.tapeM ?? 0;
+
+function layOutHalf(half: Half): Lay {
+  const wideMm = 1000 * Math.max(...half.edge.map((point) => Math.abs(outM(half, point))));
+  return {
+    stands: true,
+    face: "deck",
+    mmPerM: 1000,
+    uTotalMm: 1000 * lengthM(half) + 2 * MARGIN_MM,
+    vTotalMm: wideMm + 2 * MARGIN_MM,
+    uTailMm: MARGIN_MM,
+    vStringerMm: half.side === "left" ? MARGIN_MM + wideMm : MARGIN_MM,
+  };
+}
+
+/** What is cut: up the stringer, round the nose, down the edge to the tail, or into its notch. */
+function edgeItem(half: Half, lay: Lay): Item {
+  return {
+    kind: "polyline",
+    closed: true,
+    pen: "thick",
+    points: [
+      ...half.edge.map((point) => placeOnBoard(lay, point.tapeM, outM(half, point))),
+      placeOnBoard(lay, lengthM(half), 0),
+      placeOnBoard(lay, half.crotchTapeM, 0),
+    ],
+  };
+}
+
+/** Square to the stringer at a station: where it is over the line, the half-width under it. */
+function stationItems(half: Half, lay: Lay, station: StationPlace): readonly Item[] {
+  const point = readEdge(half.edge, station.tapeM);
+  if (point === null) return [];
+  const [from, to] = [
+    placeOnBoard(lay, station.tapeM, 0),
+    placeOnBoard(lay, station.tapeM, outM(half, point)),
+  ];
+  const side = Math.sign(to.x - from.x);
+  const figure = {
+    kind: "text",
+    sizeMm: FIGURE_MM,
+    anchor: side === 1 ? "start" : "end",
+  } as const;
+  const x = from.x + side * 3;
+  const show = (valueM: number) => formatQuantity(length(valueM), half.units);
+  return [
+    { kind: "line", pen: "thin", from, to },
+    { ...figure, role: "note", at: { x, y: from.y - 1.4 }, text: stationWords(station, show) },
+    {
+      ...figure,
+      role: "figure",
+      at: { x, y: from.y + 4.6 },
+      text: `half-width ${show(Math.abs(outM(half, point)))}`,
+    },
+  ];
+}
+
+function stationWords({ from, countedM }: StationPlace, show: (valueM: number) => string): string {
+  if (from === "middle") return "half length";
+  if (from === "widest") return "widest";
+  return `${show(countedM)} from the ${from}`;
+}
+
+/** The name and the side, along the board where it is wide. */
+function wordItems(half: Half, lay: Lay): readonly Item[] {
+  const middle = placeOnBoard(lay, lengthM(half) * 0.42, 0);
+  const side = half.side === "left" ? -1 : 1;
+  const word = { kind: "text", anchor: "middle", turnRad: -Math.PI / 2 } as const;
+  const at = (offMm: number) => ({ x: middle.x + side * offMm, y: middle.y });
+  const [first, second] = side === -1 ? [72, 62] : [62, 72];
+  return [
+    {
+      ...word,
+      role: "title",
+      sizeMm: 9,
+      at: at(first),
+      text: `${half.side.toUpperCase()} half`,
+    },
+    { ...word, role: "note", sizeMm: 4.5, at: at(second), text: `deck up, nose away · ${half.boardName}` },
+    {
+      ...word,
+      role: "note",
+      sizeMm: 3.2,
+      at: { x: middle.x + (side === -1 ? -1.5 : 4), y: middle.y },
+      text: "stringer line",
+    },
+  ];
+}

@@ -1,0 +1,40 @@
+import { renderPdf } from "./pdf/renderPdf";
+import type { PaperName } from "./sheet/PaperSize";
+import { type RulerReads, TRUE_RULER } from "./sheet/RulerReads";
+import { rollPages } from "./sheet/rollPages";
+import { tiledPages } from "./sheet/tiledPages";
+import type { Template } from "./template/Template";
+
+/** When a document is made: the moment for the file, and the date as it is printed. */
+export interface MadeOn {
+  readonly instant: Date;
+  /** `2026-04-11`, where the person who prints it is. */
+  readonly date: string;
+}
+
+export interface TemplatePdfOptions {
+  readonly paper: PaperName;
+  readonly madeOn: MadeOn;
+  /** What this printer makes of the rulers; true if left out. */
+  readonly rulerReads?: RulerReads;
+}
+
+/**
+ * A template as a PDF to print at 100 %: on pages that are joined by their trim marks, the first with a map of them and all that
+ * must be read, or each part on one long sheet for a roll. Rulers, square check, board, version and page stand on every page.
+ */
+export function templatePdf(
+  template: Template,
+  { paper, madeOn, rulerReads = TRUE_RULER }: TemplatePdfOptions,
+): Promise<Uint8Array> {
+  const document = {
+    title: `${template.boardName}: ${template.title.toLowerCase()}, full size`,
+    subject: `Full-size template, to print at 100 %. ${template.orientation}`,
+    language: "en",
+    createdAt: madeOn.instant,
+  };
+  return renderPdf(document, (type) => {
+    const making = { template, type, reads: rulerReads, date: madeOn.date };
+    return paper === "roll" ? rollPages(making) : tiledPages(making, paper);
+  });
+}

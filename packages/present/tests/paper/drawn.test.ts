@@ -1,0 +1,157 @@
+import type { Plan } from "@lapline/engine";
+import DxfParser, { type ICircleEntity, type IEntity, type ILwpolylineEntity } from "dxf-parser";
+import { describe, expect, test } from "vitest";
+import { buildTemplate, type Template, templateDxf, templateSvg } from "../../src/paper";
+import { PAPER_BOARDS } from "./paperBoards";
+import { farthestOff, planMarks, tapeAt } from "./planMarks";
+
+/** The issue's figure. */
+const WITHIN_MM = 0.01;
+
+function present<T>(value: T | null | undefined): T {
+  if (value === null || value === undefined) throw new Error("expected a value");
+  return value;
+}
+
+const templateOf = (plan: Plan, of: "fins" | "outline" | "cloth"): Template =>
+  present(buildTemplate(plan, { of, units: "mm" }));
+
+/** Reads a DXF back with another library. */
+function readDxf(text: string) {
+  const dxf = present(new DxfParser().parseSync(text));
+  return {
+    units: dxf.header.$INSUNITS,
+    layers: Object.keys(dxf.tables.layer.layers),
+    on: (layer: string): readonly IEntity[] => dxf.entities.filter((entity) => entity.layer === layer),
+  };
+}
+
+const isCircle = (entity: IEntity): entity is ICircleEntity => entity.type === "CIRCLE";
+const isPolyline = (entity: IEntity): entity is ILwpolylineEntity => entity.type === "LWPOLYLINE";
+
+describe.each(PAPER_BOARDS)("$id as DXF", ({ plan }) => {
+  test("is in millimetres, with a layer for each kind of line", () => {
+    const { units, layers } = readDxf(templateDxf(templateOf(plan, "fins")));
+    expect(units).toBe(4);
+    expect(layers).toEqual(expect.arrayContaining(["outline", "marks", "boxes", "stringer", "words"]));
+  });
+
+  test("has the fin marks where the plan has them", () => {
+    const { on } = readDxf(templateDxf(templateOf(plan, "fins")));
+    const centres = on("marks")
+      .filter(isCircle)
+      .map(({ center }) => ({ x: center.x, y: -center.y }));
+    expect(farthestOff(centres, planMarks(plan))).toBeLessThan(WITHIN_MM);
+  });
+
+  test("has each box at its own size, around the middle of the plan's", () => {
+    const shape = present(plan.shape);
+    const dxf = readDxf(templateDxf(templateOf(plan, "fins")));
+    const boxes = dxf
+      .on("boxes")
+      .filter(isPolyline)
+      .map(({ vertices }) => vertices);
+    const marks = present(plan.finset).marks.filter(({ box }) => box !== null);
+    expect(boxes).toHaveLength(marks.length);
+    const tail = dxf.on("marks").filter(isCircle)[0]?.center;
+    const wanted = planMarks(plan)[0];
+    const origin = { x: present(tail).x - present(wanted).x, y: present(tail).y - present(wanted).up };
+    marks.forEach((mark, i) => {
+      const corners = present(boxes[i]);
+      const box = present(mark.box);
+      const side = (a: number, b: number) =>
+        Math.hypot(
+          present(corners[b]).x - present(corners[a]).x,
+          present(corners[b]).y - present(corners[a]).y,
+        );
+      expect([side(0, 1), side(2, 3)].every((mm) => Math.abs(mm - 1000 * box.widthM) < WITHIN_MM)).toBe(true);
+      expect([side(1, 2), side(3, 0)].every((mm) => Math.abs(mm - 1000 * box.lengthM) < WITHIN_MM)).toBe(
+        true,
+      );
+      expect(
+        Math.hypot(
+          present(corners[2]).x - present(corners[0]).x,
+          present(corners[2]).y - present(corners[0]).y,
+        ),
+      ).toBeCloseTo(1000 * Math.hypot(box.lengthM, box.widthM), 2);
+      const middle = {
+        x: corners.reduce((sum, { x }) => sum + x, 0) / 4 - origin.x,
+        y: corners.reduce((sum, { y }) => sum + y, 0) / 4 - origin.y,
+      };
+      const planned = {
+        x: (1000 * box.corners.reduce((sum, { yM }) => sum + yM, 0)) / 4,
+        y: (1000 * box.corners.reduce((sum, { xM }) => sum + tapeAt(shape.profile, xM), 0)) / 4,
+      };
+      expect(Math.hypot(middle.x - planned.x, middle.y - planned.y)).toBeLessThan(2 * WITHIN_MM);
+    });
+  });
+
+  test("has both halves' edges where the plan's outline is", () => {
+    const shape = present(plan.shape);
+    const edges = readDxf(templateDxf(templateOf(plan, "outline")))
+      .on("outline")
+      .filter(isPolyline);
+    expect(edges).toHaveLength(2);
+    (["left", "right"] as const).forEach((side, i) => {
+      const vertices = present(edges[i]).vertices;
+      // The last but one corner is the nose on the stringer, the last the tail, or a swallow's crotch, on the stringer.
+      const [nose, tail] = vertices.slice(-2);
+      const crotchM = plan.finset?.line.crotchFromTailM ?? 0;
+      shape.outline.forEach((point, k) => {
+        const at = present(vertices[k]);
+        const outMm = 1000 * (side === "left" ? -point.leftM : point.rightM);
+        const upMm = 1000 * (tapeAt(shape.profile, point.fromTailM) - tapeAt(shape.profile, crotchM));
+        expect(Math.abs(at.x - present(nose).x - outMm)).toBeLessThan(WITHIN_MM);
+        expect(Math.abs(at.y - present(tail).y - upMm)).toBeLessThan(2 * WITHIN_MM);
+      });
+      expect(present(nose).x).toBeCloseTo(present(tail).x, 6);
+    });
+  });
+
+  test("has each piece of cloth as large as the plan cuts it", () => {
+    const pieces = present(plan.layup).pieces;
+    const edges = readDxf(templateDxf(templateOf(plan, "cloth")))
+      .on("outline")
+      .filter(isPolyline);
+    const sizes = edges.map(({ vertices }) => {
+      const xs = vertices.map(({ x }) => x);
+      const ys = vertices.map(({ y }) => y);
+      return [Math.max(...xs) - Math.min(...xs), Math.max(...ys) - Math.min(...ys)];
+    });
+    for (const { widthM, lengthM } of pieces) {
+      const isThere = sizes.some(
+        ([across = 0, along = 0]) =>
+          Math.abs(across - 1000 * widthM) < WITHIN_MM && Math.abs(along - 1000 * lengthM) < WITHIN_MM,
+      );
+      expect(isThere).toBe(true);
+    }
+  });
+});
+
+describe("what is odd", () => {
+  const [board] = PAPER_BOARDS;
+  const { plan } = present(board);
+  const evil = 'a "name"\n 0\nEOF\r\n<script>&amp;%%d ]]>\u0000\u2028';
+
+  test("a name cannot break out of a DXF file", () => {
+    for (const of of ["fins", "outline", "cloth"] as const) {
+      const plain = readDxf(templateDxf(templateOf({ ...plan, name: "plain" }, of)));
+      const odd = readDxf(templateDxf(templateOf({ ...plan, name: evil }, of)));
+      for (const layer of plain.layers) expect(odd.on(layer)).toHaveLength(plain.on(layer).length);
+    }
+  });
+
+  test("nor out of an SVG file", () => {
+    const svg = templateSvg(templateOf({ ...plan, name: evil }, "outline"), { date: "2026-04-11" });
+    expect(svg).not.toContain("<script>");
+    expect(svg.endsWith("</svg>")).toBe(true);
+  });
+
+  test("a plan without the stage has no template", () => {
+    expect(buildTemplate({ ...plan, shape: null }, { of: "fins", units: "mm" })).toBeNull();
+    expect(buildTemplate({ ...plan, shape: null }, { of: "outline", units: "mm" })).toBeNull();
+    expect(buildTemplate({ ...plan, finset: null }, { of: "fins", units: "mm" })).toBeNull();
+    expect(buildTemplate({ ...plan, layup: null }, { of: "cloth", units: "mm" })).toBeNull();
+    expect(buildTemplate({ ...plan, finset: null }, { of: "outline", units: "mm" })).not.toBeNull();
+  });
+});
