@@ -58,7 +58,7 @@ describe("the fins in the text", () => {
       "mm",
     );
     expect(text).toMatch(/front-left +fill .*NO: leading end/);
-    expect(flat(text)).toMatch(/leading end 3\.\d mm in/);
+    expect(flat(text)).toMatch(/leading end 3\.\d mm inward/);
     expect(flat(text)).toMatch(/NO: measure both marks/);
   });
 

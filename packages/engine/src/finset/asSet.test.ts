@@ -95,7 +95,7 @@ describe("fins as set, against the plan", () => {
   it("say what to move, in words", () => {
     const { findings } = build(asSet("left", { leading: [0, -0.002] }));
     expect(findings.find(({ code }) => code === "finset.as-set-out")?.text).toBe(
-      "the front-left fin is out: move its leading end 2.0 mm out (its toe is 1.04° too much)",
+      "the front-left fin is out: move its leading end 2.0 mm outward (its toe is 1.04° too much)",
     );
   });
 
@@ -116,7 +116,7 @@ describe("fins as set, against the plan", () => {
     expect(value?.asSetPairs[0]?.leadingDifferM).toBeCloseTo(0.0017, 12);
     expect(value?.asSetPairs[0]?.withinTolerance).toBe(false);
     expect(findings.find(({ code }) => code === "finset.as-set-sides")?.text).toMatch(
-      /move the leading end of the front-left fin 0\.90* mm in$/,
+      /move the leading end of the front-left fin 0\.90* mm inward$/,
     );
   });
 

@@ -107,11 +107,11 @@ function joinMoves({ correction, toeErrorRad }: AsSetPlan): Phrase {
     );
   if (trailingAcrossM !== 0)
     moves.push(
-      say`move its trailing end ${length(Math.abs(trailingAcrossM), "fine")} ${trailingAcrossM > 0 ? "out" : "in"}`,
+      say`move its trailing end ${length(Math.abs(trailingAcrossM), "fine")} ${trailingAcrossM > 0 ? "outward" : "inward"}`,
     );
   if (leadingAcrossM !== 0)
     moves.push(
-      say`move its leading end ${length(Math.abs(leadingAcrossM), "fine")} ${leadingAcrossM > 0 ? "out" : "in"}`,
+      say`move its leading end ${length(Math.abs(leadingAcrossM), "fine")} ${leadingAcrossM > 0 ? "outward" : "inward"}`,
     );
   if (cantRad !== 0)
     moves.push(say`lean it ${angle(Math.abs(cantRad))} ${cantRad > 0 ? "farther out" : "farther in"}`);
@@ -150,7 +150,7 @@ function judgePair(pair: AsSetPairPlan, asSet: readonly AsSetPlan[], toleranceM:
       "warning",
       "finset.as-set-sides",
       "fins.asSet",
-      say`each ${pair.id} fin is within ${length(toleranceM, "fine")}, but the two sides differ by more: move the ${worst.end} end of the ${worst.id} fin ${length(Math.abs(worst.acrossM), "fine")} ${worst.acrossM > 0 ? "in" : "out"}`,
+      say`each ${pair.id} fin is within ${length(toleranceM, "fine")}, but the two sides differ by more: move the ${worst.end} end of the ${worst.id} fin ${length(Math.abs(worst.acrossM), "fine")} ${worst.acrossM > 0 ? "inward" : "outward"}`,
     ),
   ];
 }

@@ -81,7 +81,7 @@ function checkBox(who: string, depthM: number, clearance: ClearancePlan, make: M
       "finset.box-outside",
       "box",
       clearance.toRailM < 0
-        ? say`the ${who} fin's box reaches ${length(-clearance.toRailM)} over the rail: move the fin ${length(FIN_CLEARANCES.toRailM - clearance.toRailM)} in, or farther up the board`
+        ? say`the ${who} fin's box reaches ${length(-clearance.toRailM)} over the rail: move the fin ${length(FIN_CLEARANCES.toRailM - clearance.toRailM)} inward, or farther up the board`
         : say`the ${who} fin's box reaches over the end of the board: move the fin up the board, or use a box that reaches less far behind its mark`,
     );
     return;
@@ -122,14 +122,14 @@ function checkBeside(who: string, { foamBesideM, toRailM, toStringerM }: Clearan
       "warning",
       "finset.box-to-rail",
       "fromRail",
-      say`the ${who} fin's box comes within ${length(toRailM)} of the rail, where ${length(least.toRailM)} is common practice: move the fin ${length(least.toRailM - toRailM, "fine")} in`,
+      say`the ${who} fin's box comes within ${length(toRailM)} of the rail, where ${length(least.toRailM)} is common practice: move the fin ${length(least.toRailM - toRailM, "fine")} inward`,
     );
   if (toStringerM !== null && toStringerM < least.toStringerM)
     make(
       "warning",
       "finset.box-to-stringer",
       "fromRail",
-      say`the ${who} fin's box comes within ${length(toStringerM)} of the middle of the stringer: move the fin ${length(least.toStringerM - toStringerM, "fine")} out, or rout the stringer on purpose`,
+      say`the ${who} fin's box comes within ${length(toStringerM)} of the middle of the stringer: move the fin ${length(least.toStringerM - toStringerM, "fine")} outward, or rout the stringer on purpose`,
     );
 }
 

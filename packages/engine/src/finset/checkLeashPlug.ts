@@ -39,7 +39,7 @@ export function checkLeashPlug(plug: LeashPlugPlan): readonly Finding[] {
     make(
       "warning",
       "finset.plug-to-rail",
-      say`the leash plug comes within ${length(toRailM)} of the rail, where ${length(least.toRailM)} is common practice: move it ${length(least.toRailM - toRailM, "fine")} in`,
+      say`the leash plug comes within ${length(toRailM)} of the rail, where ${length(least.toRailM)} is common practice: move it ${length(least.toRailM - toRailM, "fine")} inward`,
     );
   if (toStringerM !== null && toStringerM < least.toStringerM)
     make(

@@ -79,7 +79,7 @@ describe("too little room", () => {
       "to the rail",
       { ...front, fromRailM: 0.019 },
       "finset.box-to-rail",
-      /within 9.0 mm of the rail.*move the fin 3.0 mm in/,
+      /within 9.0 mm of the rail.*move the fin 3.0 mm inward/,
     ],
     [
       "to the stringer",

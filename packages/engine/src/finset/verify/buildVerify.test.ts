@@ -117,7 +117,7 @@ describe("what is out", () => {
     [
       "a string",
       { strings: [{ fin: "front", side: "left", besideNoseM: 0.15 }] },
-      "finset.verify.checks[string-front-left]: the string of the front-left fin crosses 20.0 mm too far in beside the nose, which is 0.75° too much toe: move its leading mark 1.4 mm out",
+      "finset.verify.checks[string-front-left]: the string of the front-left fin crosses 20.0 mm too far inward beside the nose, which is 0.75° too much toe: move its leading mark 1.4 mm outward",
     ],
     [
       "a diagonal",

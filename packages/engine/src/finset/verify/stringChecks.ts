@@ -50,7 +50,7 @@ function buildStringCheck({ line, toleranceM, read }: VerifyRequest, mark: FinMa
       const isOut = (reading.errorM ?? 0) > 0;
       return {
         correction: { end: "leading", leadingAcrossM },
-        says: say`the string of the ${mark.id} fin crosses ${length(Math.abs(reading.errorM ?? 0), "fine")} too far ${isOut ? "out" : "in"} beside the nose, which is ${angle(Math.abs(asReadRad - toeRad), "fine")} too ${isOut ? "little" : "much"} toe: move its leading mark ${length(Math.abs(leadingAcrossM), "fine")} ${isOut ? "in" : "out"}`,
+        says: say`the string of the ${mark.id} fin crosses ${length(Math.abs(reading.errorM ?? 0), "fine")} too far ${isOut ? "outward" : "inward"} beside the nose, which is ${angle(Math.abs(asReadRad - toeRad), "fine")} too ${isOut ? "little" : "much"} toe: move its leading mark ${length(Math.abs(leadingAcrossM), "fine")} ${isOut ? "inward" : "outward"}`,
       };
     },
   });
