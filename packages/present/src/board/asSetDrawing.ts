@@ -16,9 +16,10 @@ export interface AsSetDrawingOptions {
   readonly textMm?: number;
 }
 
-/** Room on the sheet for the largest error. */
-const ROOM_MM = 9;
-const TIMES = [50, 20, 10, 5, 2] as const;
+/** Room on the sheet for the largest error, at most and as a share of the sheet's width. */
+const MOST_ROOM_MM = 16;
+const ROOM_SHARE = 0.11;
+const TIMES = [50, 30, 20, 15, 10, 8, 6, 5, 4, 3, 2] as const;
 const MARGIN_MM = 4;
 
 /**
@@ -35,7 +36,8 @@ export function asSetDrawing(
   const view = layTail(shape, finset, { widthMm, textMm, leftMm: MARGIN_MM, rightMm: MARGIN_MM });
   const { lay } = view;
   const largestM = Math.max(finset.toleranceM, ...finset.asSet.flatMap(errorSizes));
-  const times = chooseExaggeration(largestM * lay.mmPerM, ROOM_MM, TIMES);
+  const roomMm = Math.min(MOST_ROOM_MM, widthMm * ROOM_SHARE);
+  const times = chooseExaggeration(largestM * lay.mmPerM, roomMm, TIMES);
   const edge = edgeOf(view.tail.outline, shape.notch, lay);
   const fins = finset.marks.map((mark) => ({
     mark,
@@ -62,7 +64,7 @@ export function asSetDrawing(
       {
         id: "across",
         items: fins.flatMap(({ mark, asSet }) =>
-          asSet === undefined ? [] : figureItems({ mark, asSet, lay, times, units, textMm }),
+          asSet === undefined ? [] : figureItems({ mark, asSet, lay, times, units, textMm, roomMm }),
         ),
       },
       { id: "words", items: [...sideNameItems(view, textMm)] },
@@ -132,7 +134,8 @@ function figureItems({
   lay,
   units,
   textMm,
-}: Measured & { units: Units; textMm: number }): readonly Item[] {
+  roomMm,
+}: Measured & { units: Units; textMm: number; roomMm: number }): readonly Item[] {
   return (["trailing", "leading"] as const).flatMap((end): Item[] => {
     const errorM = asSet[`${end}ErrorM`];
     if (errorM === null) return [];
@@ -141,7 +144,7 @@ function figureItems({
     return [
       {
         kind: "text",
-        at: { x: at.x + inward * (ROOM_MM + 1), y: at.y + textMm * 0.35 },
+        at: { x: at.x + inward * (roomMm + 1), y: at.y + textMm * 0.35 },
         text: formatQuantity(length(errorM, "fine"), units),
         sizeMm: textMm,
         anchor: inward < 0 ? "end" : "start",

@@ -64,6 +64,8 @@ function fromLineItem(
     text: formatBareTapeLength(mark[end].fromCentrelineM, units),
     sizeMm: textMm,
     extend: false,
+    // Across the line there is room, beside the mark there is none.
+    textAt: mark.side === "left" ? "before" : "after",
   };
 }
 

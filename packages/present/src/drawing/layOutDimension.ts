@@ -25,7 +25,8 @@ export function layOutDimension(item: DimensionItem): ReadonlyArray<LineItem | H
   const span = end.along - start.along;
   const textWidth = estimateTextWidthMm(item.text, item.sizeMm);
   const headsInside = span >= 2.5 * ARROW_LENGTH;
-  const textInside = span >= textWidth + 1;
+  // Without extension lines a figure may reach from end to end.
+  const textInside = span >= textWidth + (item.extend === false ? 0 : 1);
 
   const parts: Array<LineItem | HatchItem | TextItem> = [];
   if (item.extend !== false) {

@@ -1,12 +1,12 @@
 import { formatBoardFile } from "@lapline/contract";
 import type { Finding } from "@lapline/engine";
 import { useEffect } from "react";
+import { FinsPart } from "../fins/FinsPart";
 import { SettingsBar } from "../settings/SettingsBar";
 import { PageLink } from "../shared/PageLink";
 import { AssumedPart } from "./AssumedPart";
 import { BuildLine } from "./BuildLine";
 import { FindingTape } from "./FindingTape";
-import { FinsPart } from "./FinsPart";
 import { GlassPart } from "./GlassPart";
 import { MeasurePart } from "./MeasurePart";
 import { MixPart } from "./MixPart";
@@ -48,7 +48,13 @@ export function BoardSheet({ id, opened, revision }: BoardSheetProps) {
           <SavingWords state={saving} />
           {blockers.length > 0 && <Blockers blockers={blockers} />}
           <MeasurePart draft={draft} edit={edit} />
-          <FinsPart plan={plan} />
+          <FinsPart
+            file={draft.file}
+            board={draft.good.board}
+            plan={plan}
+            problems={draft.problems}
+            edit={edit}
+          />
           <GlassPart plan={plan} />
           <PartSection id="cut" findings={plan.findings}>
             {null}

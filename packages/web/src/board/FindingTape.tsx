@@ -8,11 +8,12 @@ const WORD: Readonly<Record<Finding["severity"], string>> = {
   note: "Note",
 };
 
-/** A finding as a piece of tape. */
-export function FindingTape({ finding }: { finding: Finding }) {
+/** A finding as a piece of tape; with the number that stands for it on a drawing, if there is one. */
+export function FindingTape({ finding, number }: { finding: Finding; number?: number }) {
   const { units } = useSettings();
   return (
     <p className={`tape tape-${finding.severity}`}>
+      {number !== undefined && <b>{number} </b>}
       <b>{WORD[finding.severity]}:</b> <Fractions text={formatPhrase(finding.says, units)} />
     </p>
   );

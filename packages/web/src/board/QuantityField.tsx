@@ -1,5 +1,6 @@
 import { useId } from "react";
 import { Fractions } from "../shared/Fractions";
+import { offerUnits } from "./offerUnits";
 
 interface QuantityFieldProps {
   /** Read aloud, and shown where there is room. */
@@ -10,16 +11,19 @@ interface QuantityFieldProps {
   /** What the other readings would have here. */
   readonly suspect?: string | undefined;
   readonly labelUnseen?: boolean;
+  /** What it measures, so that a bare number can be given its unit with one touch. */
+  readonly dimension?: "length" | "angle";
   onType(text: string): void;
 }
 
-/** A field for a length as a builder writes it; what is wrong stands beneath it. */
+/** A field for a quantity as a builder writes it; what is wrong stands beneath it. */
 export function QuantityField({
   label,
   value = "",
   problem,
   suspect,
   labelUnseen,
+  dimension = "length",
   onType,
 }: QuantityFieldProps) {
   const id = useId();
@@ -39,6 +43,9 @@ export function QuantityField({
         aria-describedby={note === undefined ? undefined : `${id}-note`}
         onChange={(event) => onType(event.target.value)}
       />
+      {problem !== undefined && (
+        <UnitOffers label={label} offers={offerUnits(value, dimension)} take={onType} />
+      )}
       {note !== undefined && (
         <p
           id={`${id}-note`}
@@ -48,6 +55,26 @@ export function QuantityField({
           <Fractions text={note} />
         </p>
       )}
+    </div>
+  );
+}
+
+interface UnitOffersProps {
+  readonly label: string;
+  readonly offers: readonly string[];
+  take(text: string): void;
+}
+
+/** A bare number with each unit it could have: one touch with a thumb instead of two letters on a screen's keys. */
+function UnitOffers({ label, offers, take }: UnitOffersProps) {
+  if (offers.length === 0) return null;
+  return (
+    <div className="unit-offers">
+      {offers.map((offer) => (
+        <button key={offer} type="button" aria-label={`${label}: ${offer}`} onClick={() => take(offer)}>
+          <Fractions text={offer} />
+        </button>
+      ))}
     </div>
   );
 }

@@ -1,5 +1,5 @@
 import type { BoardFile, Problem } from "@lapline/contract";
-import { useId } from "react";
+import { Choice } from "../shared/Choice";
 import { QuantityField } from "./QuantityField";
 import { type FieldPath, formatFieldPath } from "./withField";
 
@@ -63,32 +63,4 @@ function tailOf(kind: (typeof TAILS)[number], before: Tail): Tail {
   const depth = "depth" in before ? before.depth : "";
   if (kind === "round" || kind === "pin") return { kind };
   return kind === "swallow" || kind === "diamond" ? { kind, width, depth } : { kind, width };
-}
-
-interface ChoiceProps<T extends string> {
-  readonly label: string;
-  readonly value: T;
-  readonly choices: readonly T[];
-  choose(value: T): void;
-}
-
-function Choice<T extends string>({ label, value, choices, choose }: ChoiceProps<T>) {
-  const id = useId();
-  return (
-    <div className="field">
-      <label htmlFor={id}>{label}</label>
-      <select
-        id={id}
-        value={value}
-        onChange={(event) => {
-          const chosen = choices.find((each) => each === event.target.value);
-          if (chosen !== undefined) choose(chosen);
-        }}
-      >
-        {choices.map((each) => (
-          <option key={each}>{each}</option>
-        ))}
-      </select>
-    </div>
-  );
 }

@@ -1,0 +1,68 @@
+import type { FinFile } from "@lapline/contract";
+import { finName } from "@lapline/present";
+import { FindingTape } from "../board/FindingTape";
+import { Choice } from "../shared/Choice";
+import { BoxFields } from "./BoxFields";
+import { FinsField, problemAt } from "./FinsField";
+import type { FinsForm } from "./FinsForm";
+import type { NumberedFinding } from "./findingsAt";
+import { ToeFields } from "./ToeFields";
+import { WorthView } from "./WorthView";
+
+interface FinFieldsProps {
+  readonly form: FinsForm;
+  readonly index: number;
+  readonly fin: FinFile;
+  readonly numbered: readonly NumberedFinding[];
+}
+
+const RAIL_BY = ["square-to-centreline", "square-to-rail"] as const;
+
+/** One fin of the set: where it stands, its toe in every form, its cant, its box, and what was found at it. */
+export function FinFields({ form, index, fin, numbered }: FinFieldsProps) {
+  const { edit, plan } = form;
+  const at = ["set", index];
+  const mark = plan.finset?.marks.find((each) => each.fin === fin.fin);
+  const whole = problemAt(form, at) ?? problemAt(form, [...at, "fin"]);
+  return (
+    <fieldset className="fin">
+      <legend>{finName(fin.fin)}</legend>
+      {whole !== undefined && <p className="field-problem">{whole}</p>}
+      {numbered
+        .filter((each) => each.fin === fin.fin)
+        .map(({ finding, number }) => (
+          <FindingTape key={number} finding={finding} number={number} />
+        ))}
+      <div className="fields">
+        <FinsField form={form} label="from the tail" path={[...at, "fromTail"]} value={fin.fromTail} />
+        {fin.fromRail !== undefined && (
+          <>
+            <FinsField form={form} label="from the rail" path={[...at, "fromRail"]} value={fin.fromRail} />
+            <Choice
+              label="square to"
+              value={fin.fromRailBy ?? "square-to-centreline"}
+              choices={RAIL_BY}
+              names={{ "square-to-centreline": "the line", "square-to-rail": "the rail" }}
+              choose={(value) => edit(["fins", ...at, "fromRailBy"], value)}
+            />
+          </>
+        )}
+        <FinsField form={form} label="base" path={[...at, "base"]} value={fin.base} />
+        <FinsField
+          form={form}
+          label="cant"
+          path={[...at, "cant"]}
+          value={fin.cant}
+          dimension="angle"
+          optional
+        />
+      </div>
+      {fin.fromRail !== undefined && <ToeFields form={form} index={index} fin={fin} mark={mark} />}
+      {mark !== undefined && mark.side !== "centre" && <WorthView mark={mark} />}
+      <BoxFields form={form} index={index} fin={fin} />
+      <button type="button" className="plain" onClick={() => edit(["fins", ...at], undefined)}>
+        remove<span className="unseen"> the {finName(fin.fin)} fin</span>
+      </button>
+    </fieldset>
+  );
+}

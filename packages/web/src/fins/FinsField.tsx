@@ -1,0 +1,41 @@
+import { QuantityField } from "../board/QuantityField";
+import { type FieldPath, formatFieldPath } from "../board/withField";
+import type { FinsForm } from "./FinsForm";
+
+interface FinsFieldProps {
+  readonly form: FinsForm;
+  readonly label: string;
+  /** Within `fins`. */
+  readonly path: FieldPath;
+  readonly value: string | undefined;
+  readonly dimension?: "length" | "angle";
+  /** Left empty it is not in the file, and the plan says what it takes instead. */
+  readonly optional?: boolean;
+}
+
+/** A quantity of the fins, with its slip beneath it. */
+export function FinsField({
+  form,
+  label,
+  path,
+  value,
+  dimension = "length",
+  optional = false,
+}: FinsFieldProps) {
+  const at = ["fins", ...path];
+  return (
+    <QuantityField
+      label={label}
+      value={value}
+      dimension={dimension}
+      problem={problemAt(form, path)}
+      onType={(text) => form.edit(at, optional && text.trim() === "" ? undefined : text)}
+    />
+  );
+}
+
+/** What is wrong with a field of the fins. */
+export function problemAt({ problems }: Pick<FinsForm, "problems">, path: FieldPath): string | undefined {
+  const place = formatFieldPath(["fins", ...path]);
+  return problems.find((problem) => problem.path === place)?.message;
+}

@@ -1,0 +1,79 @@
+import { checkName, readingWords } from "@lapline/present";
+import { useState } from "react";
+import { Amount } from "../shared/Amount";
+import { problemAt } from "./FinsField";
+import type { FinsForm, VerifyCheck } from "./FinsForm";
+import { readingOf } from "./readingOf";
+import { StateWord } from "./StateWord";
+import { TargetField } from "./TargetField";
+import { findReading, verifyPlace, withReading } from "./verifyReadings";
+
+/** Something to be read with a figure: what it should be, and the field for what it is. */
+export function GateReading({ form, check }: { form: FinsForm; check: VerifyCheck }) {
+  const { fins, edit } = form;
+  // Of a reading with two figures the first waits here for the second: a file holds whole readings only.
+  const [waiting, setWaiting] = useState<Readonly<Record<string, string>> | null>(null);
+  const place = verifyPlace(check);
+  if (place === null) return null;
+  const { at, entry } = findReading(fins.verify, place);
+  const values = waiting ?? entry;
+  const type = (field: string, text: string): void => {
+    const next = { ...values, [field]: text };
+    const isWhole = place.fields.every((each) => (next[each.field] ?? "").trim() !== "");
+    setWaiting(isWhole ? null : next);
+    edit(["fins", "verify"], withReading(fins.verify, place, next));
+  };
+  return (
+    <fieldset className="reading">
+      <legend>{checkName(check)}</legend>
+      <StateWord check={check} />
+      <div className="fields">
+        {place.fields.map(({ field, dimension, reading }) => {
+          const target = readingOf(check, reading);
+          return (
+            <TargetField
+              key={field}
+              target={target === null ? null : <Amount of={target.of} />}
+              label={readingWords(reading)}
+              value={values[field]}
+              dimension={dimension}
+              problem={at === -1 ? undefined : problemAt(form, ["verify", place.list, at, field])}
+              onType={(text) => type(field, text)}
+            />
+          );
+        })}
+      </div>
+      <Allowed check={check} />
+    </fieldset>
+  );
+}
+
+/** How near it must come; of two sides, how much they may differ and do. */
+function Allowed({ check }: { check: VerifyCheck }) {
+  const differ = readingOf(check, "differ");
+  if (differ === null) {
+    const [first] = [...check.lengths, ...check.angles];
+    const within = first === undefined ? null : readingOf(check, first.id)?.within;
+    if (!within) return null;
+    return (
+      <p className="quiet">
+        within <Amount of={within} />
+      </p>
+    );
+  }
+  return (
+    <p className="quiet">
+      left less right <Amount of={differ.of} />
+      {differ.within !== null && (
+        <>
+          , within <Amount of={differ.within} />
+        </>
+      )}
+      {differ.read !== null && (
+        <>
+          ; read <Amount of={differ.read} />
+        </>
+      )}
+    </p>
+  );
+}

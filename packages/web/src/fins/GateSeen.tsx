@@ -1,0 +1,34 @@
+import { checkName } from "@lapline/present";
+import type { Finset, FinsForm, VerifyCheck } from "./FinsForm";
+import { StateWord } from "./StateWord";
+import { withConfirmed } from "./verifyReadings";
+
+interface GateSeenProps {
+  readonly form: FinsForm;
+  readonly check: VerifyCheck;
+  readonly verify: Finset["verify"];
+}
+
+/** Something to be seen: one touch anywhere on its line confirms it. */
+export function GateSeen({ form, check, verify }: GateSeenProps) {
+  const { fins, edit } = form;
+  const known = verify.checks.map(({ id }) => id);
+  return (
+    <div className="seen">
+      <label>
+        <input
+          type="checkbox"
+          checked={fins.verify?.confirmed?.includes(check.id) ?? false}
+          onChange={(event) =>
+            edit(
+              ["fins", "verify"],
+              withConfirmed(fins.verify, { id: check.id, isMade: event.target.checked, known }),
+            )
+          }
+        />
+        <span>{checkName(check)}</span>
+      </label>
+      <StateWord check={check} />
+    </div>
+  );
+}

@@ -1,0 +1,109 @@
+import { angle, length, type Plan } from "@lapline/engine";
+import { finDrawing, finName } from "@lapline/present";
+import { useCallback, useMemo } from "react";
+import { SheetDrawing } from "../drawing/SheetDrawing";
+import { useSettings } from "../settings/Settings";
+import { Amount } from "../shared/Amount";
+import { FactTable } from "../shared/FactTable";
+import { TapeAmount } from "../shared/TapeAmount";
+import type { FinMark, Finset } from "./FinsForm";
+import { flagsOf, type NumberedFinding } from "./findingsAt";
+
+interface MarkingOutProps {
+  readonly plan: Plan;
+  readonly finset: Finset;
+  readonly numbered: readonly NumberedFinding[];
+}
+
+/** The tail at large scale with what is needed to mark it, and the same in figures. */
+export function MarkingOut({ plan, finset, numbered }: MarkingOutProps) {
+  const { units } = useSettings();
+  const flags = useMemo(() => flagsOf(numbered), [numbered]);
+  const draw = useCallback(
+    (widthMm: number) => finDrawing(plan, { units, widthMm, flags }),
+    [plan, units, flags],
+  );
+  return (
+    <>
+      <h3>Marking-out</h3>
+      <div className="fins">
+        <SheetDrawing
+          title={`${plan.name}, marking-out`}
+          desc="The tail bottom up, nose away, with the fin marks; their distances stand in the table."
+          draw={draw}
+          caption={
+            numbered.length > 0 ? "Numbers on tape: what was found at that fin, below at its numbers." : ""
+          }
+        />
+        <div className="fins-figures">
+          <MarksTable marks={finset.marks} hasCrotch={finset.line.crotchFromTailM !== null} />
+          <StandTable marks={finset.marks} />
+        </div>
+      </div>
+    </>
+  );
+}
+
+function MarksTable({ marks, hasCrotch }: { marks: readonly FinMark[]; hasCrotch: boolean }) {
+  return (
+    <table className="marks">
+      <caption>Mark</caption>
+      <thead>
+        <tr>
+          <th scope="col">fin, end</th>
+          <th scope="col">from tail</th>
+          {hasCrotch && <th scope="col">from crotch</th>}
+          <th scope="col">from line</th>
+          <th scope="col">from rail</th>
+        </tr>
+      </thead>
+      {marks.map((mark) => (
+        <tbody key={mark.id}>
+          {(["trailing", "leading"] as const).map((end) => (
+            <tr key={end} className={end}>
+              <th scope="row">
+                {finName(mark.id)}
+                <span className="quiet">, {end}</span>
+              </th>
+              <td>
+                <TapeAmount ofM={mark[end].fromTailTapeM} />
+              </td>
+              {hasCrotch && (
+                <td>
+                  <TapeAmount ofM={mark[end].fromCrotchTapeM} />
+                </td>
+              )}
+              <td>
+                <TapeAmount ofM={mark[end].fromCentrelineM} />
+              </td>
+              <td>
+                <TapeAmount ofM={mark[end].fromRailM} />
+              </td>
+            </tr>
+          ))}
+        </tbody>
+      ))}
+    </table>
+  );
+}
+
+function StandTable({ marks }: { marks: readonly FinMark[] }) {
+  return (
+    <FactTable
+      caption="Stand"
+      heads={["fin", "base", "string beside nose", "in over base", "toe", "cant", "true cant"]}
+      rows={marks.map((mark) => ({
+        id: mark.id,
+        name: finName(mark.id),
+        cells: [
+          <TapeAmount key="base" ofM={mark.baseM} />,
+          <TapeAmount key="string" ofM={mark.side === "centre" ? null : mark.aimBesideNoseM} />,
+          <Amount key="over" of={mark.side === "centre" ? null : length(mark.toeOverBaseM, "fine")} />,
+          <Amount key="toe" of={angle(mark.toeRad)} />,
+          <Amount key="cant" of={angle(mark.cantRad)} />,
+          <Amount key="true" of={angle(mark.trueCantRad)} />,
+        ],
+      }))}
+    />
+  );
+}

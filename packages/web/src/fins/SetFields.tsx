@@ -1,0 +1,56 @@
+import { FindingTape } from "../board/FindingTape";
+import { Choice } from "../shared/Choice";
+import { FinsField } from "./FinsField";
+import type { FinsForm } from "./FinsForm";
+import { findingsAt } from "./findingsAt";
+
+const ARRANGEMENTS = ["single", "twin", "tri", "quad", "twin-trailer", "five-box", "single-sides"] as const;
+const BOXES = ["before-glass", "after-laminate", "after-fill", "glassed-on"] as const;
+const ALONG = ["tape", "straight"] as const;
+const TAIL_POINTS = ["tips", "crotch"] as const;
+
+/** What holds for the whole set. */
+export function SetFields({ form }: { form: FinsForm }) {
+  const { fins, plan, edit } = form;
+  return (
+    <>
+      <div className="survey-fields">
+        <Choice
+          label="arrangement"
+          value={fins.arrangement}
+          choices={ARRANGEMENTS}
+          names={{ "twin-trailer": "twin with trailer", "single-sides": "long centre box, two side fins" }}
+          choose={(value) => edit(["fins", "arrangement"], value)}
+        />
+        <Choice
+          label="boxes go in"
+          value={fins.boxes ?? "after-fill"}
+          choices={BOXES}
+          names={{
+            "before-glass": "before the glass",
+            "after-laminate": "after the laminate",
+            "after-fill": "after the fill coat",
+            "glassed-on": "none: glassed on",
+          }}
+          choose={(value) => edit(["fins", "boxes"], value)}
+        />
+        <Choice
+          label="from the tail by"
+          value={fins.fromTailBy ?? "tape"}
+          choices={ALONG}
+          choose={(value) => edit(["fins", "fromTailBy"], value)}
+        />
+        <Choice
+          label="from the tail's"
+          value={fins.fromTailOf ?? "tips"}
+          choices={TAIL_POINTS}
+          choose={(value) => edit(["fins", "fromTailOf"], value)}
+        />
+        <FinsField form={form} label="tolerance" path={["tolerance"]} value={fins.tolerance} optional />
+      </div>
+      {findingsAt(plan, "fins.tolerance").map((finding) => (
+        <FindingTape key={finding.code} finding={finding} />
+      ))}
+    </>
+  );
+}

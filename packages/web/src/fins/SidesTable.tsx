@@ -1,0 +1,85 @@
+import { formatQuantity, length } from "@lapline/engine";
+import { finName } from "@lapline/present";
+import { TapeAmount } from "../shared/TapeAmount";
+import type { Finset } from "./FinsForm";
+
+type Compared = Finset["sidesCompared"][number];
+type Pair = Compared["pairs"][number];
+
+/** Closer than this a mark stays where it is: a pencil line is wider. */
+const STAYS_M = 0.00005;
+
+/** For each pair, what the three rules come to: from the stringer, from its own rail, and how far each mark would move. */
+export function SidesTable({ finset }: { finset: Finset }) {
+  const { sidesCompared, sides, pairs } = finset;
+  if (pairs.length === 0) return null;
+  return (
+    <div className="pair">
+      {pairs.map(({ id }) => (
+        <table key={id} className="sides">
+          <caption>{finName(id)}, by each rule</caption>
+          <thead>
+            <tr>
+              <th scope="col">rule</th>
+              <td />
+              <th scope="col">from stringer</th>
+              <th scope="col">from rail</th>
+              <th scope="col">would move</th>
+            </tr>
+          </thead>
+          {sidesCompared.map((compared) => (
+            <RuleRows
+              key={compared.id}
+              rule={compared.id}
+              pair={compared.pairs.find((pair) => pair.id === id)}
+              isInForce={compared.id === sides}
+            />
+          ))}
+        </table>
+      ))}
+    </div>
+  );
+}
+
+interface RuleRowsProps {
+  readonly rule: Compared["id"];
+  readonly pair: Pair | undefined;
+  readonly isInForce: boolean;
+}
+
+function RuleRows({ rule, pair, isInForce }: RuleRowsProps) {
+  if (pair === undefined) return null;
+  return (
+    <tbody className={isInForce ? "in-force" : undefined}>
+      <tr>
+        <th scope="rowgroup" rowSpan={2}>
+          {rule}
+        </th>
+        <th scope="row">left</th>
+        <td>
+          <TapeAmount ofM={pair.leftFromStringerM} />
+        </td>
+        <td>
+          <TapeAmount ofM={pair.leftFromRailM} />
+        </td>
+        <td>{isInForce ? "in force" : <Move ofM={pair.leftMovesM} />}</td>
+      </tr>
+      <tr>
+        <th scope="row">right</th>
+        <td>
+          <TapeAmount ofM={pair.rightFromStringerM} />
+        </td>
+        <td>
+          <TapeAmount ofM={pair.rightFromRailM} />
+        </td>
+        <td>{isInForce ? "" : <Move ofM={pair.rightMovesM} />}</td>
+      </tr>
+    </tbody>
+  );
+}
+
+/** In millimetres in both systems: nobody reads half a millimetre off an inch tape. */
+function Move({ ofM }: { ofM: number }) {
+  if (Math.abs(ofM) < STAYS_M) return "stays";
+  return `${formatQuantity(length(Math.abs(ofM), "fine"), "mm")} ${ofM > 0 ? "outward" : "inward"}`;
+}
