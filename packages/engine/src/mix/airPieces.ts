@@ -26,7 +26,7 @@ export function* dayNightPieces(
 }
 
 /** How finely a curve of readings is cut into even stretches. */
-export const READING_STEP_S = 15 * S_PER_MINUTE;
+export const READING_STEP_S = 30 * S_PER_MINUTE;
 
 /**
  * Straight lines between readings, cut into even stretches of at most `stepS` at their middle temperature; they end with
