@@ -62,4 +62,29 @@ export function setUp() {
   writeFileSync(machineFile, machine);
 }
 
-if (process.argv[1] === fileURLToPath(import.meta.url)) setUp();
+/** What the checks of printed pages render with, so that no page is judged by the library that made it. */
+const RENDERER = { program: "pdftoppm", debianPackage: "poppler-utils" };
+
+/** Brings the PDF renderer where this user may install Debian packages, or names the package to install. */
+function setUpForTests() {
+  const { program, debianPackage } = RENDERER;
+  if (!isMissing(program)) return;
+  if (process.getuid?.() === 0 && !isMissing("apt-get")) {
+    console.error(`Installing ${debianPackage}, which the checks of printed pages render with ...`);
+    spawnSync("apt-get", ["update", "-qq"], { stdio: ["ignore", 2, 2] });
+    spawnSync("apt-get", ["install", "-y", "-qq", debianPackage], { stdio: ["ignore", 2, 2] });
+  }
+  if (!isMissing(program)) return;
+  console.error(
+    `${program} is missing: install poppler (Debian: apt-get install ${debianPackage}). Without it the checks of printed pages fail.`,
+  );
+}
+
+function isMissing(program) {
+  return spawnSync(program, ["--version"], { stdio: "ignore" }).error !== undefined;
+}
+
+if (process.argv[1] === fileURLToPath(import.meta.url)) {
+  setUp();
+  if (process.argv.includes("--for-tests")) setUpForTests();
+}
