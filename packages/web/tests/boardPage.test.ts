@@ -1,49 +1,15 @@
 import AxeBuilder from "@axe-core/playwright";
 import { DEMO_BOARDS, readBoardFile } from "@lapline/contract";
 import { formatQuantity, length, type Plan, planBuild } from "@lapline/engine";
-import type { Browser, Page } from "playwright-core";
+import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { launchBrowser } from "../../../tests/browser/launchBrowser";
-import { type RunningApp, startApp } from "../../../tests/browser/startApp";
+import { openSite, type Site } from "./openSite";
 
-let app: RunningApp;
-let browser: Browser;
+let site: Site;
 beforeAll(async () => {
-  [app, browser] = await Promise.all([startApp(), launchBrowser()]);
+  site = await openSite();
 });
-afterAll(async () => {
-  await browser.close();
-  await app.close();
-});
-
-interface Reader {
-  readonly viewport?: { width: number; height: number };
-  readonly units?: "inch" | "mm";
-  readonly light?: "paper" | "night" | "sun";
-}
-
-async function open(path: string, { viewport, units = "inch", light = "paper" }: Reader = {}): Promise<Page> {
-  const context = await browser.newContext({
-    viewport: viewport ?? { width: 1440, height: 900 },
-    reducedMotion: "reduce",
-  });
-  const page = await context.newPage();
-  await page.addInitScript(
-    ([keptUnits, keptLight]) => {
-      window.localStorage.setItem("lapline.units", keptUnits ?? "");
-      window.localStorage.setItem("lapline.light", keptLight ?? "");
-    },
-    [units, light],
-  );
-  await page.goto(new URL(path, app.address).href);
-  return page;
-}
-
-async function openBoard(id: string, reader?: Reader): Promise<Page> {
-  const page = await open(`board/${id}`, reader);
-  await page.getByRole("heading", { name: "Measure" }).waitFor();
-  return page;
-}
+afterAll(() => site.close());
 
 function planOfFile(text: string): Plan {
   const read = readBoardFile(text);
@@ -54,7 +20,7 @@ function planOfFile(text: string): Plan {
 const outlineOf = (page: Page) => page.locator(".layer-outline path").first().getAttribute("d");
 
 test("from the Shed to a board by keyboard alone; a reading typed changes the drawing and is kept", async () => {
-  const page = await open("");
+  const page = await site.open("");
   const link = page.getByRole("link", { name: /5'10" quad/ });
   await link.waitFor();
   await page.locator(".standing svg").first().waitFor();
@@ -68,7 +34,7 @@ test("from the Shed to a board by keyboard alone; a reading typed changes the dr
   await page.keyboard.type("9 13/16 in");
   await expect.poll(() => outlineOf(page)).not.toBe(before);
   await page.getByText("Saved.").waitFor();
-  const kept = await (await page.request.get(new URL("api/boards/five-ten-quad", app.address).href)).text();
+  const kept = await (await page.request.get(new URL("api/boards/five-ten-quad", site.address).href)).text();
   expect(JSON.parse(kept).survey.stations[4].left).toBe("9 13/16 in");
   const widest = formatQuantity(length(planOfFile(kept).shape?.widthMaxM ?? 0), "inch");
   const shown = await page.locator("#measure .figures > div").nth(1).locator("dd > .amount").textContent();
@@ -77,7 +43,7 @@ test("from the Shed to a board by keyboard alone; a reading typed changes the dr
 });
 
 test("a slip keeps the drawing, says at the field what is wrong, and is not saved", async () => {
-  const page = await openBoard("six-four-tri");
+  const page = await site.openBoard("six-four-tri");
   const before = await outlineOf(page);
   const reading = page.getByLabel("station 2, right", { exact: true });
   await reading.fill("12 3/0 in");
@@ -90,7 +56,7 @@ test("a slip keeps the drawing, says at the field what is wrong, and is not save
 });
 
 test("a reading that does not fit is marked at its field and on the drawing", async () => {
-  const page = await openBoard("nine-two-long");
+  const page = await site.openBoard("nine-two-long");
   const plan = planOfFile(DEMO_BOARDS.find(({ id }) => id === "nine-two-long")?.text ?? "");
   const suspect = plan.shape?.readings.find((reading) => reading.suspect);
   const [, index, side] = /stations\[(\d+)\]\.(\w+)/.exec(suspect?.path ?? "") ?? [];
@@ -104,7 +70,7 @@ test("a reading that does not fit is marked at its field and on the drawing", as
 });
 
 test("inch and millimetre at once, everywhere on the page", async () => {
-  const page = await openBoard("five-ten-quad");
+  const page = await site.openBoard("five-ten-quad");
   await page.getByRole("radio", { name: "mm" }).check();
   const units = await page.locator("main .unit, main .drawing text").allTextContents();
   expect(units.some((unit) => /mm$/.test(unit))).toBe(true);
@@ -113,7 +79,7 @@ test("inch and millimetre at once, everywhere on the page", async () => {
 });
 
 test("a station is added and taken away", async () => {
-  const page = await openBoard("six-four-tri");
+  const page = await site.openBoard("six-four-tri");
   const rows = page.locator(".survey tbody tr");
   const before = await rows.count();
   await page.getByLabel("Another station, from the tail").fill("450 mm");
@@ -125,7 +91,7 @@ test("a station is added and taken away", async () => {
 });
 
 test("a board that is not there says so, and the way back", async () => {
-  const page = await open("board/nowhere");
+  const page = await site.open("board/nowhere");
   await page.getByRole("heading", { name: "This board cannot be opened" }).waitFor();
   await page.getByRole("link", { name: "All boards" }).click();
   await page.getByRole("heading", { name: "The Shed" }).waitFor();
@@ -142,7 +108,7 @@ test.each([
   { light: "night", viewport: TABLET },
   { light: "sun", viewport: PHONE },
 ] as const)("a board's page is clear of faults for everyone, light: $light", async ({ light, viewport }) => {
-  const page = await openBoard("nine-two-long", { viewport, light });
+  const page = await site.openBoard("nine-two-long", { viewport, light });
   const { violations } = await new AxeBuilder({ page }).analyze();
   expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`)).toEqual([]);
   await page.context().close();
@@ -150,7 +116,7 @@ test.each([
 
 describe.each([PHONE, TABLET, DESK])("at $width × $height", (viewport) => {
   test.each(DEMO_BOARDS)("$id stays within the screen, in inch and mm", async ({ id }) => {
-    const page = await openBoard(id, { viewport });
+    const page = await site.openBoard(id, { viewport });
     for (const units of ["inch", "mm"]) {
       await page.getByRole("radio", { name: units }).check();
       const over = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);

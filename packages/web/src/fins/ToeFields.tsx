@@ -28,12 +28,12 @@ export function ToeFields({ form, index, fin, mark }: ToeFieldsProps) {
   const whole = problemAt(form, at) ?? problemAt(form, [...at, "meets"]);
   return (
     <fieldset className="toe">
-      <legend>Toe: state it in any way</legend>
+      <legend>Toe, {statedBy(fin.toe)}; type it in any form</legend>
       <div className="fields">
         {TOE_FORMS.map(({ id, label, dimension }) => (
           <div key={id} className={fin.toe?.[id] === undefined ? undefined : "stated"}>
             <QuantityField
-              label={fin.toe?.[id] === undefined ? label : `${label}: stated`}
+              label={label}
               value={texts[id]}
               dimension={dimension}
               problem={problemAt(form, [...at, id])}
@@ -56,4 +56,11 @@ export function ToeFields({ form, index, fin, mark }: ToeFieldsProps) {
       {whole !== undefined && <p className="field-problem">{whole}</p>}
     </fieldset>
   );
+}
+
+/** The form that the toe is stated in; the others are worked out from it. */
+function statedBy(toe: FinFile["toe"]): string {
+  const form = TOE_FORMS.find(({ id }) => toe?.[id] !== undefined);
+  if (form !== undefined) return `stated by ${form.label}`;
+  return toe?.meets === undefined ? "none stated" : `stated by the ${finName(toe.meets)} fins' line`;
 }

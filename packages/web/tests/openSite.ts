@@ -1,0 +1,51 @@
+import type { Page } from "playwright-core";
+import { launchBrowser } from "../../../tests/browser/launchBrowser";
+import { startApp } from "../../../tests/browser/startApp";
+
+export interface Reader {
+  readonly viewport?: { width: number; height: number };
+  readonly units?: "inch" | "mm";
+  readonly light?: "paper" | "night" | "sun";
+}
+
+export interface Site {
+  readonly address: string;
+  open(path: string, reader?: Reader): Promise<Page>;
+  /** A board's page, once it is there. */
+  openBoard(id: string, reader?: Reader): Promise<Page>;
+  close(): Promise<void>;
+}
+
+/** The real server with the demo boards, and a browser to look at it with; each page in a context of its own. */
+export async function openSite(): Promise<Site> {
+  const [app, browser] = await Promise.all([startApp(), launchBrowser()]);
+  const open = async (path: string, { viewport, units = "inch", light = "paper" }: Reader = {}) => {
+    const context = await browser.newContext({
+      viewport: viewport ?? { width: 1440, height: 900 },
+      reducedMotion: "reduce",
+    });
+    const page = await context.newPage();
+    await page.addInitScript(
+      ([keptUnits, keptLight]) => {
+        window.localStorage.setItem("lapline.units", keptUnits ?? "");
+        window.localStorage.setItem("lapline.light", keptLight ?? "");
+      },
+      [units, light],
+    );
+    await page.goto(new URL(path, app.address).href);
+    return page;
+  };
+  return {
+    address: app.address,
+    open,
+    async openBoard(id, reader) {
+      const page = await open(`board/${id}`, reader);
+      await page.getByRole("heading", { name: "Measure" }).waitFor();
+      return page;
+    },
+    async close() {
+      await browser.close();
+      await app.close();
+    },
+  };
+}
