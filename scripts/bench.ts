@@ -2,6 +2,7 @@ import { spawnSync } from "node:child_process";
 import { cpus } from "node:os";
 import { DEMO_BOARDS, readBoardFile } from "@lapline/contract";
 import { type Board, planBuild } from "@lapline/engine";
+import { buildTemplate, type PaperName, type TemplateKind, templatePdf } from "@lapline/present/paper";
 import { buildFinset } from "../packages/engine/src/finset/buildFinset";
 import { buildLayup } from "../packages/engine/src/layup/buildLayup";
 import { buildMix } from "../packages/engine/src/mix/buildMix";
@@ -14,10 +15,15 @@ import { SurveyedShape } from "../packages/engine/src/shape/SurveyedShape";
 import { buildSteps } from "../packages/engine/src/steps/buildSteps";
 import { buildSurvey } from "../packages/engine/src/survey/buildSurvey";
 import { buildWeight } from "../packages/engine/src/weight/buildWeight";
-import { measureBytes, measureTime, type Timing } from "./bench/measure";
+import { measureBytes, measureTime, measureWait, type Timing } from "./bench/measure";
 import { resurvey } from "./bench/resurvey";
 
 const STATIONS = [9, 18, 36];
+const PAPERS: ReadonlyArray<readonly [TemplateKind, PaperName]> = [
+  ["fins", "a4"],
+  ["fins", "roll"],
+  ["outline", "a4"],
+];
 /** Megabytes for the young generation, so that one plan fits into it whole while its memory is measured. */
 const YOUNG_MB = 256;
 
@@ -32,10 +38,10 @@ if (process.argv.includes("--memory")) {
     console.log(`  ${id.padEnd(16)} ${(measureBytes(() => planBuild(board)) / 1e6).toFixed(2)} MB`);
   }
 } else {
-  reportTimes();
+  await reportTimes();
 }
 
-function reportTimes(): void {
+async function reportTimes(): Promise<void> {
   const yardstick = measureTime(sumOfRoots);
   console.log(`Node ${process.versions.node}, ${process.platform} ${process.arch}, ${cpus().length} cores`);
   console.log(`yardstick, a million square roots: ${say(yardstick)}; "x" is in yardsticks\n`);
@@ -46,6 +52,8 @@ function reportTimes(): void {
   }
   console.log("\ngrowth of the whole plan with the stations");
   for (const { id, board } of boards) reportGrowth(id, board, yardstick);
+  console.log("\npaper, from the plan to the bytes of a PDF (goal for the fins on A4: under 300 ms)");
+  for (const { id, board } of boards) await reportPaper(id, board, yardstick);
   console.log("\nmemory that one plan allocates");
   const flags = ["--expose-gc", `--min-semi-space-size=${YOUNG_MB}`, `--max-semi-space-size=${YOUNG_MB}`];
   spawnSync(process.execPath, [...flags, process.argv[1] ?? "", "--memory"], { stdio: "inherit" });
@@ -88,6 +96,20 @@ function reportGrowth(id: string, board: Board, yardstick: Timing): void {
   for (const { count, timing } of timings) {
     const growth = `${(timing.medianMs / first).toFixed(2)} times for ${count / (STATIONS[0] ?? 1)} times the stations`;
     line(`${count} stations`, timing, yardstick, growth);
+  }
+}
+
+async function reportPaper(id: string, board: Board, yardstick: Timing): Promise<void> {
+  const plan = planBuild(board);
+  const madeOn = { instant: new Date(0), date: "1970-01-01" };
+  console.log(id);
+  for (const [of, paper] of PAPERS) {
+    const make = async () => {
+      const template = buildTemplate(plan, { of, units: "inch" });
+      if (template === null) throw new Error(`${id}: no ${of}`);
+      return templatePdf(template, { paper, madeOn });
+    };
+    line(`${of} ${paper}`, await measureWait(make), yardstick);
   }
 }
 

@@ -12,6 +12,25 @@ export function measureTime(call: () => unknown, { warmUp = 40, runs = 120 } = {
     keep(call());
     return Number(process.hrtime.bigint() - began) / 1e6;
   });
+  return timingOf(times);
+}
+
+/** The same of a call that is waited for. */
+export async function measureWait(
+  call: () => Promise<unknown>,
+  { warmUp = 5, runs = 25 } = {},
+): Promise<Timing> {
+  for (let i = 0; i < warmUp; i++) keep(await call());
+  const times: number[] = [];
+  for (let i = 0; i < runs; i++) {
+    const began = process.hrtime.bigint();
+    keep(await call());
+    times.push(Number(process.hrtime.bigint() - began) / 1e6);
+  }
+  return timingOf(times);
+}
+
+function timingOf(times: readonly number[]): Timing {
   return { medianMs: quantile(times, 0.5), p10Ms: quantile(times, 0.1), p90Ms: quantile(times, 0.9) };
 }
 

@@ -3,6 +3,10 @@ import type { ExitCode, Terminal } from "./Terminal";
 export interface CommandOption {
   /** What stands behind the option in the help, `N` in `--port N`; a switch has none. */
   readonly value?: string;
+  /** One letter that stands for it: `o` for `-o`. */
+  readonly short?: string;
+  /** The command cannot do without it. */
+  readonly needed?: true;
   readonly says: string;
 }
 

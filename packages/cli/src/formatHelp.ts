@@ -1,4 +1,5 @@
-import type { Command, CommandOption } from "./Command";
+import type { Command } from "./Command";
+import { optionText } from "./optionText";
 
 /** The page that `lapline --help` prints. */
 export function formatHelp(commands: readonly Command[]): string {
@@ -15,7 +16,7 @@ export function formatHelp(commands: readonly Command[]): string {
 /** The page that `lapline COMMAND --help` prints. */
 export function formatCommandHelp(command: Command): string {
   const options = Object.entries(command.options).map(([name, option]) => [
-    optionOf(name, option),
+    optionText(name, option),
     option.says,
   ]);
   return [
@@ -28,12 +29,10 @@ export function formatCommandHelp(command: Command): string {
 }
 
 function usageOf(command: Command): string {
-  const options = Object.entries(command.options).map(([name, option]) => `[${optionOf(name, option)}]`);
+  const options = Object.entries(command.options).map(([name, option]) =>
+    option.needed ? optionText(name, option) : `[${optionText(name, option)}]`,
+  );
   return ["lapline", command.name, ...command.needs, ...options].join(" ");
-}
-
-function optionOf(name: string, { value }: CommandOption): string {
-  return value === undefined ? `--${name}` : `--${name} ${value}`;
 }
 
 function formatColumns(rows: ReadonlyArray<readonly string[]>): string[] {

@@ -15,6 +15,7 @@ const terminal: Terminal = {
   input: process.stdin,
   print: (text) => process.stdout.write(endLine(text)),
   tell: (text) => process.stderr.write(endLine(text)),
+  now: () => new Date(),
   stopAsked: () =>
     new Promise((resolve) => {
       for (const signal of ["SIGINT", "SIGTERM", "SIGHUP"] as const) process.once(signal, () => resolve());

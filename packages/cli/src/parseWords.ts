@@ -1,14 +1,18 @@
 import { parseArgs } from "node:util";
 import type { Command, CommandWords } from "./Command";
+import { optionText } from "./optionText";
 import { RefusedError } from "./RefusedError";
 import { suggestNearest } from "./suggestNearest";
 
 /** Sorts the words behind a command's name into what was given and options. Throws RefusedError. */
 export function parseWords(command: Command, args: readonly string[]): CommandWords {
   const options = Object.fromEntries(
-    Object.entries(command.options).map(([name, { value }]) => [
+    Object.entries(command.options).map(([name, { value, short }]) => [
       name,
-      { type: value === undefined ? ("boolean" as const) : ("string" as const) },
+      {
+        type: value === undefined ? ("boolean" as const) : ("string" as const),
+        ...(short === undefined ? {} : { short }),
+      },
     ]),
   );
   const { tokens } = parseArgs({
@@ -25,6 +29,7 @@ export function parseWords(command: Command, args: readonly string[]): CommandWo
     if (token.kind === "option") read[token.name] = readOption(command, token);
   }
   refuseWrongCount(command, given);
+  refuseMissingOption(command, read);
   return { given, options: read };
 }
 
@@ -38,7 +43,9 @@ interface OptionToken {
 function readOption(command: Command, token: OptionToken): string | true {
   const option = Object.hasOwn(command.options, token.name) ? command.options[token.name] : undefined;
   if (option === undefined) {
-    const known = Object.keys(command.options).map((name) => `--${name}`);
+    const known = Object.entries(command.options).map(([name, { short }]) =>
+      short === undefined ? `--${name}` : `-${short}`,
+    );
     throw new RefusedError(
       `lapline ${command.name} has no option ${token.rawName}.${suggestNearest(token.rawName, known)}`,
     );
@@ -62,4 +69,11 @@ function refuseWrongCount(command: Command, given: readonly string[]): void {
   if (missing !== undefined) throw new RefusedError(`lapline ${command.name} needs ${missing}. ${usage}`);
   const extra = given[command.needs.length];
   if (extra !== undefined) throw new RefusedError(`${JSON.stringify(extra)} is one word too many. ${usage}`);
+}
+
+function refuseMissingOption(command: Command, read: Readonly<Record<string, string | true>>): void {
+  for (const [name, option] of Object.entries(command.options)) {
+    if (option.needed && read[name] === undefined)
+      throw new RefusedError(`lapline ${command.name} needs ${optionText(name, option)}: ${option.says}.`);
+  }
 }

@@ -4,6 +4,7 @@ import { checkCommand } from "./commands/checkCommand";
 import { demoCommand } from "./commands/demoCommand";
 import { planCommand } from "./commands/planCommand";
 import { serveCommand } from "./commands/serveCommand";
+import { templateCommand } from "./commands/templateCommand";
 import { whyCommand } from "./commands/whyCommand";
 import { formatCommandHelp, formatHelp } from "./formatHelp";
 import { parseWords } from "./parseWords";
@@ -11,7 +12,14 @@ import { RefusedError } from "./RefusedError";
 import { suggestNearest } from "./suggestNearest";
 import type { ExitCode, Terminal } from "./Terminal";
 
-const COMMANDS: readonly Command[] = [planCommand, checkCommand, whyCommand, demoCommand, serveCommand];
+const COMMANDS: readonly Command[] = [
+  planCommand,
+  checkCommand,
+  whyCommand,
+  templateCommand,
+  demoCommand,
+  serveCommand,
+];
 const HELP = new Set(["--help", "-h", "help"]);
 
 /** Does what the words after `lapline` ask for. */

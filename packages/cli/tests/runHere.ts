@@ -6,6 +6,9 @@ export interface Outcome {
   readonly err: string;
 }
 
+/** What every command that dates something is told; the same day wherever the test runs. */
+const NOON = new Date(2026, 3, 11, 12);
+
 /** Runs a command in this process, with a terminal of the test's own. */
 export async function runHere(args: readonly string[], input: string | Uint8Array = ""): Promise<Outcome> {
   const out: string[] = [];
@@ -14,6 +17,7 @@ export async function runHere(args: readonly string[], input: string | Uint8Arra
     input: inputOf(Buffer.from(input)),
     print: (text) => out.push(text),
     tell: (text) => err.push(text),
+    now: () => NOON,
     stopAsked: () => Promise.reject(new Error("this test serves nothing")),
   });
   return { code, out: out.join("\n"), err: err.join("\n") };

@@ -130,6 +130,7 @@ function textNode(item: TextItem): SvgNode {
       y,
       "font-size": formatCoordinate(item.sizeMm),
       "text-anchor": item.anchor,
+      ...(item.role === "note" ? {} : { "font-weight": "600" }),
       fill: "currentColor",
       ...(turned ? { transform: `rotate(${degrees} ${x} ${y})` } : {}),
     },

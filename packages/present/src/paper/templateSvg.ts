@@ -24,8 +24,8 @@ export function templateSvg(template: Template, { date }: { readonly date: strin
     ),
   );
   const drawing: Drawing = {
-    widthMm: sheet.layout.widthMm,
-    heightMm: sheet.layout.heightMm,
+    widthMm: inWholePixels(sheet.layout.widthMm),
+    heightMm: inWholePixels(sheet.layout.heightMm),
     frame: frameOn(sheet.parts[0]),
     notes: template.notes,
     layers: [
@@ -42,6 +42,12 @@ export function templateSvg(template: Template, { date }: { readonly date: strin
     fontFamily: "Archivo, 'Helvetica Neue', Arial, sans-serif",
   });
 }
+
+/** 24 pixels of a browser, at 96 to the inch. */
+const WHOLE_PIXELS_MM = 6.35;
+
+/** A browser fits the sheet into whole parts of a pixel; a size that comes out even is not stretched by a hair. */
+const inWholePixels = (sizeMm: number): number => Math.ceil(sizeMm / WHOLE_PIXELS_MM) * WHOLE_PIXELS_MM;
 
 type Placed = ReturnType<typeof layOutRoll>["parts"][number];
 

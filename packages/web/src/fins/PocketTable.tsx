@@ -51,8 +51,8 @@ function BoxTable({ finset: { verify } }: { finset: Finset }) {
           <Size key="proud" ofM={box.proudM} />,
           <Size key="foam" ofM={box.foamOverCutM} />,
           <span key="resin">
-            <Amount of={volume(box.fillVolumeM3)} />{" "}
-            <span className="quiet">
+            <Amount of={volume(box.fillVolumeM3)} />
+            <span className="quiet change">
               <Amount of={volume(box.fillVolumeLowM3)} /> to <Amount of={volume(box.fillVolumeHighM3)} />
             </span>
           </span>,

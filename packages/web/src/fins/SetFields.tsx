@@ -19,7 +19,7 @@ export function SetFields({ form }: { form: FinsForm }) {
           label="arrangement"
           value={fins.arrangement}
           choices={ARRANGEMENTS}
-          names={{ "twin-trailer": "twin with trailer", "single-sides": "long centre box, two side fins" }}
+          names={{ "twin-trailer": "twin with trailer", "single-sides": "long box, sides" }}
           choose={(value) => edit(["fins", "arrangement"], value)}
         />
         <Choice

@@ -61,6 +61,6 @@ export function ToeFields({ form, index, fin, mark }: ToeFieldsProps) {
 /** The form that the toe is stated in; the others are worked out from it. */
 function statedBy(toe: FinFile["toe"]): string {
   const form = TOE_FORMS.find(({ id }) => toe?.[id] !== undefined);
-  if (form !== undefined) return `stated by ${form.label}`;
-  return toe?.meets === undefined ? "none stated" : `stated by the ${finName(toe.meets)} fins' line`;
+  if (form !== undefined) return `stated by ${form.stated}`;
+  return toe?.meets === undefined ? "none stated" : `stated by the line of the ${finName(toe.meets)} fins`;
 }

@@ -5,10 +5,20 @@ import type { FinMark } from "./FinsForm";
 
 /** The forms in which toe is typed; by meeting another fin's line it is chosen. */
 export const TOE_FORMS = [
-  { id: "aimBesideNose", label: "string, beside nose", dimension: "length" },
-  { id: "aimBeyondNose", label: "string, beyond nose", dimension: "length" },
-  { id: "overBase", label: "in over base", dimension: "length" },
-  { id: "angle", label: "degrees", dimension: "angle" },
+  {
+    id: "aimBesideNose",
+    label: "string, beside nose",
+    stated: "the string beside the nose",
+    dimension: "length",
+  },
+  {
+    id: "aimBeyondNose",
+    label: "string, beyond nose",
+    stated: "the string beyond the nose",
+    dimension: "length",
+  },
+  { id: "overBase", label: "in over base", stated: "the distance over the base", dimension: "length" },
+  { id: "angle", label: "degrees", stated: "degrees", dimension: "angle" },
 ] as const;
 
 export type ToeForm = (typeof TOE_FORMS)[number]["id"];

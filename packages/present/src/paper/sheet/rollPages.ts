@@ -25,6 +25,7 @@ const BETWEEN_PARTS_MM = 20;
 const OVER_TEXT_MM = 10;
 const BETWEEN_COLUMNS_MM = 10;
 const COLUMN_MM = 180;
+const COLUMNS_AT_MOST = 3;
 
 /** Each part on one long sheet of its own, for a printer with a roll. */
 export function rollPages(making: Making): readonly PaperPage[] {
@@ -64,7 +65,8 @@ export function layOutRoll(
   const partsMm = widths.reduce((sum, widthMm) => sum + widthMm, 0) + BETWEEN_PARTS_MM * (parts.length - 1);
   const insideMm = Math.max(partsMm, COLUMN_MM + 20);
   const drawnMm = Math.max(...parts.map(({ drawing }) => drawing.heightMm));
-  const columns = Math.max(1, Math.floor((insideMm + BETWEEN_COLUMNS_MM) / (COLUMN_MM + BETWEEN_COLUMNS_MM)));
+  const fitting = Math.floor((insideMm + BETWEEN_COLUMNS_MM) / (COLUMN_MM + BETWEEN_COLUMNS_MM));
+  const columns = Math.min(Math.max(1, fitting), COLUMNS_AT_MOST);
   const pieces = coverPieces(making.template, [], { type: making.type, widthMm: COLUMN_MM });
   const textMm = columnHeight(pieces, columns);
   const heightMm = EDGE_MM + drawnMm + OVER_TEXT_MM + textMm + FOOT_MM;

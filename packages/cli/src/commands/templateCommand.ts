@@ -1,0 +1,124 @@
+import { extname, resolve } from "node:path";
+import { formatPhrase, type Plan, planBuild, type Units } from "@lapline/engine";
+import type { Command, CommandWords } from "../Command";
+import { RefusedError } from "../RefusedError";
+import { readBoard } from "../readBoard";
+import type { Terminal } from "../Terminal";
+import { writeWhole } from "../writeWhole";
+import { chooseWord } from "./chooseWord";
+import { exitCodeOf } from "./exitCodeOf";
+import { readRulerReads } from "./rulerReads";
+import { readUnits, UNITS_OPTION } from "./unitsOption";
+
+const KINDS = ["fins", "outline", "cloth"] as const;
+const PAPERS = ["a4", "letter", "a3", "roll"] as const;
+const ENDINGS = [".pdf", ".svg", ".dxf"] as const;
+
+export const templateCommand: Command = {
+  name: "template",
+  needs: ["FILE"],
+  says: "full-size drawings to print, mark and cut by",
+  options: {
+    of: { value: KINDS.join("|"), needed: true, says: "what is drawn" },
+    output: {
+      short: "o",
+      value: "OUT.pdf|.svg|.dxf",
+      needed: true,
+      says: "the file to write; its ending says what kind",
+    },
+    paper: {
+      value: PAPERS.join("|"),
+      says: "pages that are joined, or one long sheet; a4 if left out. SVG and DXF are always one sheet",
+    },
+    part: { value: "NAME", says: "only one of several pieces: left, right, deck-1, patch-1" },
+    "ruler-reads": {
+      value: "LENGTH",
+      says: 'what your printer makes of the 100 mm rulers, "99.2 mm" or across and up "99.2 mm x 99.6 mm"; PDF only',
+    },
+    units: UNITS_OPTION,
+  },
+  async run(words, terminal) {
+    const asked = readAsked(words);
+    const [file = ""] = words.given;
+    const plan = planBuild(await readBoard(file, terminal));
+    const content = await draw(plan, asked, terminal);
+    if (content === null) return 1;
+    await writeWhole(asked.path, content);
+    terminal.print(asked.path);
+    return exitCodeOf(plan);
+  },
+};
+
+type Asked = ReturnType<typeof readAsked>;
+
+function readAsked(words: CommandWords) {
+  const { options } = words;
+  const path = String(options.output);
+  const ending = ENDINGS.find((each) => each === extname(path).toLowerCase());
+  if (ending === undefined)
+    throw new RefusedError(
+      `-o is a file that ends in .pdf, .svg or .dxf; ${JSON.stringify(path)} was given.`,
+    );
+  if (resolve(path) === resolve(words.given[0] ?? ""))
+    throw new RefusedError("-o names the board file itself; it would be lost.");
+  const rulerReads = readRulerReads(options["ruler-reads"]);
+  if (rulerReads !== undefined && ending !== ".pdf")
+    throw new RefusedError(`--ruler-reads makes up for a printer, and ${ending} files are not made for one.`);
+  return {
+    of: chooseWord("--of", options.of, { words: KINDS }),
+    paper: chooseWord("--paper", options.paper, { words: PAPERS, usual: "a4" }),
+    part: typeof options.part === "string" ? options.part : null,
+    units: readUnits(words),
+    path,
+    ending,
+    rulerReads,
+  };
+}
+
+/** What goes into the file; null where a blocker stands in the way, which is told. */
+async function draw(plan: Plan, asked: Asked, terminal: Terminal): Promise<string | Uint8Array | null> {
+  // Only here, so that the other commands start without what makes paper.
+  const paper = await import("@lapline/present/paper");
+  const whole = paper.buildTemplate(plan, asked);
+  if (whole === null) return tellWhyNone(plan, asked, terminal);
+  const template = asked.part === null ? whole : paper.pickPart(whole, asked.part);
+  if (template === null) {
+    const names = whole.parts.map(({ id }) => id).join(", ");
+    throw new RefusedError(`--part is one of ${names}; ${JSON.stringify(asked.part)} was given.`);
+  }
+  const madeOn = madeOnOf(terminal.now());
+  if (asked.ending === ".svg") return paper.templateSvg(template, madeOn);
+  if (asked.ending === ".dxf") return paper.templateDxf(template);
+  const { rulerReads } = asked;
+  return paper.templatePdf(template, {
+    paper: asked.paper,
+    madeOn,
+    ...(rulerReads === undefined ? {} : { rulerReads }),
+  });
+}
+
+const STAGES: Readonly<Record<(typeof KINDS)[number], string>> = {
+  fins: "it has no fins",
+  outline: "it has no shape",
+  cloth: "it has no cloth",
+};
+
+function tellWhyNone(plan: Plan, { of, units }: { of: Asked["of"]; units: Units }, terminal: Terminal): null {
+  const blockers = plan.findings.filter(({ severity }) => severity === "blocker");
+  if (blockers.length === 0)
+    throw new RefusedError(`There is no ${of} template for this board: ${STAGES[of]}. Nothing was written.`);
+  terminal.tell(
+    [
+      `There is no ${of} template while these stand in the way; nothing was written.`,
+      ...blockers.map(({ path, says }) => `  ${path}: ${formatPhrase(says, units)}`),
+    ].join("\n"),
+  );
+  return null;
+}
+
+/** The moment and, where the person is, its date. */
+function madeOnOf(instant: Date) {
+  const two = (number: number) => String(number).padStart(2, "0");
+  const date = `${instant.getFullYear()}-${two(instant.getMonth() + 1)}-${two(instant.getDate())}`;
+  return { instant, date };
+}
