@@ -1,11 +1,13 @@
+import { reasonOf } from "./reasonOf";
 import { runCommand } from "./runCommand";
 import type { Terminal } from "./Terminal";
 
-/** Whoever reads our output may stop early, as `| head` does: that is no failure. */
+/** Whoever reads our output may stop early, as `| head` does: that is no failure. A full disk is one, told in a line. */
 for (const stream of [process.stdout, process.stderr]) {
   stream.on("error", (error: NodeJS.ErrnoException) => {
-    if (error.code !== "EPIPE") throw error;
-    process.exit();
+    if (error.code === "EPIPE") process.exit();
+    process.stderr.write(`The output could not be written: ${reasonOf(error)}.\n`);
+    process.exit(2);
   });
 }
 

@@ -6,7 +6,7 @@ import type { Assumption, Finding, Working, WorkingInput, WorkingTable } from ".
 import { layupWorking } from "./layup/layupWorking";
 import { mixWorking } from "./mix/mixWorking";
 import type { Plan } from "./Plan";
-import { readPlanPath } from "./readPlanPath";
+import { type PlanPlace, readPlanPath } from "./readPlanPath";
 import { shapeWorking } from "./shape/shapeWorking";
 import { SOURCES, type Source } from "./sources/sources";
 import { stepsWorking } from "./steps/stepsWorking";
@@ -69,11 +69,22 @@ export function explain(board: Board, plan: Plan, path: string): Explanation | {
     value: typeof place.value === "number" ? describeKey(place.key, place.value) : sayValue(place.value),
     words: working.words,
     formula: working.formula,
-    inputs: working.inputs({ plan, board }, place.ids),
+    inputs: [...working.inputs({ plan, board }, place.ids), ...listBand(place)],
     sources: working.sources.map((id) => SOURCES[id]),
     assumptions: plan.assumptions.filter((a) => from.some((start) => isWithin(a.path, start))),
     findings: plan.findings.filter((f) => isWithin(path, f.path) || isWithin(f.path, path)),
   };
+}
+
+/** The band beside a predicted number: `fooLowX` and `fooHighX` stand beside `fooX`. */
+function listBand({ key, holder }: PlanPlace): WorkingInput[] {
+  if (typeof holder !== "object" || holder === null) return [];
+  const [, name, unit] = /^(.*?)((?:Kg)?M[23]?|Kg|K|S|Rad|Ratio|Share)?$/.exec(key) ?? [];
+  return (["Low", "High"] as const).flatMap((end) => {
+    const value = (holder as Record<string, unknown>)[`${name}${end}${unit ?? ""}`];
+    if (typeof value !== "number") return [];
+    return [{ name: `${end.toLowerCase()}, about nine times in ten`, value: describeKey(key, value) }];
+  });
 }
 
 /** The working kept for a pattern such as `finset.marks[].toeRad`. */
@@ -94,7 +105,7 @@ function sayValue(value: unknown): string {
 function sayWhyNot(value: unknown): string {
   if (typeof value === "object" && value !== null) {
     const below = Object.keys(value).filter((key) => key !== "length");
-    return `this is a part of the plan, not a number; name one below it: ${below.slice(0, 12).join(", ")}`;
+    return `this is a part of the plan, not a number; name one below it: ${below.join(", ")}`;
   }
   return value === null
     ? "this part of the plan is not built; see the findings"

@@ -6,6 +6,8 @@ export interface PlanPlace {
   readonly ids: readonly string[];
   readonly key: string;
   readonly value: unknown;
+  /** What the key stands in: its low and high stand there too, where it is a prediction. */
+  readonly holder: unknown;
 }
 
 /**
@@ -19,18 +21,20 @@ export function readPlanPath(plan: object, path: string): PlanPlace | { readonly
   let walked = "";
   let pattern = "";
   let key = "";
+  let holder: unknown = plan;
   const ids: string[] = [];
   for (const part of parts) {
     const shown = part.inBrackets ? `[${part.name}]` : walked === "" ? part.name : `.${part.name}`;
     const next = part.inBrackets ? findElement(value, part.name) : findKey(value, part.name);
     if (next === undefined) return { message: `${walked}${shown}: not there; ${listThere(value)}` };
+    holder = value;
     value = next.value;
     walked += shown;
     pattern += part.inBrackets ? "[]" : shown;
     if (part.inBrackets) ids.push(next.id);
     else key = part.name;
   }
-  return { pattern, ids, key, value };
+  return { pattern, ids, key, value, holder };
 }
 
 interface PathPart {
