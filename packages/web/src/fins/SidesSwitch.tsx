@@ -1,6 +1,7 @@
 import { length } from "@lapline/engine";
 import { setOutWords } from "@lapline/present";
 import { FindingTape } from "../board/FindingTape";
+import { useSettings } from "../settings/Settings";
 import { Amount } from "../shared/Amount";
 import { Fold } from "../shared/Fold";
 import type { FinsForm } from "./FinsForm";
@@ -13,6 +14,7 @@ const RULES = ["average", "rail", "centreline"] as const;
 export function SidesSwitch({ form }: { form: FinsForm }) {
   const { plan, fins, edit } = form;
   const { finset } = plan;
+  const { units } = useSettings();
   const inForce = fins.sides ?? "average";
   const hasPairs = finset?.pairs.length !== 0;
   return (
@@ -51,7 +53,7 @@ export function SidesSwitch({ form }: { form: FinsForm }) {
           );
         })}
       </fieldset>
-      {finset !== null && <p className="says">{setOutWords(finset)}</p>}
+      {finset !== null && <p className="says">{setOutWords(finset, units)}</p>}
       {finset !== null && hasPairs && (
         <Fold title="What each rule comes to">
           <SidesTable finset={finset} />

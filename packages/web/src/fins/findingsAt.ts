@@ -27,12 +27,24 @@ export function numberFindings(
     .map((each, i) => ({ ...each, number: i + 1 }));
 }
 
-/** The numbers at each fin, as a drawing writes them on tape. */
+/** The numbers at each fin, as a drawing writes them on tape: `1–5, 8`. */
 export function flagsOf(numbered: readonly NumberedFinding[]): ReadonlyMap<string, string> {
-  const flags = new Map<string, string>();
-  for (const { fin, number } of numbered) {
-    const before = flags.get(fin);
-    flags.set(fin, before === undefined ? String(number) : `${before}, ${number}`);
+  const fins = [...new Set(numbered.map(({ fin }) => fin))];
+  return new Map(
+    fins.map((fin) => [
+      fin,
+      writeRuns(numbered.filter((each) => each.fin === fin).map(({ number }) => number)),
+    ]),
+  );
+}
+
+/** Ascending numbers, those that follow one another as a run. */
+function writeRuns(numbers: readonly number[]): string {
+  const runs: Array<{ readonly from: number; to: number }> = [];
+  for (const number of numbers) {
+    const last = runs.at(-1);
+    if (last?.to === number - 1) last.to = number;
+    else runs.push({ from: number, to: number });
   }
-  return flags;
+  return runs.map(({ from, to }) => (from === to ? String(from) : `${from}–${to}`)).join(", ");
 }
