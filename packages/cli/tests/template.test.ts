@@ -145,6 +145,19 @@ describe("what is refused, with nothing written", () => {
     expect(await readFile(path, "utf8")).toBe("an older one");
   });
 
+  test("one long sheet that no PDF can hold, with what to do instead", async () => {
+    const stations = JSON.parse(DEMO.text).survey.stations.map((station: Record<string, string>) =>
+      station.rocker === "0 in" ? { ...station, fromTail: "8 ft" } : station,
+    );
+    const input = changed("survey", { length: "16'3\"", stations });
+    const path = join(out, "outline.pdf");
+    const asked = ["template", "-", "--of", "outline", "--paper", "roll", "-o", path];
+    const result = await runHere(asked, input);
+    expect(result).toMatchObject({ code: 2, out: "" });
+    expect(result.err).toMatch(/5080 mm at most: take pages that are joined/);
+    expect(await readdir(out)).toEqual([]);
+  });
+
   test("fins of a board that has none", async () => {
     const result = await runHere(
       ["template", "-", "--of", "fins", "-o", join(out, "fins.pdf")],

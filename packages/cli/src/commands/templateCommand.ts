@@ -90,11 +90,14 @@ async function draw(plan: Plan, asked: Asked, terminal: Terminal): Promise<strin
   if (asked.ending === ".svg") return paper.templateSvg(template, madeOn);
   if (asked.ending === ".dxf") return paper.templateDxf(template);
   const { rulerReads } = asked;
-  return paper.templatePdf(template, {
-    paper: asked.paper,
-    madeOn,
-    ...(rulerReads === undefined ? {} : { rulerReads }),
-  });
+  const options = { paper: asked.paper, madeOn, ...(rulerReads === undefined ? {} : { rulerReads }) };
+  try {
+    return await paper.templatePdf(template, options);
+  } catch (error) {
+    if (error instanceof paper.SheetTooLongError)
+      throw new RefusedError(`--paper ${asked.paper}: ${error.message}.`);
+    throw error;
+  }
 }
 
 const STAGES: Readonly<Record<(typeof KINDS)[number], string>> = {

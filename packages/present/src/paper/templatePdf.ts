@@ -22,6 +22,7 @@ export interface TemplatePdfOptions {
 /**
  * A template as a PDF to print at 100 %: on pages that are joined by their trim marks, the first with a map of them and all that
  * must be read, or each part on one long sheet for a roll. Rulers, square check, board, version and page stand on every page.
+ * @throws SheetTooLongError where one long sheet is longer than a PDF's page can be
  */
 export function templatePdf(
   template: Template,

@@ -1,4 +1,4 @@
-import type { Plan } from "@lapline/engine";
+import { formatQuantity, length, type Plan, type Units } from "@lapline/engine";
 
 type Finset = NonNullable<Plan["finset"]>;
 
@@ -8,7 +8,11 @@ const RULES: Readonly<Record<Finset["sides"], string>> = {
   centreline: "Both sides set out about the best-fit centreline, not the stringer.",
 };
 
-/** What the fins are measured from, in a sentence. */
-export function setOutWords(finset: Finset): string {
-  return RULES[finset.sides];
+/** What the fins are measured from, and how to draw that line where it is not the stringer. */
+export function setOutWords(finset: Finset, units: Units): string {
+  const { sides, line } = finset;
+  if (sides !== "centreline") return RULES[sides];
+  const beside = (leftM: number): string =>
+    `${formatQuantity(length(Math.abs(leftM), "fine"), units)} to the ${leftM < 0 ? "right" : "left"} of the stringer`;
+  return `${RULES[sides]} Draw that line first: ${beside(line.atTailM)} at the tail tips, ${beside(line.atNoseM)} at the nose tip (left as the surfer stands).`;
 }

@@ -12,7 +12,7 @@ const POINTS_PER_MM = 72 / 25.4;
  * A viewer is asked not to scale when it prints; not every one listens, so each page needs its own rulers.
  * @param compose makes the pages; the typesetter measures text as it will be set
  */
-export async function renderPdf(
+export function renderPdf(
   paper: PaperDocument,
   compose: (type: Typesetter) => readonly PaperPage[],
 ): Promise<Uint8Array> {
@@ -26,8 +26,9 @@ export async function renderPdf(
   }
   root.end();
   ink.type.nameFractionBars();
+  const bytes = collectBytes(document);
   document.end();
-  return collectBytes(document);
+  return bytes;
 }
 
 /** For measuring text where no PDF is made of it. */
@@ -94,15 +95,17 @@ function drawBlock(ink: PdfInk, { items = [], at = { x: 0, y: 0 }, clip }: Paper
   document.restore();
 }
 
-async function collectBytes(document: PDFKit.PDFDocument): Promise<Uint8Array> {
-  const chunks: Uint8Array[] = [];
-  let length = 0;
-  for await (const chunk of document) {
-    const bytes: Uint8Array = typeof chunk === "string" ? new TextEncoder().encode(chunk) : chunk;
-    chunks.push(bytes);
-    length += bytes.byteLength;
-  }
-  const whole = new Uint8Array(length);
+function collectBytes(document: PDFKit.PDFDocument): Promise<Uint8Array> {
+  return new Promise((resolve, reject) => {
+    const chunks: Uint8Array[] = [];
+    document.on("data", (chunk: Uint8Array) => chunks.push(chunk));
+    document.on("error", reject);
+    document.on("end", () => resolve(joinBytes(chunks)));
+  });
+}
+
+function joinBytes(chunks: readonly Uint8Array[]): Uint8Array {
+  const whole = new Uint8Array(chunks.reduce((length, chunk) => length + chunk.byteLength, 0));
   let at = 0;
   for (const chunk of chunks) {
     whole.set(chunk, at);

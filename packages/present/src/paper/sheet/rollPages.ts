@@ -8,6 +8,7 @@ import { footerItems, type PageWords } from "./footerItems";
 import { EDGE_MM, FOOT_MM, LEFT_MM, layOutPage, type PageLayout } from "./pageLayout";
 import { stretchFor } from "./RulerReads";
 import { rulerItems } from "./rulerItems";
+import { LONGEST_PAGE_MM, SheetTooLongError } from "./SheetTooLongError";
 import type { Making } from "./tiledPages";
 
 /** A long sheet: parts beside each other at its head, under them what must be read, rulers and words at the foot. */
@@ -27,13 +28,18 @@ const BETWEEN_COLUMNS_MM = 10;
 const COLUMN_MM = 180;
 const COLUMNS_AT_MOST = 3;
 
-/** Each part on one long sheet of its own, for a printer with a roll. */
+/**
+ * Each part on one long sheet of its own, for a printer with a roll.
+ * @throws SheetTooLongError where a sheet is longer than a page can be
+ */
 export function rollPages(making: Making): readonly PaperPage[] {
   const { parts } = making.template;
   const stretch = stretchFor(making.reads);
   return parts.map((part, i): PaperPage => {
     const place = parts.length > 1 ? part.id : "";
     const sheet = layOutRoll(making, [part], { place, number: i + 1, of: parts.length });
+    const longestMm = Math.max(sheet.layout.widthMm * stretch.x, sheet.layout.heightMm * stretch.y);
+    if (longestMm > LONGEST_PAGE_MM) throw new SheetTooLongError(longestMm);
     return {
       widthMm: sheet.layout.widthMm * stretch.x,
       heightMm: sheet.layout.heightMm * stretch.y,

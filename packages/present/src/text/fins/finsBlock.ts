@@ -41,7 +41,7 @@ export function finsBlock(plan: Plan, units: Units): Block {
 
 function introLines(finset: NonNullable<Plan["finset"]>, units: Units): readonly string[] {
   return wrapText(
-    `${setOutWords(finset)} Distances in ${units === "inch" ? "inches, to 1/32" : "mm, to 0.5"}, from the tail by tape along the bottom.`,
+    `${setOutWords(finset, units)} Distances in ${units === "inch" ? "inches, to 1/32" : "mm, to 0.5"}, from the tail by tape along the bottom.`,
     { indent: 2 },
   );
 }

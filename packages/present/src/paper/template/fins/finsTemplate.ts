@@ -25,7 +25,7 @@ export function finsTemplate(plan: Plan, built: { shape: Shape; finset: Finset }
     orientation: "Bottom up, nose away: LEFT is on your right hand.",
     stops: stopsOf(plan, units),
     notes: [
-      setOutWords(finset),
+      setOutWords(finset, units),
       "Distances from the tail are by tape along the bottom, from a straightedge across the tail tips; the paper is drawn so too, and lies down true. Across, it is true on a flat bottom.",
       ...(finset.marks.some(({ box }) => box !== null)
         ? ["Boxes are drawn at their own size, around the middle of where the plan has them."]
