@@ -39,6 +39,10 @@ try {
     for (const colorScheme of LIGHTS) {
       const context = await browser.newContext({ viewport, colorScheme, reducedMotion: "reduce" });
       const page = await context.newPage();
+      // What is typed for a picture is not kept for the next one.
+      await page.route("**/api/boards/*", (route) =>
+        route.request().method() === "PUT" ? route.abort() : route.continue(),
+      );
       for (const { name, path, at } of PAGES) {
         await page.goto(new URL(path, app.address).href, { waitUntil: "networkidle" });
         await page.evaluate(() => document.fonts.ready);

@@ -21,6 +21,7 @@ export { checkName, readingWords, verdictWords } from "./words/checkWords";
 export { correctionWords } from "./words/correctionWords";
 export { finName } from "./words/finName";
 export { formatTapeLength } from "./words/formatTapeLength";
+export { formatTolerance } from "./words/formatTolerance";
 export { groupCups } from "./words/groupCups";
 export { setOutWords } from "./words/setOutWords";
 export { sortFindings } from "./words/sortFindings";

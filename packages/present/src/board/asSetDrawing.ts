@@ -1,5 +1,6 @@
 import { formatQuantity, length, type Plan, type Units } from "@lapline/engine";
 import type { ArcItem, Drawing, Item, Point } from "../drawing/Drawing";
+import { formatTolerance } from "../words/formatTolerance";
 import { chooseExaggeration } from "./chooseExaggeration";
 import { type FinMark, finBaseItem, placeMark } from "./finMarkItems";
 import { frameOf, type Lay, placeOnBoard, sheetSize } from "./Lay";
@@ -33,7 +34,13 @@ export function asSetDrawing(
 ): Drawing | null {
   const { shape, finset } = plan;
   if (shape === null || finset === null || finset.asSet.length === 0) return null;
-  const view = layTail(shape, finset, { widthMm, textMm, leftMm: MARGIN_MM, rightMm: MARGIN_MM });
+  const view = layTail(shape, finset, {
+    widthMm,
+    textMm,
+    leftMm: MARGIN_MM,
+    rightMm: MARGIN_MM,
+    headLines: 0,
+  });
   const { lay } = view;
   const largestM = Math.max(finset.toleranceM, ...finset.asSet.flatMap(errorSizes));
   const roomMm = Math.min(MOST_ROOM_MM, widthMm * ROOM_SHARE);
@@ -48,7 +55,7 @@ export function asSetDrawing(
     frame: frameOf(lay),
     notes: [
       "Bottom up, nose away: LEFT is on your right hand.",
-      `Thin: as planned; thick: as measured, errors drawn ${times === 1 ? "true to size" : `${times} times`}; a circle is the tolerance, ${formatQuantity(length(finset.toleranceM, "fine"), units)}.`,
+      `Thin: as planned; thick: as measured, errors drawn ${times === 1 ? "true to size" : `${times} times`}; a circle is the tolerance, ${formatTolerance(finset.toleranceM, units)}.`,
     ],
     layers: [
       { id: "foam", items: [foamItem(edge)] },

@@ -30,7 +30,12 @@ export function finDrawing(
 ): Drawing | null {
   const { shape, finset } = plan;
   if (shape === null || finset === null || finset.marks.length === 0) return null;
-  const view = layTail(shape, finset, { widthMm, textMm, ...besideRoom(finset, units, textMm) });
+  const view = layTail(shape, finset, {
+    widthMm,
+    textMm,
+    headLines: 2,
+    ...besideRoom(finset, units, textMm),
+  });
   const { lay, tail } = view;
   const edge = edgeOf(tail.outline, shape.notch, lay);
   const room = { lay, units, textMm };

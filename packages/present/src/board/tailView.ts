@@ -20,19 +20,22 @@ interface TailRoom {
   /** What stands beside the board on the reader's left and right. */
   readonly leftMm: number;
   readonly rightMm: number;
+  /** Lines of text over the cut, under the sides' names. */
+  readonly headLines: number;
 }
 
 /** How much of the board is shown beyond the foremost mark, metres. */
 const BEYOND_M = 0.05;
 const UNDER_MM = 4;
-/** Lines of text over the cut: the strings' figures, and above them the sides' names. */
-const HEAD_EM = 5.4;
+/** The sides' names, over whatever stands over the cut. */
+const NAMES_EM = 2.4;
+const LINE_EM = 1.5;
 
 /** Lays the tail out as large as its sheet's width allows. */
 export function layTail(
   shape: Shape,
   finset: Finset,
-  { widthMm, textMm, leftMm, rightMm }: TailRoom,
+  { widthMm, textMm, leftMm, rightMm, headLines }: TailRoom,
 ): TailView {
   const reachM = Math.max(...finset.marks.map((mark) => mark.leading.at.xM)) + BEYOND_M;
   const tail = cutTail(shape, reachM);
@@ -43,7 +46,7 @@ export function layTail(
     stands: true,
     face: "bottom",
     mmPerM,
-    uTotalMm: UNDER_MM + (reachM + 0.01) * mmPerM + textMm * HEAD_EM,
+    uTotalMm: UNDER_MM + (reachM + 0.01) * mmPerM + textMm * (NAMES_EM + headLines * LINE_EM),
     vTotalMm: widthMm,
     uTailMm: UNDER_MM,
     vStringerMm: leftMm + low * mmPerM,

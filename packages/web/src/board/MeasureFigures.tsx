@@ -12,7 +12,7 @@ export function MeasureFigures({ plan, shape }: { plan: Plan; shape: Shape }) {
   const { units } = useSettings();
   const widths = shape.widths.map((width): FigureEntry => {
     const { name, where } = widthWords(width, units);
-    return { name, of: length(width.widthM), note: <Fractions text={where} /> };
+    return { name, of: length(width.widthM), note: <Fractions text={where} />, minor: true };
   });
   return (
     <Figures
@@ -48,6 +48,7 @@ function weightEntry(byWeight: NonNullable<Plan["byWeight"]>): FigureEntry {
   const { volumeM3, volumeLowM3, volumeHighM3, deckFullness } = byWeight;
   return {
     name: "volume by the scale",
+    minor: true,
     of: volume(volumeM3),
     note: (
       <>

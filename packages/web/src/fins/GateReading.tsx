@@ -6,6 +6,7 @@ import type { FinsForm, VerifyCheck } from "./FinsForm";
 import { readingOf } from "./readingOf";
 import { StateWord } from "./StateWord";
 import { TargetField } from "./TargetField";
+import { Tolerance } from "./Tolerance";
 import { findReading, verifyPlace, withReading } from "./verifyReadings";
 
 /** Something to be read with a figure: what it should be, and the field for what it is. */
@@ -57,7 +58,7 @@ function Allowed({ check }: { check: VerifyCheck }) {
     if (!within) return null;
     return (
       <p className="quiet">
-        within <Amount of={within} />
+        within <Tolerance of={within} />
       </p>
     );
   }
@@ -66,7 +67,7 @@ function Allowed({ check }: { check: VerifyCheck }) {
       left less right <Amount of={differ.of} />
       {differ.within !== null && (
         <>
-          , within <Amount of={differ.within} />
+          , within <Tolerance of={differ.within} />
         </>
       )}
       {differ.read !== null && (

@@ -3,6 +3,7 @@ import { checkName, readingWords } from "@lapline/present";
 import { Amount } from "../shared/Amount";
 import type { VerifyCheck } from "./FinsForm";
 import { StateWord } from "./StateWord";
+import { Tolerance } from "./Tolerance";
 
 /** The two sides against each other: nothing to type, it follows from the marks. */
 export function SidesAlike({ check }: { check: VerifyCheck }) {
@@ -17,7 +18,7 @@ export function SidesAlike({ check }: { check: VerifyCheck }) {
             {readingWords(id)} {readM === null ? "not read" : <Amount of={length(readM, "fine")} />}
             {i === check.lengths.length - 1 && toleranceM !== null && (
               <>
-                ; within <Amount of={length(toleranceM, "fine")} />
+                ; within <Tolerance of={length(toleranceM)} />
               </>
             )}
           </span>

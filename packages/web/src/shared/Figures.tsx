@@ -7,14 +7,16 @@ export interface FigureEntry {
   readonly of: Quantity | null;
   /** Beneath it: its band, or where it is. */
   readonly note?: ReactNode;
+  /** Of the second rank: set smaller. */
+  readonly minor?: boolean;
 }
 
 /** The few numbers of a part that are acted on, large, each with its name. */
 export function Figures({ entries }: { entries: readonly FigureEntry[] }) {
   return (
     <dl className="figures">
-      {entries.map(({ name, of, note }) => (
-        <div key={name}>
+      {entries.map(({ name, of, note, minor = false }) => (
+        <div key={name} className={minor ? "minor" : undefined}>
           <dt>{name}</dt>
           <dd>
             <Amount of={of} />

@@ -1,5 +1,6 @@
 import { angle, formatQuantity, length, type Plan, type Units } from "@lapline/engine";
 import { correctionWords } from "../../words/correctionWords";
+import { formatTolerance } from "../../words/formatTolerance";
 import { formatTable } from "../formatTable";
 import { figure, words } from "./finTables";
 
@@ -13,7 +14,7 @@ export function asSetLines(finset: Finset, units: Units): readonly string[] {
     valueM === null ? "-" : formatQuantity(length(valueM, "fine"), units);
   const turn = (valueRad: number | null): string =>
     valueRad === null ? "-" : formatQuantity(angle(valueRad), units);
-  const tolerance = show(toleranceM);
+  const tolerance = formatTolerance(toleranceM, units);
   return [
     ...formatTable(
       [

@@ -10,6 +10,7 @@ import {
 } from "@lapline/engine";
 import { cautionWords } from "../../words/cautionWords";
 import { checkName, readingWords, verdictWords } from "../../words/checkWords";
+import { formatTolerance } from "../../words/formatTolerance";
 import { formatTable } from "../formatTable";
 import { wrapText } from "../wrapText";
 import { figure, words } from "./finTables";
@@ -34,12 +35,23 @@ export function gateLines({ verify }: Finset, units: Units): readonly string[] {
 }
 
 function readings(check: Check, units: Units): string {
+  const show = (quantity: Quantity): string => formatQuantity(quantity, units);
   const said = [
     ...check.lengths.map(({ id, targetM, toleranceM, readM }) =>
-      reading(check, { id, target: targetM, tolerance: toleranceM, read: readM }, fineLength, units),
+      reading(check, {
+        id,
+        target: show(fineLength(targetM)),
+        within: toleranceM === null ? null : formatTolerance(toleranceM, units),
+        read: readM === null ? null : show(fineLength(readM)),
+      }),
     ),
     ...check.angles.map(({ id, targetRad, toleranceRad, readRad }) =>
-      reading(check, { id, target: targetRad, tolerance: toleranceRad, read: readRad }, angle, units),
+      reading(check, {
+        id,
+        target: show(angle(targetRad)),
+        within: toleranceRad === null ? null : show(angle(toleranceRad)),
+        read: readRad === null ? null : show(angle(readRad)),
+      }),
     ),
   ].filter((text) => text !== null);
   const optional = check.required ? "" : " (if wanted)";
@@ -48,24 +60,18 @@ function readings(check: Check, units: Units): string {
 
 const fineLength = (valueM: number): Quantity => length(valueM, "fine");
 
+/** In words, in the reader's units. */
 interface OneReading {
   readonly id: string;
-  readonly target: number;
-  readonly tolerance: number | null;
-  readonly read: number | null;
+  readonly target: string;
+  readonly within: string | null;
+  readonly read: string | null;
 }
 
 /** The marks' own targets stand in the table above, and are said here only with what was read. */
-function reading(
-  { matter }: Check,
-  { id, target, tolerance, read }: OneReading,
-  quantity: (value: number) => Quantity,
-  units: Units,
-): string | null {
-  const show = (value: number): string => formatQuantity(quantity(value), units);
+function reading({ matter }: Check, { id, target, within, read }: OneReading): string | null {
   if (read === null && (matter === "marks" || matter === "sides")) return null;
-  const within = tolerance === null ? "" : ` +/- ${show(tolerance)}`;
-  return `${readingWords(id)} ${show(target)}${within}${read === null ? "" : `, read ${show(read)}`}`;
+  return `${readingWords(id)} ${target}${within === null ? "" : ` +/- ${within}`}${read === null ? "" : `, read ${read}`}`;
 }
 
 /** How each box is let in, or each base glassed on. */
