@@ -71,7 +71,7 @@ test("a reading that does not fit is marked at its field and on the drawing", as
 
 test("inch and millimetre at once, everywhere on the page", async () => {
   const page = await site.openBoard("five-ten-quad");
-  await page.getByRole("radio", { name: "mm" }).check();
+  await page.getByRole("radio", { name: "mm", exact: true }).check();
   const units = await page.locator("main .unit, main .drawing text").allTextContents();
   expect(units.some((unit) => /mm$/.test(unit))).toBe(true);
   expect(units.filter((unit) => /(?:^\s*|\d )(?:in|ft²|lb)\b|\d['"]/.test(unit))).toEqual([]);
