@@ -118,7 +118,7 @@ describe.each([PHONE, TABLET, DESK])("at $width × $height", (viewport) => {
   test.each(DEMO_BOARDS)("$id stays within the screen, in inch and mm", async ({ id }) => {
     const page = await site.openBoard(id, { viewport });
     for (const units of ["inch", "mm"]) {
-      await page.getByRole("radio", { name: units }).check();
+      await page.getByRole("radio", { name: units, exact: true }).check();
       const over = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
       expect(over).toBeLessThanOrEqual(0);
     }
