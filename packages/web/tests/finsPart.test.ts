@@ -24,7 +24,7 @@ function markOf(finset: Finset, id: string): Finset["marks"][number] {
 const flat = (text: string | null): string => (text ?? "").replace(/\s+/g, " ").trim();
 
 test("another rule for the sides moves the marks on the drawing and in the table", async () => {
-  const page = await site.openBoard(BOARD, { units: "mm" });
+  const page = await site.openBoard(BOARD, { units: "mm", keeps: false });
   const fins = page.locator("#fins");
   const base = fins.locator(".layer-fins .pen-thick").first();
   const before = await base.getAttribute("d");
@@ -38,7 +38,7 @@ test("another rule for the sides moves the marks on the drawing and in the table
 });
 
 test("toe typed in degrees is stated in degrees, and the string follows", async () => {
-  const page = await site.openBoard(BOARD, { units: "mm" });
+  const page = await site.openBoard(BOARD, { units: "mm", keeps: false });
   const front = page.locator("#fins").getByRole("group", { name: "front", exact: true });
   await front.getByLabel("degrees").fill("4");
   await front.getByRole("button", { name: "degrees: 4 deg" }).click();
@@ -54,7 +54,7 @@ test("toe typed in degrees is stated in degrees, and the string follows", async 
 });
 
 test("a fin measured as set gets its errors, its correction and a drawing of both", async () => {
-  const page = await site.openBoard(BOARD, { units: "mm" });
+  const page = await site.openBoard(BOARD, { units: "mm", keeps: false });
   const fins = page.locator("#fins");
   const entry = fins.getByRole("group", { name: "Both marks, front left" });
   const readings = {
@@ -131,7 +131,7 @@ test("the gate says what is out, then what is open, then go; and the fins are cl
     body: JSON.stringify({ ...file, fins }),
   });
   expect(kept.ok).toBe(true);
-  const page = await site.openBoard("gate", { viewport: { width: 360, height: 740 } });
+  const page = await site.openBoard("gate", { viewport: { width: 360, height: 740 }, keeps: false });
   const gate = page.getByRole("region", { name: "Mark and verify" });
   const verdict = gate.getByRole("status").last();
   await expect

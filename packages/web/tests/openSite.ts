@@ -6,6 +6,8 @@ export interface Reader {
   readonly viewport?: { width: number; height: number };
   readonly units?: "inch" | "mm";
   readonly light?: "paper" | "night" | "sun";
+  /** Whether what is typed is kept for the next page; if left out it is. */
+  readonly keeps?: boolean;
 }
 
 export interface Site {
@@ -19,7 +21,10 @@ export interface Site {
 /** The real server with the demo boards, and a browser to look at it with; each page in a context of its own. */
 export async function openSite(): Promise<Site> {
   const [app, browser] = await Promise.all([startApp(), launchBrowser()]);
-  const open = async (path: string, { viewport, units = "inch", light = "paper" }: Reader = {}) => {
+  const open = async (
+    path: string,
+    { viewport, units = "inch", light = "paper", keeps = true }: Reader = {},
+  ) => {
     const context = await browser.newContext({
       viewport: viewport ?? { width: 1440, height: 900 },
       reducedMotion: "reduce",
@@ -32,6 +37,10 @@ export async function openSite(): Promise<Site> {
       },
       [units, light],
     );
+    if (!keeps)
+      await page.route("**/api/boards/*", (route) =>
+        route.request().method() === "PUT" ? route.abort() : route.continue(),
+      );
     await page.goto(new URL(path, app.address).href);
     return page;
   };
