@@ -7,7 +7,8 @@ const BETWEEN_PARTS_MM = 20;
 
 /** What a router or cutter follows stands out from what is only read. */
 const COLOURS: DxfColours = {
-  boxes: 1,
+  "cut-outs": 1,
+  boxes: 8,
   marks: 5,
   bases: 5,
   stringer: 3,

@@ -29,11 +29,32 @@ function readDxf(text: string) {
 const isCircle = (entity: IEntity): entity is ICircleEntity => entity.type === "CIRCLE";
 const isPolyline = (entity: IEntity): entity is ILwpolylineEntity => entity.type === "LWPOLYLINE";
 
+interface Corner {
+  readonly x: number;
+  readonly y: number;
+}
+
+/** Four corners in order, the first side as long as it is wide, all at right angles: both diagonals are alike. */
+function expectRectangle(
+  corners: readonly Corner[],
+  { lengthM, widthM }: { readonly lengthM: number; readonly widthM: number },
+): void {
+  const between = (a: number, b: number) =>
+    Math.hypot(present(corners[b]).x - present(corners[a]).x, present(corners[b]).y - present(corners[a]).y);
+  const measured = [between(0, 1), between(2, 3), between(1, 2), between(3, 0), between(0, 2), between(1, 3)];
+  const diagonal = Math.hypot(lengthM, widthM);
+  [widthM, widthM, lengthM, lengthM, diagonal, diagonal].forEach((sizeM, i) => {
+    expect(Math.abs((measured[i] ?? 0) - 1000 * sizeM)).toBeLessThan(WITHIN_MM);
+  });
+}
+
 describe.each(PAPER_BOARDS)("$id as DXF", ({ plan }) => {
   test("is in millimetres, with a layer for each kind of line", () => {
     const { units, layers } = readDxf(templateDxf(templateOf(plan, "fins")));
     expect(units).toBe(4);
-    expect(layers).toEqual(expect.arrayContaining(["outline", "marks", "boxes", "stringer", "words"]));
+    expect(layers).toEqual(
+      expect.arrayContaining(["outline", "marks", "boxes", "cut-outs", "stringer", "words"]),
+    );
   });
 
   test("has the fin marks where the plan has them", () => {
@@ -44,45 +65,36 @@ describe.each(PAPER_BOARDS)("$id as DXF", ({ plan }) => {
     expect(farthestOff(centres, planMarks(plan))).toBeLessThan(WITHIN_MM);
   });
 
-  test("has each box at its own size, around the middle of the plan's", () => {
+  test("has each box and its cut-out at the plan's size, around the middle of the plan's box", () => {
     const shape = present(plan.shape);
-    const dxf = readDxf(templateDxf(templateOf(plan, "fins")));
-    const boxes = dxf
-      .on("boxes")
-      .filter(isPolyline)
-      .map(({ vertices }) => vertices);
-    const marks = present(plan.finset).marks.filter(({ box }) => box !== null);
-    expect(boxes).toHaveLength(marks.length);
-    const tail = dxf.on("marks").filter(isCircle)[0]?.center;
-    const wanted = planMarks(plan)[0];
-    const origin = { x: present(tail).x - present(wanted).x, y: present(tail).y - present(wanted).up };
+    const finset = present(plan.finset);
+    const { on } = readDxf(templateDxf(templateOf(plan, "fins")));
+    const found = present(on("marks").filter(isCircle)[0]).center;
+    const wanted = present(planMarks(plan)[0]);
+    const origin = { x: found.x - wanted.x, y: found.y - wanted.up };
+    const rectangles = (layer: string) =>
+      on(layer)
+        .filter(isPolyline)
+        .map(({ vertices }) => vertices);
+    const marks = finset.marks.filter(({ box }) => box !== null);
+    for (const layer of ["boxes", "cut-outs"]) expect(rectangles(layer)).toHaveLength(marks.length);
     marks.forEach((mark, i) => {
-      const corners = present(boxes[i]);
       const box = present(mark.box);
-      const side = (a: number, b: number) =>
-        Math.hypot(
-          present(corners[b]).x - present(corners[a]).x,
-          present(corners[b]).y - present(corners[a]).y,
-        );
-      expect([side(0, 1), side(2, 3)].every((mm) => Math.abs(mm - 1000 * box.widthM) < WITHIN_MM)).toBe(true);
-      expect([side(1, 2), side(3, 0)].every((mm) => Math.abs(mm - 1000 * box.lengthM) < WITHIN_MM)).toBe(
-        true,
-      );
-      expect(
-        Math.hypot(
-          present(corners[2]).x - present(corners[0]).x,
-          present(corners[2]).y - present(corners[0]).y,
-        ),
-      ).toBeCloseTo(1000 * Math.hypot(box.lengthM, box.widthM), 2);
-      const middle = {
-        x: corners.reduce((sum, { x }) => sum + x, 0) / 4 - origin.x,
-        y: corners.reduce((sum, { y }) => sum + y, 0) / 4 - origin.y,
-      };
+      const cutOut = present(finset.verify.boxes.find(({ id }) => id === mark.id)).cutOut;
+      expectRectangle(present(rectangles("boxes")[i]), box);
+      expectRectangle(present(rectangles("cut-outs")[i]), cutOut);
       const planned = {
         x: (1000 * box.corners.reduce((sum, { yM }) => sum + yM, 0)) / 4,
         y: (1000 * box.corners.reduce((sum, { xM }) => sum + tapeAt(shape.profile, xM), 0)) / 4,
       };
-      expect(Math.hypot(middle.x - planned.x, middle.y - planned.y)).toBeLessThan(2 * WITHIN_MM);
+      for (const layer of ["boxes", "cut-outs"]) {
+        const corners = present(rectangles(layer)[i]);
+        const middle = {
+          x: corners.reduce((sum, { x }) => sum + x, 0) / 4 - origin.x,
+          y: corners.reduce((sum, { y }) => sum + y, 0) / 4 - origin.y,
+        };
+        expect(Math.hypot(middle.x - planned.x, middle.y - planned.y)).toBeLessThan(2 * WITHIN_MM);
+      }
     });
   });
 

@@ -40,6 +40,23 @@ describe.each(CASES)("$id in $units", ({ plan, units }) => {
     }
   });
 
+  test("the cut-outs' figures are the plan's, in the table and along each box", async () => {
+    const { boxes } = plan.finset?.verify ?? { boxes: [] };
+    const pdf = await makePdf(plan, { of: "fins", paper: "roll", units });
+    const text = extractText(pdf);
+    // Words that stand aslant are read with pdf.js: pdftotext breaks them up.
+    const drawn = (await readPdf(pdf)).flatMap((page) => page.texts.map((each) => each.text)).join("\n");
+    expect(boxes.length).toBeGreaterThan(2);
+    for (const { cutOut } of boxes) {
+      const fine = [cutOut.lengthM, cutOut.widthM, cutOut.depthM].map((valueM) =>
+        show(length(valueM, "fine")),
+      );
+      expect(text).toContain(fine.map((size) => size.replace(/ (in|mm)$/, "")).join(" "));
+      const [long, wide, deep] = fine;
+      expect(drawn).toContain(`cut ${long} × ${wide}, ${deep} deep`);
+    }
+  });
+
   test("the cloth's sizes are the plan's", async () => {
     const text = extractText(await makePdf(plan, { of: "cloth", paper: "roll", units }));
     for (const piece of plan.layup?.pieces ?? []) {

@@ -9,6 +9,8 @@ import { type MappedPart, pageMaps } from "./pageMap";
 export interface CoverRoom {
   readonly type: Typesetter;
   readonly widthMm: number;
+  /** Text a little smaller than usual, where that saves a page; 1 if left out. */
+  readonly scale?: number;
 }
 
 const PRINTING =
@@ -20,15 +22,15 @@ const JOINING =
 export function coverPieces(
   template: Template,
   parts: readonly MappedPart[],
-  { type, widthMm }: CoverRoom,
+  room: CoverRoom,
 ): readonly FlowPiece[] {
-  const make = new TextPieces(type, widthMm);
+  const make = new TextPieces(room.type, room.widthMm, room.scale);
   const steps = [PRINTING, ...(parts.length > 0 ? [JOINING] : []), ...template.steps];
   return [
     make.title(template.boardName),
     make.paragraph(`${template.title} at full size. ${template.orientation}`),
     ...template.stops.map((stop) => make.stop(`STOP: ${stop}`)),
-    ...figurePieces(template, parts, { type, widthMm }),
+    ...figurePieces(template, parts, room),
     make.heading("What to do"),
     ...steps.map((step, i) => make.step(step, i + 1)),
     ...(template.cautions.length > 0
@@ -43,9 +45,9 @@ const BESIDE_MM = 10;
 function figurePieces(
   template: Template,
   parts: readonly MappedPart[],
-  { type, widthMm }: CoverRoom,
+  { type, widthMm, scale }: CoverRoom,
 ): readonly FlowPiece[] {
-  const make = new TextPieces(type, widthMm);
+  const make = new TextPieces(type, widthMm, scale);
   const tables = template.tables.map((table): readonly FlowPiece[] => [
     make.heading(table.title),
     tablePiece(table, widthMm, type),
@@ -58,7 +60,7 @@ function figurePieces(
   if (beside.length > 1 || (beside[0]?.widthMm ?? 0) > widthMm - besideMm - BESIDE_MM) {
     return [...tables.flat(), ...notesIn(make), heading, ...pageMaps(parts, widthMm)];
   }
-  const left = [...(tables.at(-1) ?? []), ...notesIn(new TextPieces(type, besideMm))];
+  const left = [...(tables.at(-1) ?? []), ...notesIn(new TextPieces(type, besideMm, scale))];
   return [...tables.slice(0, -1).flat(), besidePiece(left, [heading, ...beside], besideMm + BESIDE_MM)];
 }
 

@@ -23,7 +23,7 @@ const NAME_MM = 3;
 const WIDE_PER_EM = 0.66;
 const BETWEEN_MM = 8;
 /** Layers that let a part be recognised when it is drawn small. */
-const SHOWN = new Set(["outline", "bases", "boxes", "stringer", "stations"]);
+const SHOWN = new Set(["outline", "bases", "cut-outs", "stringer", "stations"]);
 
 /** How the pages of each part lie together, several maps beside each other where they fit. */
 export function pageMaps(parts: readonly MappedPart[], widthMm: number): readonly WidePiece[] {

@@ -55,9 +55,16 @@ function coverDrafts(
   layout: PageLayout,
 ): readonly Draft[] {
   const room = insetForText(layout.window);
-  const pieces = coverPieces(template, tilings, { type, widthMm: room.widthMm });
-  return flowPieces(pieces, () => room).map((blocks) => ({ layout, place: "", blocks }));
+  const tries = TEXT_SCALES.map((scale) => {
+    const pieces = coverPieces(template, tilings, { type, widthMm: room.widthMm, scale });
+    return flowPieces(pieces, () => room);
+  });
+  const best = tries.reduce((kept, each) => (each.length < kept.length ? each : kept));
+  return best.map((blocks) => ({ layout, place: "", blocks }));
 }
+
+/** Text is set smaller only where that saves a page. */
+const TEXT_SCALES = [1, 0.94, 0.88];
 
 /** Lines of text are no wider than can be read. */
 const TEXT_AT_MOST_MM = 186;

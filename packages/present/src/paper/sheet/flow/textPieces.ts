@@ -27,6 +27,8 @@ export class TextPieces {
   constructor(
     private readonly type: Typesetter,
     private readonly widthMm: number,
+    /** Everything a little smaller, where that saves a page. */
+    private readonly scale = 1,
   ) {}
 
   title(text: string): FlowPiece {
@@ -55,7 +57,8 @@ export class TextPieces {
     return this.piece(text, { ...BODY, mark: `${number}` });
   }
 
-  private piece(text: string, look: Look): FlowPiece {
+  private piece(text: string, given: Look): FlowPiece {
+    const look = { ...given, sizeMm: given.sizeMm * this.scale, gapMm: given.gapMm * this.scale ** 2 };
     const indentMm = look.mark === undefined ? 0 : 6;
     const measure = (part: string) => this.type.widthMm(part, look);
     const lines = wrapToWidth(text, this.widthMm - indentMm, measure);

@@ -67,3 +67,8 @@ export function lineLeftM({ finset: { line } }: FinSheet, xM: number): number {
 
 /** To which side of the sheet a mark lies: 1 at the reader's right, where LEFT is with the bottom up. */
 export const sheetSide = (mark: FinMark): 1 | -1 => (mark.side === "right" ? -1 : 1);
+
+/** What is routed out for a mark's box; null where none is. */
+export function cutOutOf({ finset }: FinSheet, mark: FinMark) {
+  return finset.verify.boxes.find(({ id }) => id === mark.id)?.cutOut ?? null;
+}

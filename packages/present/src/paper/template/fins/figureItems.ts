@@ -1,7 +1,7 @@
 import { formatQuantity, length } from "@lapline/engine";
 import type { Item, Point, TextItem } from "../../../drawing/Drawing";
 import { backed } from "../backed";
-import { type FinMark, type FinSheet, placeMark, placeOnPaper } from "./FinSheet";
+import { cutOutOf, type FinMark, type FinSheet, placeMark, placeOnPaper } from "./FinSheet";
 import { diagonals, ENDS, type MarkEnd, type Measure, squares, strings } from "./measureItems";
 
 const FIGURE_MM = 3.6;
@@ -76,7 +76,7 @@ function squareFigures({ mark, end, from, to }: Measure, show: Show): readonly T
 /** Beside a centre fin's mark, under the word for its trailing end and over that for its leading one. */
 function centreFigure(sheet: FinSheet, mark: FinMark, end: MarkEnd, show: Show): TextItem {
   const at = placeMark(sheet, mark, end);
-  const clear = Math.max(5, 500 * (mark.box?.widthM ?? 0)) + 1.5;
+  const clear = Math.max(5, 500 * (cutOutOf(sheet, mark)?.widthM ?? 0)) + 1.5;
   return {
     kind: "text",
     role: "figure",

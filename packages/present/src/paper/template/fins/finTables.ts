@@ -5,7 +5,11 @@ import type { Finset } from "./FinSheet";
 
 /** Every mark's distances and angles, and the diagonals of each pair, as the plan has them. */
 export function finTables(finset: Finset, units: Units): readonly TemplateTable[] {
-  return [markTable(finset, units), ...(finset.pairs.length > 0 ? [diagonalTable(finset, units)] : [])];
+  return [
+    markTable(finset, units),
+    ...(finset.verify.boxes.length > 0 ? [cutOutTable(finset, units)] : []),
+    ...(finset.pairs.length > 0 ? [diagonalTable(finset, units)] : []),
+  ];
 }
 
 function markTable({ marks }: Finset, units: Units): TemplateTable {
@@ -41,6 +45,32 @@ function markTable({ marks }: Finset, units: Units): TemplateTable {
 
 const stringFigure = (aimM: number, show: (valueM: number) => string) =>
   aimM < 0 ? `${show(-aimM)} over` : show(aimM);
+
+/** Pockets alike in one row. Depths count from the surface that the router stands on. */
+function cutOutTable({ verify }: Finset, units: Units): TemplateTable {
+  const show = (valueM: number) => formatBareLength(valueM, units, "fine");
+  const rows: Array<{ readonly ids: string[]; readonly figures: readonly string[] }> = [];
+  for (const { id, cutOut, bits } of verify.boxes) {
+    const bitM = bits.find((bit) => bit.id === units)?.diameterM ?? null;
+    const sizes = [cutOut.lengthM, cutOut.widthM, cutOut.depthM].map(show);
+    const figures = [...sizes, bitM === null ? "–" : show(bitM)];
+    const alike = rows.find((row) => row.figures.join(" ") === figures.join(" "));
+    if (alike === undefined) rows.push({ ids: [id], figures });
+    else alike.ids.push(id);
+  }
+  return {
+    title: `Cut-outs, in ${unitWord(units)}, deep from the ${SURFACES[verify.surface]}`,
+    wordColumns: 1,
+    columns: ["box", "long", "wide", "deep", "bit at most"],
+    rows: rows.map(({ ids, figures }) => [ids.join(", "), ...figures]),
+  };
+}
+
+const SURFACES: Readonly<Record<Finset["verify"]["surface"], string>> = {
+  foam: "foam",
+  laminate: "laminate",
+  fill: "fill coat",
+};
 
 const DIAGONAL_WORDS = {
   "nose-trailing": "nose tip to trailing",

@@ -5,11 +5,12 @@ import { setOutWords } from "../../../words/setOutWords";
 import { cautionsAt } from "../cautionsAt";
 import { stopsOf } from "../stopsOf";
 import type { Template } from "../Template";
+import { boxItems, cutOutItems } from "./boxItems";
 import { type FinSheet, type Finset, layOutFinSheet, placeMark, type Shape } from "./FinSheet";
 import { figureItems } from "./figureItems";
 import { finTables } from "./finTables";
 import { bestFitItems, edgeItems, stringerItems, tailTipItems } from "./lineItems";
-import { baseItems, boxItems, markItems, plugItems } from "./markItems";
+import { baseItems, markItems, plugItems } from "./markItems";
 import { diagonalItems, squareItems, stringItems } from "./measureItems";
 import { wordItems } from "./wordItems";
 
@@ -28,13 +29,15 @@ export function finsTemplate(plan: Plan, built: { shape: Shape; finset: Finset }
       setOutWords(finset, units),
       "Distances from the tail are by tape along the bottom, from a straightedge across the tail tips; the paper is drawn so too, and lies down true. Across, it is true on a flat bottom.",
       ...(finset.marks.some(({ box }) => box !== null)
-        ? ["Boxes are drawn at their own size, around the middle of where the plan has them."]
+        ? [
+            "Boxes (dashed) and their cut-outs are drawn at their own size, around the middle of where the plan has them.",
+          ]
         : []),
     ],
     steps: [
       "Board bottom up, nose away. Lay the stringer line on the stringer and the straightedge line across the tail tips; LEFT is on your right hand. Let the paper hang over the rails. Tape it down.",
       "Prick through each cross: trailing and leading marks. Take the paper off and join them: these are the base lines.",
-      "Check before anything is cut: each string past the nose, both diagonals of a pair alike, each mark from the tail by tape and from the line. Say left and right aloud.",
+      "Mark and verify, before anything is cut: each string past the nose, both diagonals of a pair alike, each mark from the tail by tape and from the line. Say left and right aloud.",
     ],
     cautions: cautionsAt(plan, ["mark-fins", "set-boxes"]),
     tables: finTables(finset, units),
@@ -58,6 +61,7 @@ function drawingOf(sheet: FinSheet): Drawing {
       { id: "stringer", items: stringerItems(sheet) },
       { id: "best-fit", items: bestFitItems(sheet) },
       { id: "boxes", items: boxItems(sheet) },
+      { id: "cut-outs", items: cutOutItems(sheet) },
       { id: "bases", items: baseItems(sheet) },
       { id: "marks", items: markItems(sheet) },
       { id: "outline", items: edgeItems(sheet) },

@@ -1,7 +1,7 @@
 import { formatQuantity, length } from "@lapline/engine";
 import type { Item, Point, TextItem } from "../../../drawing/Drawing";
 import { backed } from "../backed";
-import { type FinMark, type FinSheet, placeMark, placeOnPaper, sheetSide } from "./FinSheet";
+import { cutOutOf, type FinMark, type FinSheet, placeMark, placeOnPaper, sheetSide } from "./FinSheet";
 
 const ARM_MM = 5;
 const RING_MM = 2;
@@ -23,7 +23,7 @@ export function markItems(sheet: FinSheet): readonly Item[] {
   return sheet.finset.marks.flatMap((mark) =>
     ENDS.flatMap((end): Item[] => {
       const at = placeMark(sheet, mark, end);
-      return [...crossItems(at), endName(mark, end, at)];
+      return [...crossItems(at), endName(sheet, mark, { end, at })];
     }),
   );
 }
@@ -46,9 +46,13 @@ function crossItems({ x, y }: Point): readonly Item[] {
 }
 
 /** Beside the mark, on the side away from the line; a centre fin's at the reader's left, clear of its name. */
-function endName(mark: FinMark, end: "trailing" | "leading", at: Point): TextItem {
+function endName(
+  sheet: FinSheet,
+  mark: FinMark,
+  { end, at }: { readonly end: "trailing" | "leading"; readonly at: Point },
+): TextItem {
   const side = mark.side === "centre" ? -1 : sheetSide(mark);
-  const boxMm = 500 * (mark.box?.widthM ?? 0);
+  const boxMm = 500 * (cutOutOf(sheet, mark)?.widthM ?? 0);
   const away = Math.max(ARM_MM, boxMm) + 1.5;
   return {
     kind: "text",
@@ -57,45 +61,6 @@ function endName(mark: FinMark, end: "trailing" | "leading", at: Point): TextIte
     anchor: side === 1 ? "start" : "end",
     at: { x: at.x + side * away, y: at.y + (end === "trailing" ? 4.2 : -1.8) },
     text: end,
-  };
-}
-
-/**
- * Each box as it is cut: as long and as wide as the box is, its middle and direction where the plan has its middle line. Laid
- * along the bottom, the plan's own ends lie a few tenths further apart than the box is long.
- */
-export function boxItems(sheet: FinSheet): readonly Item[] {
-  return sheet.finset.marks.flatMap((mark): Item[] => {
-    const { box } = mark;
-    if (box === null) return [];
-    const { middle, along } = boxLine(sheet, box);
-    const across = { x: -along.y, y: along.x };
-    const corner = (rear: 1 | -1, out: 1 | -1): Point => ({
-      x: middle.x + 500 * (rear * box.lengthM * along.x + out * box.widthM * across.x),
-      y: middle.y + 500 * (rear * box.lengthM * along.y + out * box.widthM * across.y),
-    });
-    const points = [corner(-1, -1), corner(-1, 1), corner(1, 1), corner(1, -1)];
-    return [{ kind: "polyline", closed: true, pen: "thin", tone: "graphite", points }];
-  });
-}
-
-type Box = NonNullable<FinMark["box"]>;
-
-/** The middle of the plan's box on the paper and the direction from its rear to its front, of length one. */
-function boxLine(sheet: FinSheet, { corners }: Box): { middle: Point; along: Point } {
-  const places = Object.fromEntries(
-    corners.map(({ id, xM, yM }) => [id, placeOnPaper(sheet, xM, yM)] as const),
-  );
-  const between = (a: string, b: string): Point => ({
-    x: ((places[a]?.x ?? 0) + (places[b]?.x ?? 0)) / 2,
-    y: ((places[a]?.y ?? 0) + (places[b]?.y ?? 0)) / 2,
-  });
-  const rear = between("rear-inner", "rear-outer");
-  const front = between("front-inner", "front-outer");
-  const lengthMm = Math.hypot(front.x - rear.x, front.y - rear.y);
-  return {
-    middle: { x: (rear.x + front.x) / 2, y: (rear.y + front.y) / 2 },
-    along: { x: (front.x - rear.x) / lengthMm, y: (front.y - rear.y) / lengthMm },
   };
 }
 

@@ -2,7 +2,7 @@ import { angle, formatQuantity, length } from "@lapline/engine";
 import { placeOnSheet } from "../../../board/Lay";
 import type { Item, Point, TextItem } from "../../../drawing/Drawing";
 import { backed } from "../backed";
-import { type FinMark, type FinSheet, placeMark, sheetSide } from "./FinSheet";
+import { cutOutOf, type FinMark, type FinSheet, placeMark, sheetSide } from "./FinSheet";
 
 const NAME_MM = 5;
 const NOTE_MM = 3.2;
@@ -33,7 +33,7 @@ function nameItems(sheet: FinSheet, mark: FinMark): readonly TextItem[] {
   const [trailing, leading] = [placeMark(sheet, mark, "trailing"), placeMark(sheet, mark, "leading")];
   const turnRad = Math.atan2(leading.y - trailing.y, leading.x - trailing.x);
   const middle = { x: (trailing.x + leading.x) / 2, y: (trailing.y + leading.y) / 2 };
-  const clearMm = Math.max(2, 500 * (mark.box?.widthM ?? 0));
+  const clearMm = Math.max(2, 500 * (cutOutOf(sheet, mark)?.widthM ?? 0));
   const inwards = mark.side === "centre" ? 1 : -sheetSide(mark);
   const beside = (side: number, offMm: number): Point => ({
     // Square to the base, to the reader's right of it where the side is 1.
@@ -67,8 +67,9 @@ function angleWords({ units }: FinSheet, mark: FinMark): string {
   return mark.side === "centre" ? cant : `toe ${show(mark.toeRad)}, ${cant}`;
 }
 
-function boxWords({ units }: FinSheet, { box }: FinMark): string | null {
-  if (box === null) return null;
-  const show = (valueM: number) => formatQuantity(length(valueM, "fine"), units);
-  return `cut ${show(box.lengthM)} × ${show(box.widthM)}, ${show(box.depthM)} deep`;
+function boxWords(sheet: FinSheet, mark: FinMark): string | null {
+  const cutOut = cutOutOf(sheet, mark);
+  if (cutOut === null) return null;
+  const show = (valueM: number) => formatQuantity(length(valueM, "fine"), sheet.units);
+  return `cut ${show(cutOut.lengthM)} × ${show(cutOut.widthM)}, ${show(cutOut.depthM)} deep`;
 }

@@ -27,7 +27,7 @@ export function outlineTemplate(plan: Plan, shape: Shape, units: Units): Templat
       id: side,
       title: `${side === "left" ? "Left" : "Right"} half`,
       drawing,
-      keepWhole: keepWhole(drawing),
+      keepWhole: keepWholeOf(drawing, stations),
     };
   };
   return {
@@ -70,5 +70,8 @@ function stationTable(
   };
 }
 
-/** No joint runs along the stringer's straight edge. */
-const keepWhole = ({ frame }: Drawing) => ({ x: [frame.origin.x], y: [] });
+/** No joint runs along the stringer's straight edge, nor through a station. */
+const keepWholeOf = ({ frame }: Drawing, stations: readonly StationPlace[]) => ({
+  x: [frame.origin.x],
+  y: stations.map(({ tapeM }) => frame.origin.y + frame.alongMmPerM.y * tapeM),
+});
