@@ -1,10 +1,13 @@
 import "@fontsource-variable/archivo/wdth.css";
 import "./tokens.css";
 import "./base.css";
+import "./tape.css";
+import "./tables.css";
 import "./drawing.css";
 import "./shed.css";
+import "./build-line.css";
+import "./survey.css";
 import "./board.css";
-import "./facts.css";
 import "./fins.css";
 import "./gate.css";
 import { StrictMode } from "react";

@@ -1,12 +1,12 @@
-import { length } from "@lapline/engine";
+import { formatQuantity, length } from "@lapline/engine";
 import { setOutWords } from "@lapline/present";
 import { FindingTape } from "../board/FindingTape";
 import { useSettings } from "../settings/Settings";
-import { Amount } from "../shared/Amount";
 import { Fold } from "../shared/Fold";
-import type { FinsForm } from "./FinsForm";
+import { Fractions } from "../shared/Fractions";
+import type { Finset, FinsForm } from "./FinsForm";
 import { findingsAt } from "./findingsAt";
-import { SidesTable } from "./SidesTable";
+import { SidesTable, STAYS_M } from "./SidesTable";
 
 const RULES = ["average", "rail", "centreline"] as const;
 
@@ -25,40 +25,46 @@ export function SidesSwitch({ form }: { form: FinsForm }) {
       ))}
       <fieldset className="switch sides-switch">
         <legend className="unseen">Sides set out by</legend>
-        {RULES.map((rule) => {
-          const outM = finset?.sidesCompared.find(({ id }) => id === rule)?.asymmetryM;
-          return (
-            <label key={rule}>
-              <input
-                type="radio"
-                name="fins-sides"
-                value={rule}
-                checked={inForce === rule}
-                onChange={() => edit(["fins", "sides"], rule)}
-              />
-              <span>
-                {rule}
-                <small>
-                  {finset?.recommendedSides === rule && hasPairs ? "recommended, " : ""}
-                  {outM === undefined ? (
-                    ""
-                  ) : (
-                    <>
-                      rails differ <Amount of={length(outM, "fine")} />
-                    </>
-                  )}
-                </small>
-              </span>
-            </label>
-          );
-        })}
+        {RULES.map((rule) => (
+          <label key={rule}>
+            <input
+              type="radio"
+              name="fins-sides"
+              value={rule}
+              checked={inForce === rule}
+              onChange={() => edit(["fins", "sides"], rule)}
+            />
+            <span>
+              {rule}
+              <small>{finset === null || !hasPairs ? "" : describeRule(finset, rule)}</small>
+            </span>
+          </label>
+        ))}
       </fieldset>
-      {finset !== null && <p className="says">{setOutWords(finset, units)}</p>}
+      {finset !== null && (
+        <p className="says">
+          <Fractions text={setOutWords(finset, units)} />
+        </p>
+      )}
       {finset !== null && hasPairs && (
-        <Fold title="What each rule comes to">
+        <Fold title="What each rule comes to" isFolded>
           <SidesTable finset={finset} />
         </Fold>
       )}
     </>
   );
+}
+
+/** Whether a rule suits the board, and how far it would move a mark at most; in millimetres in both systems. */
+function describeRule(finset: Finset, rule: (typeof RULES)[number]): string {
+  const pairs = finset.sidesCompared.find(({ id }) => id === rule)?.pairs ?? [];
+  const moves = pairs.flatMap(({ leftMovesM, rightMovesM }) => [Math.abs(leftMovesM), Math.abs(rightMovesM)]);
+  const mostM = Math.max(0, ...moves);
+  const does =
+    rule === finset.sides
+      ? "in force"
+      : mostM < STAYS_M
+        ? "moves nothing"
+        : `moves ${formatQuantity(length(mostM, "fine"), "mm")} at most`;
+  return finset.recommendedSides === rule ? `recommended, ${does}` : does;
 }

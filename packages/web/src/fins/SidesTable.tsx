@@ -7,7 +7,7 @@ type Compared = Finset["sidesCompared"][number];
 type Pair = Compared["pairs"][number];
 
 /** Closer than this a mark stays where it is: a pencil line is wider. */
-const STAYS_M = 0.0001;
+export const STAYS_M = 0.0001;
 
 /** For each pair, what the three rules come to: from the stringer, from its own rail, and how far each mark would move. */
 export function SidesTable({ finset }: { finset: Finset }) {

@@ -1,7 +1,7 @@
 import { DEMO_BOARDS, readBoardFile } from "@lapline/contract";
 import { planBuild } from "@lapline/engine";
 import { expect, it } from "vitest";
-import { setOutWords } from "./setOutWords";
+import { setOutWords } from "../src/words/setOutWords";
 
 it("says where to draw the best-fit line, since a builder has only the stringer to measure from", () => {
   const demo = DEMO_BOARDS.find(({ id }) => id === "six-four-tri")!;
