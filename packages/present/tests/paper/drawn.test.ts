@@ -1,5 +1,11 @@
 import type { Plan } from "@lapline/engine";
-import DxfParser, { type ICircleEntity, type IEntity, type ILwpolylineEntity } from "dxf-parser";
+import DxfParser, {
+  type ICircleEntity,
+  type IEntity,
+  type ILineEntity,
+  type ILwpolylineEntity,
+  type ITextEntity,
+} from "dxf-parser";
 import { describe, expect, test } from "vitest";
 import { buildTemplate, type Template, templateDxf, templateSvg } from "../../src/paper";
 import { PAPER_BOARDS } from "./paperBoards";
@@ -27,6 +33,8 @@ function readDxf(text: string) {
 }
 
 const isCircle = (entity: IEntity): entity is ICircleEntity => entity.type === "CIRCLE";
+const isLine = (entity: IEntity): entity is ILineEntity => entity.type === "LINE";
+const isText = (entity: IEntity): entity is ITextEntity => entity.type === "TEXT";
 const isPolyline = (entity: IEntity): entity is ILwpolylineEntity => entity.type === "LWPOLYLINE";
 
 interface Corner {
@@ -63,6 +71,30 @@ describe.each(PAPER_BOARDS)("$id as DXF", ({ plan }) => {
       .filter(isCircle)
       .map(({ center }) => ({ x: center.x, y: -center.y }));
     expect(farthestOff(centres, planMarks(plan))).toBeLessThan(WITHIN_MM);
+  });
+
+  test("has LEFT at the reader's right, in the marks and in the words", () => {
+    const { on } = readDxf(templateDxf(templateOf(plan, "fins")));
+    const stringerX = present(present(on("stringer").find(isLine)).vertices[0]).x;
+    const { marks } = present(plan.finset);
+    const rings = on("marks").filter(isCircle);
+    marks.forEach(({ trailing, leading }, i) => {
+      [trailing, leading].forEach(({ at }, end) => {
+        expect(present(rings[2 * i + end]).center.x - stringerX).toBeCloseTo(1000 * at.yM, 2);
+      });
+    });
+    const xOf = (text: string) =>
+      present(
+        on("words")
+          .filter(isText)
+          .find((each) => each.text === text),
+      ).startPoint.x;
+    expect(xOf("LEFT is here")).toBeGreaterThan(stringerX);
+    expect(xOf("RIGHT")).toBeLessThan(stringerX);
+    for (const { id, side } of marks) {
+      if (side === "left") expect(xOf(id)).toBeGreaterThan(stringerX);
+      if (side === "right") expect(xOf(id)).toBeLessThan(stringerX);
+    }
   });
 
   test("has each box and its cut-out at the plan's size, around the middle of the plan's box", () => {
