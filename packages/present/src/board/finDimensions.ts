@@ -85,6 +85,8 @@ export function fromRailItems(finset: Finset, { lay, units, textMm }: DimensionR
       sizeMm: textMm,
       extend: false,
       textAt: mark.side === "left" ? "after" : "before",
+      // Half of the box lies between, on both sides of the middle where the figure would stand.
+      takenMm: (mark.box?.widthM ?? 0) * lay.mmPerM + 1,
     };
   });
 }

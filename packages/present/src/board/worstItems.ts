@@ -10,8 +10,9 @@ import type { PlanLayout } from "./planLayout";
 
 type Shape = NonNullable<Plan["shape"]>;
 
-/** How far the figure may move along the board to stand clear of the fins, in steps of its own height. */
-const MOST_STEPS = 40;
+/** How far the figure may move along the board to stand clear of the fins: in steps of a share of its height. */
+const STEP_EM = 0.25;
+const MOST_STEPS = 160;
 const CLEAR_MM = 0.8;
 
 /**
@@ -30,7 +31,7 @@ export function worstItems(
   const fins = (plan.finset?.marks ?? []).map((mark) => boxAround(markPoints(mark, lay)));
   const uMm = uOf(lay, worstFromTailM);
   const places = listShifts().map((steps) =>
-    figureAt(shape, layout, { difference, u: uMm + steps * textMm }),
+    figureAt(shape, layout, { difference, u: uMm + steps * STEP_EM * textMm }),
   );
   const clear = places.filter((place) => place !== null).find((place) => isClear(place, fins));
   if (clear === undefined) return [];
@@ -77,7 +78,8 @@ function figureAt(
   };
   const box = boxOfText(figure);
   const inner = lay.stands ? (outward > 0 ? box.left : box.right) : outward > 0 ? box.top : box.bottom;
-  return outward * (inner - lay.vStringerMm) > 0 ? figure : null;
+  const isOver = !lay.stands && (box.left < uOf(lay, 0) + 1 || box.right > uOf(lay, shape.lengthM) - 1);
+  return outward * (inner - lay.vStringerMm) > 0 && !isOver ? figure : null;
 }
 
 /** From the place of the difference to a figure that had to step aside. */

@@ -105,4 +105,6 @@ export interface DimensionItem {
   readonly extend?: boolean;
   /** Beyond which end a text stands that does not fit between them: the one with the larger coordinate if left out. */
   readonly textAt?: "before" | "after";
+  /** Room between them that something else takes, so that the text must do without it; 1 mm if left out, or none without extension lines. */
+  readonly takenMm?: number;
 }

@@ -25,8 +25,8 @@ export function layOutDimension(item: DimensionItem): ReadonlyArray<LineItem | H
   const span = end.along - start.along;
   const textWidth = estimateTextWidthMm(item.text, item.sizeMm);
   const headsInside = span >= 2.5 * ARROW_LENGTH;
-  // Without extension lines a figure may reach from end to end.
-  const textInside = span >= textWidth + (item.extend === false ? 0 : 1);
+  const taken = item.takenMm ?? (item.extend === false ? 0 : 1);
+  const textInside = span >= textWidth + taken;
 
   const parts: Array<LineItem | HatchItem | TextItem> = [];
   if (item.extend !== false) {
