@@ -1,4 +1,4 @@
-import type { Plan } from "@lapline/engine";
+import type { Phrase, Plan } from "@lapline/engine";
 import { z } from "zod";
 import { finsetSchema } from "./finsetSchema";
 import { layupSchema } from "./layupSchema";
@@ -26,12 +26,21 @@ const quantity = z.object({
   grain: z.enum(["coarse", "normal", "fine"]).exactOptional(),
 });
 
+const clause = z.object({
+  get phrase(): z.ZodType<Phrase> {
+    return phrase;
+  },
+});
+
+/** Text of the sentence itself, and what was put into it: a quantity, a word or a sentence. */
+const phrase = z.array(z.union([z.string(), quantity, z.object({ word: z.string() }), clause]));
+
 const finding = z.object({
   code: z.string(),
   severity: z.enum(["note", "warning", "blocker"]),
   path: z.string(),
   text: z.string(),
-  says: z.array(z.union([z.string(), quantity])),
+  says: phrase,
 });
 
 const assumption = z.object({ path: z.string(), value: z.string(), why: z.string(), source: z.string() });
