@@ -3,10 +3,10 @@ import { describe, expect, it } from "vitest";
 import { POLYESTER } from "../src/constants/resins";
 import { STUDENT_T_95 } from "../src/constants/studentT";
 import { dayNightPieces, readingPieces } from "../src/mix/airPieces";
+import { buildCureCurve } from "../src/mix/buildCureCurve";
 import { buildMix } from "../src/mix/buildMix";
 import { computeActivationEnergy } from "../src/mix/computeActivationEnergy";
 import { computeDewPointK } from "../src/mix/computeDewPointK";
-import { computeReadyS } from "../src/mix/computeReadyS";
 import { fitPeroxideGel, type GelPoints } from "../src/mix/fitPeroxideGel";
 import type { ClockPlan } from "../src/mix/MixPlan";
 import { kelvin, makeLayup } from "./fixtures/mixLayup";
@@ -203,7 +203,7 @@ describe("cure in air that changes", () => {
     const [dayK, nightK, leastK] = [kelvin(18), kelvin(nightTakesH === null ? 10 : 16), kelvin(15)];
     const air = { dayK, nightK, workdayS: workdayH * HOUR_S };
     const stageS = (airK: number) => (airK === dayK ? dayTakesH : (nightTakesH ?? 1)) * HOUR_S;
-    const readyS = computeReadyS(dayNightPieces(air, startH * HOUR_S), stageS, leastK);
+    const readyS = buildCureCurve(dayNightPieces(air), stageS, leastK).readyS(startH * HOUR_S, 1, "credited");
     expect(Math.abs(readyS! / HOUR_S - expectedH)).toBeLessThanOrEqual(cure.toleranceH);
   });
 
@@ -214,7 +214,8 @@ describe("cure in air that changes", () => {
     { atS: 6 * HOUR_S, airK: kelvin(17) },
     { atS: 40 * HOUR_S, airK: kelvin(27) },
   ];
-  const ready = (stepS: number) => computeReadyS(readingPieces(readings, 0, stepS), stageS, kelvin(10))!;
+  const ready = (stepS: number) =>
+    buildCureCurve(readingPieces(readings, stepS), stageS, kelvin(10)).readyS(0, 1, "credited")!;
 
   it("converges as the steps between readings are halved", () => {
     const [coarse, middle, fine, finest] = [3600, 1800, 900, 450].map(ready) as [
@@ -241,7 +242,9 @@ describe("cure in air that changes", () => {
 
   it("credits nothing below the least temperature, however long", () => {
     const air = { dayK: kelvin(14), nightK: kelvin(8), workdayS: 9 * HOUR_S };
-    expect(computeReadyS(dayNightPieces(air, 0), () => HOUR_S, kelvin(15))).toBeNull();
+    const curve = buildCureCurve(dayNightPieces(air), () => HOUR_S, kelvin(15));
+    expect(curve.readyS(0, 1, "credited")).toBeNull();
+    expect(curve.readyS(0, 1, "closing")).toBeCloseTo(HOUR_S, 6);
   });
 });
 

@@ -1,12 +1,14 @@
-import type { AirPiece } from "./computeReadyS";
+import type { AirPiece } from "./AirPiece";
 import type { Crew } from "./computeSpreadS";
 
 /** The shop's air. Time counts from the start of a working day, on which a coat goes on. */
 export interface AirCurve {
+  /** Nought of its times as wall time on the scale of `parseWallTimeS`; null where no day is given. */
+  readonly zeroWallS: number | null;
   /** Mean over the working hours. */
   readonly workingK: number;
-  /** Even stretches from `startS` on, their times counted from there; they end where nothing more is known. */
-  readonly pieces: (startS: number) => Iterable<AirPiece>;
+  /** Even stretches without gaps, from the start of work on; they end where nothing more is known. */
+  readonly pieces: readonly AirPiece[];
   /** How much the air warms over the hours after the start; nought where it is steady or falls. */
   readonly risesByK: number;
   /** How much colder the night before is than the working hours; nought where that is not known. */

@@ -8,8 +8,8 @@ import { buildMixCoat } from "./buildMixCoat";
 import { buildShopAir } from "./buildShopAir";
 import { checkAir, checkResinInShop } from "./checkAir";
 import { checkPoints } from "./checkPoints";
-import { fitGelModel } from "./fitGelModel";
 import type { MixCoatPlan, MixPlan } from "./MixPlan";
+import { makeResinCure } from "./ResinCure";
 import type { ShopAir } from "./ShopAir";
 import type { ShopInput } from "./ShopInput";
 
@@ -38,7 +38,7 @@ export function buildMix(shop: ShopInput | undefined, layup: LayupPlan | null): 
 
 function buildCoats(coats: readonly CoatPlan[], air: ShopAir) {
   const ids = [...new Set(coats.map((coat) => coat.resin))];
-  const resins = new Map(ids.map((id) => [id, { resin: RESINS[id]!, model: fitGelModel(RESINS[id]!) }]));
+  const resins = new Map(ids.map((id) => [id, makeResinCure(RESINS[id]!, air)]));
   const built = coats.map((coat) => buildMixCoat(coat, resins.get(coat.resin)!, air));
   const values = built.map(({ value }) => value);
   const byResin = [...resins].flatMap(([id, fitted]) => {

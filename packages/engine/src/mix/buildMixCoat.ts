@@ -1,11 +1,11 @@
-import type { Resin } from "../constants/Resin";
 import type { Finding } from "../foundation/stage";
 import type { CoatPlan } from "../layup/LayupPlan";
 import { checkCoat } from "./checkCoat";
 import { type CupSplit, type CupTask, computeCupSplit } from "./computeCupSplit";
-import { computeFilmClock, type FilmTask, hasWax } from "./computeFilmClock";
-import { type GelModel, gelHighS, gelLowS } from "./GelModel";
+import { computeFilmClock, hasWax } from "./computeFilmClock";
+import { gelHighS, gelLowS } from "./GelModel";
 import type { ClockPlan, CupPlan, MixCoatPlan } from "./MixPlan";
+import type { ResinCure } from "./ResinCure";
 import type { ShopAir } from "./ShopAir";
 
 /**
@@ -14,9 +14,10 @@ import type { ShopAir } from "./ShopAir";
  */
 export function buildMixCoat(
   coat: CoatPlan,
-  { resin, model }: { readonly resin: Resin; readonly model: GelModel | null },
+  cure: ResinCure,
   air: ShopAir,
 ): { readonly value: MixCoatPlan; readonly findings: readonly Finding[] } {
+  const { resin, model } = cure;
   const task: CupTask = {
     kind: coat.kind,
     massKg: coat.resinMassKg,
@@ -33,7 +34,7 @@ export function buildMixCoat(
     temperatureK: air.workingK,
     resinTemperatureK: air.resinK,
     hardenerRatio: split?.ratio ?? null,
-    clock: split === null ? null : buildClock(task, split, air),
+    clock: split === null ? null : buildClock(task, split, cure),
     cups: split === null ? [] : buildCups(task, split),
   };
   return { value, findings: isTooCold ? [] : checkCoat(task, value, air) };
@@ -56,37 +57,25 @@ function buildCups(task: CupTask, split: CupSplit): CupPlan[] {
   }));
 }
 
-function buildClock(task: CupTask, split: CupSplit, air: ShopAir): ClockPlan | null {
+function buildClock(task: CupTask, split: CupSplit, cure: ResinCure): ClockPlan | null {
   const { resin, model, kind } = task;
-  if (resin.kind === "sunlight" || model === null) return null;
+  if (resin.kind === "sunlight" || model === null || cure.curve === null) return null;
   const cup = { temperatureK: task.temperatureK, dose: split.ratio, massKg: split.massKg };
   const lastCupS = (split.count - 1) * split.spreadS;
   const potGelLowS = gelLowS(model, cup);
-  const film = computeFilmClock({
-    kind,
-    resin,
-    sheetGel: rememberSheetGel(model, split.ratio),
-    pieces: Array.from(air.pieces(lastCupS)),
-    firstCupEarlierS: lastCupS,
-  });
   return {
     potGelS: model.gelS(cup),
     potGelLowS,
     potGelHighS: gelHighS(model, cup),
     spreadByS: potGelLowS,
-    ...film,
-  };
-}
-
-/** Seven stages with three times each ask for the same few temperatures. */
-function rememberSheetGel(model: GelModel, dose: number): FilmTask["sheetGel"] {
-  const known = new Map<number, ReturnType<FilmTask["sheetGel"]>>();
-  return (airK) => {
-    const before = known.get(airK);
-    if (before !== undefined) return before;
-    const cup = { temperatureK: airK, dose, massKg: model.reference.massKg };
-    const now = { gelS: model.gelS(cup), logHalf: model.logHalfBand(cup) };
-    known.set(airK, now);
-    return now;
+    ...computeFilmClock({
+      kind,
+      resin,
+      model,
+      curve: cure.curve,
+      dose: split.ratio,
+      startS: lastCupS,
+      firstCupEarlierS: lastCupS,
+    }),
   };
 }

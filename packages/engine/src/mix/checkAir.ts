@@ -77,11 +77,11 @@ function checkNight(resin: Resin, coats: readonly MixCoatPlan[], air: ShopAir): 
   const least = resin.leastCureTemperatureK.value;
   const stalled = coats.filter((coat) => {
     if (coat.clock === null) return false;
-    const coldS = firstColdS(air.pieces(coat.cups.at(-1)?.mixAtS ?? 0), least);
+    const coldS = firstColdS(air.pieces, least, coat.cups.at(-1)?.mixAtS ?? 0);
     const setS = coat.clock.trimFromHighS ?? coat.clock.flipHighS;
     return coldS !== null && (setS === null || setS > coldS);
   });
-  const coldS = firstColdS(air.pieces(0), least);
+  const coldS = firstColdS(air.pieces, least, 0);
   if (coldS === null) return [];
   const falls: Phrase = say`${duration(coldS)} after the start of work the shop falls below ${temperature(least)}, where ${resin.name} stands still`;
   if (stalled.length === 0) {

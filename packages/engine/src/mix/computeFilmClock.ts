@@ -2,29 +2,44 @@ import { CURE_STAGES, type CureStage } from "../constants/cureStages";
 import type { PeroxideResin, Resin, TwoPartResin } from "../constants/Resin";
 import type { SpreadKind } from "../constants/workTimes";
 import { combineLogHalves, logHalfOf } from "./bands";
-import { arrheniusFactor } from "./computeActivationEnergy";
-import { type AirPiece, computeReadyS } from "./computeReadyS";
+import type { Counting, CureCurve } from "./buildCureCurve";
+import type { GelModel } from "./GelModel";
 import type { FilmClock } from "./MixPlan";
+
+/** How one board's film keeps to the model, as fingertips told it. */
+export interface FilmPace {
+  /** ln of how many times as long as the model says. */
+  readonly log: number;
+  /** Half of its 90 % band, in ln(time). */
+  readonly logHalf: number;
+}
 
 export interface FilmTask {
   readonly kind: SpreadKind;
   readonly resin: PeroxideResin | TwoPartResin;
-  /** Gel of the sheet's cup at this dose in even air, s, with its half band in ln(time). */
-  readonly sheetGel: (airK: number) => { readonly gelS: number; readonly logHalf: number };
-  /** The shop's air from the last cup's hardener on. */
-  readonly pieces: readonly AirPiece[];
+  readonly model: GelModel;
+  /** Of the shop's air, in gel times of the model's own reference cup. */
+  readonly curve: CureCurve;
+  /** Hardener over base by mass. */
+  readonly dose: number;
+  /** When the last cup's hardener goes in, from the start of work. */
+  readonly startS: number;
   /** How long before the last cup the first one was mixed. */
   readonly firstCupEarlierS: number;
+  /** Where fingertips have told it. */
+  readonly pace?: FilmPace;
 }
 
 type Triple = readonly [value: number | null, low: number | null, high: number | null];
 const NONE: Triple = [null, null, null];
 
 /**
- * When the film on the board can be trimmed, turned, coated over, sanded and ridden, each with a band (about 90 %).
+ * When the film on the board can be trimmed, turned, coated over, sanded and ridden, each with a band (about 90 %), in
+ * seconds from the last cup's hardener on, for a coat begun at any time.
  * Gel of the film = gel of the sheet's cup at the shop's air × how much longer a thin film takes; each stage a multiple of
- * that, carried through the day's and night's air. Nothing is credited below the resin's least cure temperature, except
- * that windows go on closing there, which is the careful way. Common practice, no source, for the multiples.
+ * that, read off one sum through the day's and night's air. The gel's own band is taken at the mean of the air that the
+ * stage cured in. Nothing is credited below the resin's least cure temperature, except that windows go on closing there,
+ * which is the careful way. Common practice, no source, for the multiples.
  */
 export function computeFilmClock(task: FilmTask): FilmClock {
   const { kind, resin } = task;
@@ -69,50 +84,70 @@ export function hasWax(kind: SpreadKind, resin: Resin): boolean {
 }
 
 function stage(task: FilmTask, name: CureStage): Triple {
-  return stageFrom(task, name, task.resin.leastCureTemperatureK.value);
-}
-
-function stageFrom(task: FilmTask, name: CureStage, leastK: number): Triple {
-  const { filmOverPot, gels } = CURE_STAGES[task.resin.kind];
-  const multiple = gels[name];
-  const times = filmOverPot.value * multiple.value;
-  const spread = combineLogHalves([logHalfOf(filmOverPot), logHalfOf(multiple)]);
-  return readyWithBand(task.pieces, leastK, (airK) => {
-    const { gelS, logHalf } = task.sheetGel(airK);
-    return { timeS: gelS * times, logHalf: Math.hypot(logHalf, spread) };
-  });
+  return atGels(task, { ...stageGels(task, name), startS: task.startS, counting: "credited" });
 }
 
 /** The first cup's cloth is the first to get too hard. */
 function trimUntil(task: FilmTask): Triple {
-  const [value, low, high] = stageFrom(task, "trimUntil", 0);
+  const startS = task.startS - task.firstCupEarlierS;
+  const [value, low, high] = atGels(task, { ...stageGels(task, "trimUntil"), startS, counting: "closing" });
   const earlier = (timeS: number | null) =>
     timeS === null ? null : Math.max(0, timeS - task.firstCupEarlierS);
   return [earlier(value), earlier(low), earlier(high)];
 }
 
-function recoatUntil(task: FilmTask): Triple {
-  const { recoatUntil: window, activationEnergyJMol } = task.resin;
-  const logHalf = logHalfOf(window.durationS);
-  return readyWithBand(task.pieces, 0, (airK) => ({
-    timeS: window.durationS.value * arrheniusFactor(activationEnergyJMol.value, airK, window.temperatureK),
-    logHalf,
-  }));
+function recoatUntil({ resin, model, curve, startS }: FilmTask): Triple {
+  const { temperatureK, durationS } = resin.recoatUntil;
+  const gels = durationS.value / model.gelS({ ...model.reference, temperatureK });
+  const logHalf = logHalfOf(durationS);
+  return triple(curve, { gels, logHalf, startS, counting: "closing" });
 }
 
-function readyWithBand(
-  pieces: readonly AirPiece[],
-  leastK: number,
-  inAir: (airK: number) => { readonly timeS: number; readonly logHalf: number },
+/** A stage in gel times of the model's reference cup, with what its own multiple spreads. */
+function stageGels(task: FilmTask, name: CureStage) {
+  const { filmOverPot, gels } = CURE_STAGES[task.resin.kind];
+  return {
+    gels: filmOverPot.value * gels[name].value * doseFactor(task) * Math.exp(task.pace?.log ?? 0),
+    stageLogHalf: logHalfOf(gels[name]),
+  };
+}
+
+/** How many times as long as the reference cup one of this dose takes, at any temperature. */
+export function doseFactor({ model, dose }: Pick<FilmTask, "model" | "dose">): number {
+  return model.gelS({ ...model.reference, dose }) / model.reference.gelS;
+}
+
+function atGels(
+  task: FilmTask,
+  wanted: {
+    readonly gels: number;
+    readonly stageLogHalf: number;
+    readonly startS: number;
+    readonly counting: Counting;
+  },
 ): Triple {
-  const ready = (sign: -1 | 0 | 1) =>
-    computeReadyS(
-      pieces,
-      (airK) => {
-        const { timeS, logHalf } = inAir(airK);
-        return sign === 0 ? timeS : timeS * Math.exp(sign * logHalf);
-      },
-      leastK,
-    );
-  return [ready(0), ready(-1), ready(1)];
+  const common = task.pace?.logHalf ?? modelLogHalf(task, wanted.startS, wanted.gels);
+  return triple(task.curve, { ...wanted, logHalf: combineLogHalves([common, wanted.stageLogHalf]) });
+}
+
+/** What is not known of all stages together: the gel time, and how much longer a film takes than a cup. */
+export function modelLogHalf(task: FilmTask, startS: number, gels: number): number {
+  const { model, curve, dose, resin } = task;
+  const temperatureK = curve.meanK(startS, gels) ?? resin.leastCureTemperatureK.value;
+  const gel = model.logHalfBand({ temperatureK, dose, massKg: model.reference.massKg });
+  return combineLogHalves([gel, logHalfOf(CURE_STAGES[resin.kind].filmOverPot)]);
+}
+
+function triple(
+  curve: CureCurve,
+  wanted: {
+    readonly gels: number;
+    readonly logHalf: number;
+    readonly startS: number;
+    readonly counting: Counting;
+  },
+): Triple {
+  const { gels, logHalf, startS, counting } = wanted;
+  const ready = (factor: number) => curve.readyS(startS, gels * factor, counting);
+  return [ready(1), ready(Math.exp(-logHalf)), ready(Math.exp(logHalf))];
 }

@@ -4,6 +4,7 @@ import { temperature } from "../foundation/quantity";
 import { type Assumption, type Finding, finding, type Stage } from "../foundation/stage";
 import { S_PER_DAY } from "../foundation/units";
 import { assume } from "../sources/assume";
+import type { AirPiece } from "./AirPiece";
 import { type AirReading, airAt, dayNightPieces, READING_STEP_S, readingPieces } from "./airPieces";
 import type { AirCurve } from "./ShopAir";
 import type { ShopInput } from "./ShopInput";
@@ -28,28 +29,30 @@ export function readAirCurve(shop: ShopInput): Stage<AirCurve> {
       `the hours from ${hours.from} to ${hours.to} end before they begin`,
     );
   }
-  const workdayS = toS - fromS;
+  const day: Workday = { startText: shop.start, fromS, workdayS: toS - fromS };
   const given = shop.temperature;
   if (given === undefined) {
     const airK = SHOP_DEFAULTS.airK.value;
     const why =
       "no shop temperature is given; this one is held day and night, and every time of the mix hangs on it";
     assumptions.push(assume(PATH, say`${temperature(airK)}`, why, "convention"));
-    return { value: dayNightCurve(airK, airK, workdayS), findings: [], assumptions };
+    return { value: dayNightCurve(airK, airK, day), findings: [], assumptions };
   }
   if ("dayK" in given) {
     const bad = [given.dayK, given.nightK].find(isImplausible);
     if (bad !== undefined) return refuseTemperature(bad);
-    return { value: dayNightCurve(given.dayK, given.nightK, workdayS), findings: [], assumptions };
+    return { value: dayNightCurve(given.dayK, given.nightK, day), findings: [], assumptions };
   }
-  const read = listCurve(given, { startText: shop.start, fromS, workdayS });
+  const read = listCurve(given, day);
   return { ...read, assumptions: [...assumptions, ...read.assumptions] };
 }
 
-function dayNightCurve(dayK: number, nightK: number, workdayS: number): AirCurve {
+function dayNightCurve(dayK: number, nightK: number, day: Workday): AirCurve {
+  const startS = day.startText === undefined ? null : parseWallTimeS(day.startText);
   return {
+    zeroWallS: startS === null ? null : Math.floor(startS / S_PER_DAY) * S_PER_DAY + day.fromS,
     workingK: dayK,
-    pieces: (startS) => dayNightPieces({ dayK, nightK, workdayS }, startS),
+    pieces: dayNightPieces({ dayK, nightK, workdayS: day.workdayS }),
     risesByK: 0,
     nightColderByK: Math.max(0, dayK - nightK),
   };
@@ -84,9 +87,11 @@ function listCurve(
       "the list needs a reading before the start of work and one after it",
     );
   }
+  const pieces = readingPieces(readings);
   const curve: AirCurve = {
-    workingK: meanOver(readings, day.workdayS),
-    pieces: (startS) => readingPieces(readings, startS),
+    zeroWallS: zeroS,
+    workingK: meanOver(pieces, day.workdayS),
+    pieces,
     risesByK: risesBy(readings, firstK),
     nightColderByK: 0,
   };
@@ -102,9 +107,9 @@ function startOfWork(absolute: readonly AirReading[], day: Workday): number {
   return Math.max(firstS, morningS);
 }
 
-function meanOver(readings: readonly AirReading[], overS: number): number {
+function meanOver(pieces: readonly AirPiece[], overS: number): number {
   let [sum, lengthS] = [0, 0];
-  for (const { fromS, toS, airK } of readingPieces(readings, 0)) {
+  for (const { fromS, toS, airK } of pieces) {
     if (fromS >= overS) break;
     sum += airK * (toS - fromS);
     lengthS += toS - fromS;

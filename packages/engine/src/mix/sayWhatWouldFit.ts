@@ -40,7 +40,7 @@ function secondPerson(task: CupTask): Phrase | null {
 
 function coolerHour(task: CupTask, air: ShopAir): Phrase | null {
   const leastK = task.resin.leastCureTemperatureK.value;
-  for (const { fromS, airK } of air.pieces(0)) {
+  for (const { fromS, airK } of air.pieces) {
     if (fromS >= S_PER_DAY) return null;
     if (airK >= leastK && airK < task.temperatureK && fits(task, airK)) {
       return say`resin and shop at ${temperature(airK)}, ${duration(fromS)} after the start of work`;
