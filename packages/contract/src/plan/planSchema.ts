@@ -1,39 +1,13 @@
-import type { Phrase, Plan } from "@lapline/engine";
+import type { Plan } from "@lapline/engine";
 import { z } from "zod";
 import { finsetSchema } from "./finsetSchema";
 import { layupSchema } from "./layupSchema";
 import type { Mirrors } from "./Mirrors";
 import { mixSchema } from "./mixSchema";
+import { phrase } from "./phraseSchema";
 import { shapeSchema } from "./shapeSchema";
 import { stepSchema, waterSchema } from "./stepsSchema";
 import { byWeightSchema, weightSchema } from "./weightSchema";
-
-const quantity = z.object({
-  dimension: z.enum([
-    "length",
-    "area",
-    "volume",
-    "mass",
-    "arealMass",
-    "density",
-    "temperature",
-    "angle",
-    "duration",
-    "fraction",
-    "count",
-  ]),
-  value: z.number(),
-  grain: z.enum(["coarse", "normal", "fine"]).exactOptional(),
-});
-
-const clause = z.object({
-  get phrase(): z.ZodType<Phrase> {
-    return phrase;
-  },
-});
-
-/** Text of the sentence itself, and what was put into it: a quantity, a word or a sentence. */
-const phrase = z.array(z.union([z.string(), quantity, z.object({ word: z.string() }), clause]));
 
 const finding = z.object({
   code: z.string(),
@@ -43,7 +17,13 @@ const finding = z.object({
   says: phrase,
 });
 
-const assumption = z.object({ path: z.string(), value: z.string(), why: z.string(), source: z.string() });
+const assumption = z.object({
+  path: z.string(),
+  value: z.string(),
+  why: z.string(),
+  says: z.object({ value: phrase, why: phrase }),
+  source: z.string(),
+});
 
 const plan = z.object({
   format: z.literal("lapline-plan/1"),

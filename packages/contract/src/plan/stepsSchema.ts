@@ -1,6 +1,7 @@
 import type { Plan } from "@lapline/engine";
 import { z } from "zod";
 import type { Mirrors } from "./Mirrors";
+import { phrase } from "./phraseSchema";
 
 const number = z.number();
 
@@ -27,6 +28,7 @@ const step = z.object({
 const water = z.object({
   ready: z.boolean(),
   because: z.array(z.string()),
+  says: z.array(phrase),
   firstSurfAt: z.string().nullable(),
 });
 

@@ -1,3 +1,4 @@
+import { listPhrases } from "../foundation/listPhrases";
 import { type Phrase, say } from "../foundation/phrase";
 import { angle, length } from "../foundation/quantity";
 import { type Finding, finding } from "../foundation/stage";
@@ -95,7 +96,7 @@ function judge(plan: AsSetPlan, path: string, toleranceM: number): Finding {
       path,
       say`the ${plan.id} fin is within ${length(toleranceM, "fine")}: trailing mark ${length(plan.trailingErrorM ?? 0, "fine")} out, leading mark ${length(plan.leadingErrorM ?? 0, "fine")} out`,
     );
-  return finding("warning", "finset.as-set-out", path, [`the ${plan.id} fin is out: `, ...joinMoves(plan)]);
+  return finding("warning", "finset.as-set-out", path, say`the ${plan.id} fin is out: ${joinMoves(plan)}`);
 }
 
 function joinMoves({ correction, toeErrorRad }: AsSetPlan): Phrase {
@@ -115,12 +116,9 @@ function joinMoves({ correction, toeErrorRad }: AsSetPlan): Phrase {
     );
   if (cantRad !== 0)
     moves.push(say`lean it ${angle(Math.abs(cantRad))} ${cantRad > 0 ? "farther out" : "farther in"}`);
-  const joined = moves.flatMap((move, i) => (i === 0 ? move : ["; ", ...move]));
+  const joined = listPhrases(moves, "semicolon");
   if (toeErrorRad === null) return joined;
-  return [
-    ...joined,
-    ...say` (its toe is ${angle(Math.abs(toeErrorRad), "fine")} too ${toeErrorRad > 0 ? "much" : "little"})`,
-  ];
+  return say`${joined} (its toe is ${angle(Math.abs(toeErrorRad), "fine")} too ${toeErrorRad > 0 ? "much" : "little"})`;
 }
 
 function pairUp(

@@ -19,8 +19,10 @@ export interface Finding {
 /** A value that nobody gave and the engine took: what, why, and from where. */
 export interface Assumption {
   readonly path: string;
+  /** In millimetres and English; `says` has the same with its quantities kept. */
   readonly value: string;
   readonly why: string;
+  readonly says: { readonly value: Phrase; readonly why: Phrase };
   /** A citation, or "common practice, no source", or "declared convention". */
   readonly source: string;
 }

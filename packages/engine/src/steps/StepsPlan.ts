@@ -1,3 +1,5 @@
+import type { Phrase } from "../foundation/phrase";
+
 export interface StepPlan {
   readonly id: string;
   readonly title: string;
@@ -32,6 +34,8 @@ interface NeedPlan {
 
 export interface WaterPlan {
   readonly ready: boolean;
+  /** In millimetres and English; `says` has the same with their quantities kept. */
   readonly because: readonly string[];
+  readonly says: readonly Phrase[];
   readonly firstSurfAt: string | null;
 }

@@ -1,4 +1,4 @@
-import { formatPhrase, say } from "../foundation/phrase";
+import { formatPhrase, type Phrase, say } from "../foundation/phrase";
 import { length } from "../foundation/quantity";
 import { type Finding, finding, type Severity, type Stage } from "../foundation/stage";
 import { readRecord } from "./readRecord";
@@ -19,22 +19,22 @@ export function buildWater(
   const { standing } = readRecord(board.record ?? [], board.survey.lengthM);
   const isDone = (id: string) => steps.some((step) => step.id === id && step.done);
   const open = standing.sandThroughs.filter((through) => !isDone(repairEnd(through)));
-  const because = [
-    ...open.map((through) => sayOpen(through)),
-    ...checkFittings(steps),
-    ...checkRemaining(steps),
-  ];
+  const says = [...open.map(openPhrase), ...checkFittings(steps), ...checkRemaining(steps)];
   const value: WaterPlan = {
-    ready: because.length === 0,
-    because: because.length > 0 ? because : ["every step is marked done and nothing is open"],
+    ready: says.length === 0,
+    ...tellBecause(says.length > 0 ? says : [say`every step is marked done and nothing is open`]),
     firstSurfAt: null,
   };
   return { value, findings: open.map(openFinding), assumptions: [] };
 }
 
 function unknown() {
-  const because = ["the order of work is not known yet, so nothing can be called done"];
-  return { value: { ready: false, because, firstSurfAt: null }, findings: [], assumptions: [] };
+  const told = tellBecause([say`the order of work is not known yet, so nothing can be called done`]);
+  return { value: { ready: false, ...told, firstSurfAt: null }, findings: [], assumptions: [] };
+}
+
+function tellBecause(says: readonly Phrase[]): Pick<WaterPlan, "because" | "says"> {
+  return { because: says.map((phrase) => formatPhrase(phrase, "mm")), says };
 }
 
 /** Foam drinks water, cut glass carries less, and an opened weave only looks poor. */
@@ -48,28 +48,25 @@ function openPhrase({ number, entry }: SandThrough) {
   return say`${entry.shows} shows on the ${entry.side} of the ${entry.face}, ${length(entry.fromTailM)} from the tail: repair ${number} is not done`;
 }
 
-function sayOpen(through: SandThrough): string {
-  return formatPhrase(openPhrase(through), "mm");
-}
-
 function openFinding(through: SandThrough): Finding {
   const { shows, id } = through.entry;
-  const says = [...openPhrase(through), "; the board is not for water until it is"];
+  const says = say`${openPhrase(through)}; the board is not for water until it is`;
   return finding(SEVERITIES[shows], `water.${shows}-shows`, `record[${id}]`, says);
 }
 
-function checkFittings(steps: readonly StepPlan[]): string[] {
+function checkFittings(steps: readonly StepPlan[]): Phrase[] {
   const isOpen = (id: string) => steps.some((step) => step.id === id && !step.done);
   return [
-    ...(isOpen("boxes") ? ["the fins' boxes or bases are not sealed in"] : []),
-    ...(isOpen("leash-plug") ? ["the leash plug is not sealed in and pulled"] : []),
+    ...(isOpen("boxes") ? [say`the fins' boxes or bases are not sealed in`] : []),
+    ...(isOpen("leash-plug") ? [say`the leash plug is not sealed in and pulled`] : []),
   ];
 }
 
-function checkRemaining(steps: readonly StepPlan[]): string[] {
+function checkRemaining(steps: readonly StepPlan[]): Phrase[] {
   const left = steps.filter((step) => step.id !== "water" && !step.done);
   const next = left[0];
   if (next === undefined) return [];
-  const count = left.length === 1 ? "one step is" : `${left.length} steps are`;
-  return [`${count} still to do, next: ${next.title}`];
+  return left.length === 1
+    ? [say`one step is still to do, next: ${next.title}`]
+    : [say`${left.length} steps are still to do, next: ${next.title}`];
 }

@@ -55,13 +55,8 @@ function isOnBoard(entry: SandThroughEntry, lengthM: number): boolean {
 
 function offBoard(entry: SandThroughEntry, lengthM: number): Finding {
   const { fromTailM, fromCentrelineM, sizeM } = entry;
-  const place = [fromTailM, fromCentrelineM, sizeM].every(Number.isFinite)
-    ? say`at ${length(fromTailM)} from the tail and ${length(fromCentrelineM)} from the centreline, ${length(sizeM)} across, `
-    : [];
-  const says = [
-    "the sand-through ",
-    ...place,
-    ...say`is not on a board of ${length(lengthM)}: measure it again; it is left out`,
-  ];
+  const says = [fromTailM, fromCentrelineM, sizeM].every(Number.isFinite)
+    ? say`the sand-through at ${length(fromTailM)} from the tail and ${length(fromCentrelineM)} from the centreline, ${length(sizeM)} across, is not on a board of ${length(lengthM)}: measure it again; it is left out`
+    : say`the sand-through is not on a board of ${length(lengthM)}: measure it again; it is left out`;
   return finding("blocker", "steps.off-board", `record[${entry.id}].fromTail`, says);
 }

@@ -5,12 +5,21 @@ import type { StepRow } from "./StepRow";
 
 const always = () => true;
 
+const TRIM_TITLES: Readonly<Record<Face, Readonly<Record<Choices["lapKind"], string>>>> = {
+  bottom: {
+    cut: "Cut the bottom's laps along the tape, and pull the tape",
+    free: "Trim strings and corners off the bottom's laps",
+  },
+  deck: {
+    cut: "Cut the deck's laps along the tape, and pull the tape",
+    free: "Trim strings and corners off the deck's laps",
+  },
+};
+
 const trimTitle =
   (face: Face) =>
   ({ lapKind }: Choices) =>
-    lapKind === "cut"
-      ? `Cut the ${face}'s laps along the tape, and pull the tape`
-      : `Trim strings and corners off the ${face}'s laps`;
+    TRIM_TITLES[face][lapKind];
 
 /** From the shaped blank to the marks on it. */
 export const ROWS_OF_FOAM: readonly StepRow[] = [

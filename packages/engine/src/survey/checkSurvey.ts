@@ -1,4 +1,5 @@
 import { TAPE_OVER_STRAIGHT } from "../constants/surveyDefaults";
+import { listPhrases } from "../foundation/listPhrases";
 import { type Phrase, say } from "../foundation/phrase";
 import { count, length } from "../foundation/quantity";
 import { type Finding, finding } from "../foundation/stage";
@@ -76,10 +77,11 @@ function nextPlaces(input: SurveyInput, wide: readonly StationInput[]): Phrase {
     { atM: fromM, says: say`${length(fromM)} from the tail` },
     { atM: lengthM - fromM, says: say`${length(fromM)} from the nose` },
   ]);
-  return [{ atM: lengthM / 2, says: say`the middle` }, ...fromEnds]
+  const places = [{ atM: lengthM / 2, says: say`the middle` }, ...fromEnds]
     .filter(({ atM }) => wide.every((s) => Math.abs(fromTailM(s, lengthM) - atM) > M_PER_INCH))
     .slice(0, LEAST_STATIONS + 1 - Math.min(wide.length, LEAST_STATIONS))
-    .flatMap(({ says }, i) => (i === 0 ? says : [", ", ...says]));
+    .map(({ says }) => says);
+  return listPhrases(places, "comma");
 }
 
 function fromTailM(station: StationInput, lengthM: number): number {

@@ -1,7 +1,7 @@
 import { findFoam } from "../constants/foams";
 import { SCALE_SPREAD_SHARE } from "../constants/scale";
 import { say } from "../foundation/phrase";
-import { mass } from "../foundation/quantity";
+import { fraction, mass } from "../foundation/quantity";
 import { type Assumption, type Finding, finding, type Stage } from "../foundation/stage";
 import { computeBand } from "../layup/computeBand";
 import type { BlankInput } from "../layup/GlassInput";
@@ -106,7 +106,7 @@ function listLimits(layup: LayupPlan, isWeighed: boolean): Assumption[] {
   const scale = assume(
     "weight.foamKg",
     say`the weighed blank less its stringer`,
-    `the scale is nearer than volume times density; it may be ${100 * SCALE_SPREAD_SHARE.value} % off`,
+    say`the scale is nearer than volume times density; it may be ${fraction(SCALE_SPREAD_SHARE.value)} off`,
     "common-practice",
   );
   const fittings = assume(
