@@ -43,7 +43,6 @@ const pairCompared = z.object({
 
 const clearance = z.object({
   id: z.string(),
-  foamAboveM: numberOrNull,
   foamBesideM: numberOrNull,
   toRailM: number,
   toStringerM: numberOrNull,
@@ -56,6 +55,7 @@ const leashPlug = z.object({
   side: z.enum(["left", "right"]),
   fromTailM: number,
   fromTailTapeM: number,
+  fromCrotchTapeM: numberOrNull,
   fromCentrelineM: number,
   toRailM: number,
   toStringerM: numberOrNull,
@@ -69,7 +69,8 @@ const leashPlug = z.object({
   mostDepthM: numberOrNull,
   patchDiameterM: numberOrNull,
   cureBeforeLoadS: number,
-  pullTestKg: number,
+  pullTestN: number,
+  pullTestMassKg: number,
 });
 
 const correction = z.object({

@@ -31,8 +31,14 @@ export const PLUG_PATCH_OVERLAP_M: Sourced = { value: 0.025, source: "common-pra
 /** Before a fin, a box or a plug is loaded; the resin's sheet goes before it where that asks for longer. */
 export const CURE_BEFORE_LOAD_S: Sourced = { value: 24 * S_PER_HOUR, source: "common-practice" };
 
-/** What one person pulls straight up with both hands; a plug that moves under it is set again. */
-export const PLUG_PULL_KG: Sourced = { value: 40, source: "convention" };
+/**
+ * The leash plug's test pull is the weight of this: about what one person pulls straight up with both hands. Declared
+ * convention, no published figure behind it; a plug that moves under it is set again.
+ */
+export const PLUG_PULL_MASS_KG: Sourced = { value: 40, source: "convention" };
+
+/** Turns that weight into a force; standard gravity, exact by definition. */
+export const STANDARD_GRAVITY_M_S2: Sourced = { value: 9.80665, source: "nist-811" };
 
 /** A fin glassed to the board: rope or thickened resin in the corner, tacks at both ends, cloth over corner and side. */
 export const GLASSED_ON = {

@@ -86,12 +86,13 @@ export interface SidesComparedPlan {
   }>;
 }
 
-/** Room around each box, or around the base where the fin has no box; null where there is nothing to measure it by. */
+/**
+ * Room around each box, or around the base where the fin has no box; null where there is nothing to measure it by. The foam
+ * above it is the mark's `foamUnderM`.
+ */
 export interface ClearancePlan {
   /** The mark's id. */
   readonly id: string;
-  /** Least foam over the box's floor, up to the deck. */
-  readonly foamAboveM: number | null;
   /** Least foam beside the box, level outwards to the skin, at half its depth and at its floor. */
   readonly foamBesideM: number | null;
   readonly toRailM: number;
@@ -108,6 +109,8 @@ export interface LeashPlugPlan {
   readonly side: Side;
   readonly fromTailM: number;
   readonly fromTailTapeM: number;
+  /** Along the bottom from the crotch of a swallow tail; null for other tails. */
+  readonly fromCrotchTapeM: number | null;
   readonly fromCentrelineM: number;
   readonly toRailM: number;
   /** From the plug's edge to the stringer line; null without a diameter. */
@@ -127,6 +130,8 @@ export interface LeashPlugPlan {
   /** Across the cloth over it; null without a diameter. */
   readonly patchDiameterM: number | null;
   readonly cureBeforeLoadS: number;
-  /** Held straight up for the pull test, once it is cured. */
-  readonly pullTestKg: number;
+  /** The pull of its test, straight up, once it is cured; a declared convention. */
+  readonly pullTestN: number;
+  /** The mass whose weight that pull is, as a hanging scale shows it. */
+  readonly pullTestMassKg: number;
 }

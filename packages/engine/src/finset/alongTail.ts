@@ -51,6 +51,11 @@ export function computeStatedM(shape: BoardShape, along: AlongBy, fromTailM: num
   return shape.tapeFromStraightM(fromTailM) - shape.tapeFromStraightM(startM);
 }
 
+/** What a tape along the bottom reads from the crotch of a swallow tail; null for a tail without one. */
+export function computeFromCrotchM(shape: BoardShape, { crotchM }: AlongBy, uM: number): number | null {
+  return crotchM === null ? null : shape.tapeFromStraightM(uM) - shape.tapeFromStraightM(crotchM);
+}
+
 function within(lengthM: number, xM: number): number | null {
   return xM >= 0 && xM <= lengthM ? xM : null;
 }

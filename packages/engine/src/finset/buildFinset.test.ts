@@ -252,6 +252,6 @@ describe("what nobody gave", () => {
     );
     expect(assumed({ boxes: "after-fill", verify: { on: "foam" } })[0]?.value).toBe("0.50 mm above the foam");
     const plug = { fromTailM: 0.08, fromCentrelineM: 0.02, side: "left" } as const;
-    expect(assumed({ leashPlug: plug }).map(({ path }) => path)).toContain("finset.leashPlug.pullTestKg");
+    expect(assumed({ leashPlug: plug }).map(({ path }) => path)).toContain("finset.leashPlug.pullTestN");
   });
 });

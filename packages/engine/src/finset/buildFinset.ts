@@ -102,7 +102,7 @@ function layOut(fins: FinsInput, shape: BoardShape, { sides }: FinDefaults) {
 function checkLaidOut(fins: FinsInput, laid: ReturnType<typeof layOut>, { sides, toleranceM }: FinDefaults) {
   const { line, along, grounds, marks } = laid;
   const { shape } = line;
-  const clearances = computeClearances(grounds, marks);
+  const clearances = computeClearances(grounds);
   const plug = fins.leashPlug && buildLeashPlug({ plug: fins.leashPlug, line, along, grounds });
   const sidesCompared = compareSides(shape, laid.request, laid.placed);
   const recommended = recommendSides(sidesCompared, shape.plan.symmetry);
@@ -119,7 +119,7 @@ function checkLaidOut(fins: FinsInput, laid: ReturnType<typeof layOut>, { sides,
       asSetPairs,
     },
     findings: [
-      ...checkClearances(grounds, clearances),
+      ...checkClearances(grounds, marks, clearances),
       ...checkTwist(marks),
       ...(plug?.findings ?? []),
       ...checkRule(sides, recommended, laid.placed.ownRails),

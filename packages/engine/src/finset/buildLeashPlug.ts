@@ -1,9 +1,14 @@
 import { PLUG_CLEARANCES } from "../constants/finClearances";
-import { CURE_BEFORE_LOAD_S, PLUG_PATCH_OVERLAP_M, PLUG_PULL_KG } from "../constants/finSetting";
+import {
+  CURE_BEFORE_LOAD_S,
+  PLUG_PATCH_OVERLAP_M,
+  PLUG_PULL_MASS_KG,
+  STANDARD_GRAVITY_M_S2,
+} from "../constants/finSetting";
 import { say } from "../foundation/phrase";
 import { length } from "../foundation/quantity";
 import { type Finding, finding } from "../foundation/stage";
-import { type AlongBy, computeStraightM } from "./alongTail";
+import { type AlongBy, computeFromCrotchM, computeStraightM } from "./alongTail";
 import { computeSkinM } from "./BoxFrame";
 import { checkLeashPlug } from "./checkLeashPlug";
 import type { Ground } from "./computeClearances";
@@ -44,6 +49,7 @@ export function buildLeashPlug(request: PlugRequest): PlugResult {
     side,
     fromTailM: uM,
     fromTailTapeM: line.shape.tapeFromStraightM(uM),
+    fromCrotchTapeM: computeFromCrotchM(line.shape, along, uM),
     fromCentrelineM: plug.fromCentrelineM,
     toRailM: computeToRailM(line.shape, side, at) - (plug.diameterM ?? 0) / 2,
     toStringerM: plug.diameterM === undefined ? null : Math.abs(at.yM) - plug.diameterM / 2,
@@ -54,7 +60,8 @@ export function buildLeashPlug(request: PlugRequest): PlugResult {
     box: next?.id ?? null,
     patchDiameterM: plug.diameterM === undefined ? null : plug.diameterM + 2 * PLUG_PATCH_OVERLAP_M.value,
     cureBeforeLoadS: CURE_BEFORE_LOAD_S.value,
-    pullTestKg: PLUG_PULL_KG.value,
+    pullTestN: PLUG_PULL_MASS_KG.value * STANDARD_GRAVITY_M_S2.value,
+    pullTestMassKg: PLUG_PULL_MASS_KG.value,
   };
   return { value, findings: checkLeashPlug(value) };
 }

@@ -1,5 +1,4 @@
-import type { BoardShape } from "../shape/BoardShape";
-import type { AlongBy } from "./alongTail";
+import { type AlongBy, computeFromCrotchM } from "./alongTail";
 import { computeFoamUnderM } from "./boxFoam";
 import { buildBox } from "./buildBox";
 import { buildWorth, computeRoundings } from "./buildWorth";
@@ -65,9 +64,4 @@ function buildPoint(
     toRailM: computeToRailM(shape, side, at),
     at,
   };
-}
-
-function computeFromCrotchM(shape: BoardShape, along: AlongBy, uM: number): number | null {
-  if (along.crotchM === null) return null;
-  return shape.tapeFromStraightM(uM) - shape.tapeFromStraightM(along.crotchM);
 }

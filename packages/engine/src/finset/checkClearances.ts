@@ -3,20 +3,32 @@ import { type Phrase, say } from "../foundation/phrase";
 import { length } from "../foundation/quantity";
 import { type Finding, finding, type Severity } from "../foundation/stage";
 import type { Ground } from "./computeClearances";
+import type { FinMark } from "./FinMark";
 import type { FinSpot } from "./FinSpot";
 import type { ClearancePlan } from "./FinsetPlan";
 import { foldSides } from "./foldSides";
 
 type Make = (severity: Severity, code: string, field: string, says: Phrase) => void;
 
-/** Finds where a box or a base has too little room, with the figure and the change that would cure it. */
+/** The room around a box, and the foam above it. */
+type Room = ClearancePlan & Pick<FinMark, "foamUnderM">;
+
+/**
+ * Finds where a box or a base has too little room, with the figure and the change that would cure it.
+ * @param marks the fins' marks, and
+ * @param clearances their room, one for each of the grounds
+ */
 export function checkClearances(
   grounds: readonly Ground[],
+  marks: readonly FinMark[],
   clearances: readonly ClearancePlan[],
 ): readonly Finding[] {
-  const tell = (check: (who: string, clearance: ClearancePlan, ground: Ground, make: Make) => void) =>
+  const rooms = clearances.map(
+    (clearance, i): Room => ({ ...clearance, foamUnderM: marks[i]?.foamUnderM ?? null }),
+  );
+  const tell = (check: (who: string, room: Room, ground: Ground, make: Make) => void) =>
     foldSides(
-      clearances.map((clearance, i) => {
+      rooms.map((clearance, i) => {
         const ground = grounds[i]!;
         return {
           spot: ground.spot,
@@ -74,8 +86,8 @@ function nameBoth(who: string, spot: FinSpot, next: FinSpot): string {
   return `${who} and ${next.side === spot.side ? next.fin.fin : next.id}`;
 }
 
-function checkBox(who: string, depthM: number, clearance: ClearancePlan, make: Make): void {
-  if (clearance.toRailM < 0 || clearance.foamAboveM === null) {
+function checkBox(who: string, depthM: number, clearance: Room, make: Make): void {
+  if (clearance.toRailM < 0 || clearance.foamUnderM === null) {
     make(
       "blocker",
       "finset.box-outside",
@@ -86,7 +98,7 @@ function checkBox(who: string, depthM: number, clearance: ClearancePlan, make: M
     );
     return;
   }
-  checkAbove(who, depthM, clearance.foamAboveM, make);
+  checkAbove(who, depthM, clearance.foamUnderM, make);
   checkBeside(who, clearance, make);
 }
 

@@ -23,7 +23,7 @@ describe("room around a box that stands square, by subtraction", () => {
   const clearance = clearanceOf(set([front]), "front-left");
 
   it("is the slab's thickness less the depth above, and the slab's rest beside", () => {
-    expect(clearance.foamAboveM).toBeCloseTo(0.03, 12);
+    expect(build(set([front])).value!.marks[0]!.foamUnderM).toBeCloseTo(0.03, 12);
     expect(clearance.foamBesideM).toBeCloseTo(0.03, 5);
   });
 

@@ -1,6 +1,5 @@
 import { type BoxFrame, buildBoxFrame, computeSkinM, placeBoxPoint } from "./BoxFrame";
 import { computeFoamBesideM } from "./boxFoam";
-import type { FinMark } from "./FinMark";
 import type { FinSpot } from "./FinSpot";
 import { spotSide } from "./FinSpot";
 import type { ClearancePlan } from "./FinsetPlan";
@@ -20,21 +19,14 @@ export function buildGround(line: SetOutLine, spot: FinSpot): Ground {
   return { spot, frame, footprint: buildFootprint(frame) };
 }
 
-/**
- * Gives the room around each box, or around the base of a fin without one.
- * @param marks the fins' marks, one for each of the grounds
- */
-export function computeClearances(
-  grounds: readonly Ground[],
-  marks: readonly FinMark[],
-): readonly ClearancePlan[] {
+/** Gives the room around each box, or around the base of a fin without one. */
+export function computeClearances(grounds: readonly Ground[]): readonly ClearancePlan[] {
   const nearest = findNearest(grounds);
-  return grounds.map((ground, i) => {
+  return grounds.map((ground) => {
     const { spot, frame, footprint } = ground;
     const next = nearest.get(spot.id);
     return {
       id: spot.id,
-      foamAboveM: marks[i]?.foamUnderM ?? null,
       foamBesideM: computeFoamBesideM(frame),
       toRailM: Math.min(...outerCorners(ground).map((corner) => computeSignedToRailM(frame, corner))),
       toStringerM:

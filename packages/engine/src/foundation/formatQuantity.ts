@@ -8,6 +8,7 @@ import {
   KG_M2_PER_OUNCE_YD2,
   KG_M3_PER_POUND_FT3,
   KG_PER_OUNCE,
+  KG_PER_POUND,
   M2_PER_SQUARE_FOOT,
   M2_PER_SQUARE_INCH,
   OUNCES_PER_POUND,
@@ -95,10 +96,11 @@ function massText(valueKg: number, grain: Grain, units: Units): string {
     size >= KILOGRAMS_FROM_KG
       ? `${formatDecimal(valueKg, decimals(grain, 1, 2, 3))} kg`
       : `${formatDecimal(valueKg * 1000, size < 0.1 ? decimals(grain, 0, 1, 2) : decimals(grain, 0, 0, 1))} g`;
-  return units === "inch" && size >= POUNDS_FROM_KG ? `${metric} (${poundsText(valueKg)})` : metric;
+  return units === "inch" && size >= POUNDS_FROM_KG ? `${metric} (${poundsText(valueKg, grain)})` : metric;
 }
 
-function poundsText(valueKg: number): string {
+function poundsText(valueKg: number, grain: Grain): string {
+  if (grain === "coarse") return `${formatDecimal(valueKg / KG_PER_POUND, 0)} lb`;
   const tenthsOfOunce = Math.round((Math.abs(valueKg) / KG_PER_OUNCE) * 10);
   const pounds = Math.floor(tenthsOfOunce / (OUNCES_PER_POUND * 10));
   const ounces = (tenthsOfOunce % (OUNCES_PER_POUND * 10)) / 10;

@@ -1,6 +1,7 @@
 import { POCKET_GAP_M } from "../constants/fittings";
 import { say } from "../foundation/phrase";
 import { type Assumption, finding, type Stage } from "../foundation/stage";
+import { computeBodyVolumeM3 } from "../geometry/bodyVolume";
 import type { BoardShape } from "../shape/BoardShape";
 import { assume } from "../sources/assume";
 import { buildSchedule } from "./buildSchedule";
@@ -25,7 +26,7 @@ import {
 import { resolveSockets } from "./resolveSockets";
 import type { Schedule } from "./Schedule";
 import type { Skin } from "./Skin";
-import { computeSocketVolume, type Socket } from "./Socket";
+import type { Socket } from "./Socket";
 
 /**
  * Cloth and resin for the board: every piece with its area and mass, every coat with what its resin is made of, and the thickness of
@@ -98,11 +99,11 @@ function composeCoats(
 }
 
 function describeFitting(socket: Socket): FittingPlan {
-  const pocket = computeBand({ gapM: POCKET_GAP_M }, ({ gapM }) => computeSocketVolume(socket.body, gapM));
+  const pocket = computeBand({ gapM: POCKET_GAP_M }, ({ gapM }) => computeBodyVolumeM3(socket.body, gapM));
   return {
     id: socket.id,
     kind: socket.kind,
-    bodyVolumeM3: computeSocketVolume(socket.body),
+    bodyVolumeM3: computeBodyVolumeM3(socket.body),
     pocketVolumeM3: pocket.value,
     pocketVolumeLowM3: pocket.low,
     pocketVolumeHighM3: pocket.high,

@@ -1,10 +1,11 @@
 import { POCKET_GAP_M } from "../constants/fittings";
 import { LEFT_ON_TOOLS_KG } from "../constants/handling";
 import type { Sourced } from "../constants/Sourced";
+import { computeAroundM3, computeMouthM2 } from "../geometry/bodyVolume";
 import { composeCoat } from "./composeCoat";
 import type { CoatPlan } from "./LayupPlan";
 import type { Schedule } from "./Schedule";
-import { computeSocketMouth, computeSocketVolume, type Socket } from "./Socket";
+import type { Socket } from "./Socket";
 
 /** Resin around the boxes, and around the leash plug: the gap between body and pocket, filled, once cured. */
 export function computeBoxCoats(schedule: Schedule, sockets: readonly Socket[]): CoatPlan[] {
@@ -27,7 +28,7 @@ function computeBoxCoat(
     kind: "box",
     face: null,
     resin: chosen.id,
-    areaM2: sockets.reduce((sumM2, { body }) => sumM2 + computeSocketMouth(body), 0),
+    areaM2: sockets.reduce((sumM2, { body }) => sumM2 + computeMouthM2(body), 0),
     drivers: {
       gapM: POCKET_GAP_M,
       densityKgM3: chosen.resin.curedDensityKgM3,
@@ -35,10 +36,7 @@ function computeBoxCoat(
     },
     toolsKg: times(LEFT_ON_TOOLS_KG.pour, sockets.length),
     terms: ({ gapM, densityKgM3, lossShare }) => {
-      const gapM3 = sockets.reduce(
-        (sumM3, { body }) => sumM3 + computeSocketVolume(body, gapM) - computeSocketVolume(body),
-        0,
-      );
+      const gapM3 = sockets.reduce((sumM3, { body }) => sumM3 + computeAroundM3(body, gapM), 0);
       const keptKg = gapM3 * densityKgM3;
       return { "around-boxes": keptKg, "styrene-lost": (keptKg * lossShare) / (1 - lossShare) };
     },

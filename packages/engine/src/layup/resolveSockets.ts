@@ -2,10 +2,11 @@ import { LEASH_PLUG, LONG_BOX, SIDE_BOX } from "../constants/fittings";
 import { say } from "../foundation/phrase";
 import { length } from "../foundation/quantity";
 import { type Assumption, type Finding, finding, type Stage } from "../foundation/stage";
+import type { Body } from "../geometry/bodyVolume";
 import type { BoardShape } from "../shape/BoardShape";
 import { assume } from "../sources/assume";
 import type { FittingsInput } from "./FittingsInput";
-import type { Socket, SocketBody } from "./Socket";
+import type { Socket } from "./Socket";
 
 /**
  * The boxes and the plug that resin is poured around, two boxes for a fin that is set from the rail and one for a fin on the
@@ -45,7 +46,7 @@ function resolveBoxes(fins: FittingsInput, shape: BoardShape): Stage<readonly So
     if (fin.box === undefined)
       assumptions.push(assume(path, sizeText(size), "no box size was given", generic.source));
     if (!isPositive(size.lengthM, size.widthM, size.depthM)) findings.push(notASize(path));
-    const body: SocketBody = {
+    const body: Body = {
       form: "block",
       lengthM: size.lengthM,
       widthM: size.widthM,

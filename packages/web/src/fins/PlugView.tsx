@@ -89,8 +89,9 @@ function PlugFacts({ plug }: { plug: Plug }) {
       <Figures entries={roomEntries(plug)} />
       <p>
         No load for <Amount of={duration(plug.cureBeforeLoadS)} />, or as the resin's sheet asks where that is
-        longer. Then pull it straight up with <Amount of={{ ...mass(plug.pullTestKg), grain: "coarse" }} />: a
-        plug that was never pulled is not ready, and a lost board can drown somebody.
+        longer. Then pull it straight up with the weight of{" "}
+        <Amount of={{ ...mass(plug.pullTestMassKg), grain: "coarse" }} />: a plug that was never pulled is not
+        ready, and a lost board can drown somebody.
       </p>
     </>
   );

@@ -24,7 +24,7 @@ export function RoomTable({ finset }: { finset: Finset }) {
         id: room.id,
         name: finName(room.id),
         cells: [
-          show(room.foamAboveM),
+          show(finset.marks.find(({ id }) => id === room.id)?.foamUnderM ?? null),
           show(room.foamBesideM),
           show(room.toRailM),
           show(room.toStringerM),

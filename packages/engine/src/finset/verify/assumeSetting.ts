@@ -3,7 +3,7 @@ import {
   CURE_BEFORE_LOAD_S,
   GLASSED_ON,
   PLUG_PATCH_OVERLAP_M,
-  PLUG_PULL_KG,
+  PLUG_PULL_MASS_KG,
   PROUD_M,
 } from "../../constants/finSetting";
 import { POCKET_GAP_M } from "../../constants/fittings";
@@ -82,10 +82,10 @@ function assumePlug(): readonly Assumption[] {
       CURE_BEFORE_LOAD_S.source,
     ),
     assume(
-      "finset.leashPlug.pullTestKg",
-      say`${mass(PLUG_PULL_KG.value)}, straight up`,
-      "a plug that was never pulled is not ready",
-      PLUG_PULL_KG.source,
+      "finset.leashPlug.pullTestN",
+      say`the weight of ${{ ...mass(PLUG_PULL_MASS_KG.value), grain: "coarse" }}, straight up`,
+      "a plug that was never pulled is not ready; how hard is a declared convention, about what one person pulls, with no published figure behind it",
+      PLUG_PULL_MASS_KG.source,
     ),
     assume(
       "finset.leashPlug.patchDiameterM",

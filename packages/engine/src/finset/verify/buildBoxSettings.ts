@@ -6,6 +6,7 @@ import {
   type Surface,
 } from "../../constants/finSetting";
 import { POCKET_GAP_M } from "../../constants/fittings";
+import { computeAroundM3 } from "../../geometry/bodyVolume";
 import type { BoxPlan, FinMark } from "../FinMark";
 import type { BoxTiming } from "../FinsInput";
 import type { BoxSettingPlan, PatchSizePlan } from "./VerifyPlan";
@@ -62,12 +63,9 @@ export function computeMostBitM(widthM: number, gapM: number): number {
   return Math.min(widthM, 2 * gapM * (2 + Math.SQRT2));
 }
 
-/** Pocket less box, square corners, poured up to the box's top: resin stands there until it is sanded flush. */
-function computeFillM3(
-  { lengthM, widthM, depthM }: Pick<BoxPlan, "lengthM" | "widthM" | "depthM">,
-  gapM: number,
-): number {
-  return (lengthM + 2 * gapM) * (widthM + 2 * gapM) * (depthM + gapM) - lengthM * widthM * depthM;
+/** Poured up to the box's top: resin stands there until it is sanded flush. */
+function computeFillM3({ lengthM, widthM, depthM }: BoxPlan, gapM: number): number {
+  return computeAroundM3({ form: "block", lengthM, widthM, depthM }, gapM);
 }
 
 function computePatch({ lengthM, widthM }: BoxPlan): PatchSizePlan {

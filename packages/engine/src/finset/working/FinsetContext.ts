@@ -1,4 +1,4 @@
-import { angle, length, type Quantity } from "../../foundation/quantity";
+import { angle, length, mass, type Quantity } from "../../foundation/quantity";
 import type { Working, WorkingInput } from "../../foundation/stage";
 import type { ShapePlan } from "../../shape/ShapePlan";
 import type { SourceId } from "../../sources/sources";
@@ -56,6 +56,8 @@ export const findStated = ({ board }: FinsetContext, name: string): FinInput | u
 const NONE = "not there";
 export const lengthIn = (name: string, valueM: number | null | undefined): WorkingInput =>
   read(name, valueM, length);
+export const massIn = (name: string, valueKg: number | null | undefined): WorkingInput =>
+  read(name, valueKg, mass);
 export const angleIn = (name: string, valueRad: number | null | undefined): WorkingInput =>
   read(name, valueRad, (rad) => angle(rad, "fine"));
 export const textIn = (name: string, value: string | null | undefined): WorkingInput => ({

@@ -101,11 +101,6 @@ export const boxWorking: WorkingTable<FinsetContext> = {
   "finset.marks[].box.corners[].yM": corner(
     "Corner of the cut-out to the left of the stringer, for drawings.",
   ),
-  "finset.clearances[].foamAboveM": ofClearance({
-    words: "Least foam over the box up to the deck.",
-    formula: "deck − (bottom + D cos γ + (w/2) sin γ), least over the box",
-    inputs: readStatedBox,
-  }),
   "finset.clearances[].foamBesideM": ofClearance({
     words: "Least foam beside the box, level out to the skin, at half its depth and at its floor.",
     formula: "distance outwards to where deck or bottom has the wall's height",

@@ -142,8 +142,12 @@ function pointWorking(end: "trailing" | "leading"): WorkingTable<FinsetContext> 
     }),
     [`${path}.fromRailM`]: ofPoint({
       words: `The ${name} mark in from the outline on the fin's own side, square to the line.`,
-      formula: "half-width from the line − distance from the line",
-      inputs: across,
+      formula: "w(u) − v, w the half-width from the line on the fin's own side",
+      inputs: (point) => [
+        lengthIn("u, along the line", point.fromTailM),
+        lengthIn("w(u), half-width there", point.fromRailM + point.fromCentrelineM),
+        lengthIn("v, out from the line", point.fromCentrelineM),
+      ],
     }),
     [`${path}.toRailM`]: ofPoint({
       words: `Shortest distance from the ${name} mark to the outline, as a tape swung about the mark finds it.`,

@@ -1,6 +1,6 @@
 import type { WorkingTable } from "../../foundation/stage";
 import type { LeashPlugPlan } from "../FinsetPlan";
-import { type Explained, explain, type FinsetContext, lengthIn, textIn } from "./FinsetContext";
+import { type Explained, explain, type FinsetContext, lengthIn, massIn, textIn } from "./FinsetContext";
 
 const ofPlug = (explained: Explained<LeashPlugPlan>) =>
   explain(({ plan }) => plan.finset?.leashPlug, explained);
@@ -16,6 +16,14 @@ export const plugWorking: WorkingTable<FinsetContext> = {
     words: "The leash plug by tape.",
     formula: "length of the bottom's curve",
     inputs: (plug) => [lengthIn("straight", plug.fromTailM)],
+  }),
+  "finset.leashPlug.fromCrotchTapeM": ofPlug({
+    words: "The leash plug as a tape from the crotch of the swallow tail reads it.",
+    formula: "tape to the plug − tape to the crotch",
+    inputs: (plug, { plan }) => [
+      lengthIn("tape to the plug", plug.fromTailTapeM),
+      lengthIn("crotch, straight", plan.finset?.line.crotchFromTailM),
+    ],
   }),
   "finset.leashPlug.fromCentrelineM": ofPlug({
     words: "The leash plug out from the line the set is laid out about.",
@@ -78,9 +86,17 @@ export const plugWorking: WorkingTable<FinsetContext> = {
     sources: ["common-practice"],
     inputs: () => [],
   }),
-  "finset.leashPlug.pullTestKg": ofPlug({
-    words: "Held straight up for the pull test, once the plug is cured: if it moves, it is set again.",
-    formula: "what one person pulls with both hands",
+  "finset.leashPlug.pullTestN": ofPlug({
+    words:
+      "The pull of the plug's test, straight up, once it is cured: if the plug moves, it is set again. In newtons; a declared convention, no published figure behind it.",
+    formula: "F = m g, g = 9.80665 m/s²",
+    sources: ["convention", "nist-811"],
+    inputs: (plug) => [massIn("m, mass whose weight it is", plug.pullTestMassKg)],
+  }),
+  "finset.leashPlug.pullTestMassKg": ofPlug({
+    words:
+      "The mass whose weight the test's pull is, as a hanging scale shows it. A declared convention: about what one person pulls with both hands; no published figure behind it.",
+    formula: "as declared",
     sources: ["convention"],
     inputs: () => [],
   }),

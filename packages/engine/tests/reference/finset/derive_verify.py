@@ -185,7 +185,7 @@ case("a box that stands 0.5 mm below the surface", "1.3 mm lower than 0.8 mm abo
 plug = {"fromTailM": 0.08, "fromCentrelineM": 0.02, "side": "left", "diameterM": 0.028, "depthM": 0.02}
 case("leash plug clear of the boxes", "cloth 25 mm beyond 28 mm all round; the slab less 6 mm of foam",
      twin("after-fill", front(box=BOX), fromTailBy="straight", leashPlug=plug),
-     {"leashPlug": {"patchDiameterM": 0.078, "cureBeforeLoadS": 86400, "pullTestKg": 40, "mostDepthM": 0.054,
+     {"leashPlug": {"patchDiameterM": 0.078, "cureBeforeLoadS": 86400, "pullTestN": 40 * 9.80665, "pullTestMassKg": 40, "mostDepthM": 0.054,
                     "boxBeneath": None, "foamToBoxM": None}}, confidence="CP")
 case("leash plug over a rear box", "60 - 18 - 20 mm between the floors; 60 - 18 - 6 mm at most",
      {"arrangement": "quad", "fromTailBy": "straight", "leashPlug": {**plug, "fromTailM": 0.1, "fromCentrelineM": 0.03},

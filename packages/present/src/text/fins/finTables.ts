@@ -111,7 +111,7 @@ function moved(moveM: number): string {
 }
 
 /** Room around each box, or each base without one. */
-export function roomLines({ clearances }: Finset, units: Units): readonly string[] {
+export function roomLines({ clearances, marks }: Finset, units: Units): readonly string[] {
   const show = (valueM: number | null): string =>
     valueM === null ? "-" : formatQuantity(length(valueM), units);
   return formatTable(
@@ -126,7 +126,7 @@ export function roomLines({ clearances }: Finset, units: Units): readonly string
     ],
     clearances.map((room) => [
       room.id,
-      show(room.foamAboveM),
+      show(marks.find(({ id }) => id === room.id)?.foamUnderM ?? null),
       show(room.foamBesideM),
       show(room.toRailM),
       show(room.toStringerM),

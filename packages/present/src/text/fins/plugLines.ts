@@ -24,7 +24,7 @@ export function plugLines({ leashPlug: plug }: Finset, units: Units): readonly s
     `Leash plug, on the deck, ${plug.side}: ${formatTapeLength(plug.fromTailTapeM, units)} from the tail, ${formatTapeLength(plug.fromCentrelineM, units)} from the line.`,
     `Room: ${room.flatMap(([name, valueM]) => (valueM === null ? [] : [`${name} ${show(valueM)}`])).join(", ")}.`,
     ...(plug.patchDiameterM === null ? [] : [`Cloth over it ${show(plug.patchDiameterM)} across.`]),
-    `No load for ${formatQuantity(duration(plug.cureBeforeLoadS), units)}, or as the resin's sheet asks; then pull it straight up with ${formatQuantity({ ...mass(plug.pullTestKg), grain: "coarse" }, units)}.`,
+    `No load for ${formatQuantity(duration(plug.cureBeforeLoadS), units)}, or as the resin's sheet asks; then pull it straight up with the weight of ${formatQuantity({ ...mass(plug.pullTestMassKg), grain: "coarse" }, units)}.`,
   ];
   return sentences.flatMap((sentence) => wrapText(sentence, { indent: 2, hanging: 4 }));
 }
