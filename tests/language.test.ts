@@ -1,0 +1,49 @@
+import { describe, expect, it } from "vitest";
+import { DE } from "../packages/present/src/language/de";
+import { readTexts } from "./readTexts";
+import { readSourceFiles, type SourceFile } from "./sourceFiles";
+
+/** Where every text has its German. The list only grows, until it is every folder whose texts a person reads. */
+const TRANSLATED = ["packages/present/src/language"];
+
+const CATALOGUE_FOLDER = "packages/present/src/language/de";
+
+const sources: readonly SourceFile[] = ["engine", "present", "cli", "web"]
+  .flatMap((name) => readSourceFiles(`packages/${name}/src`, /(?<!\.test)\.tsx?$/))
+  .filter(({ path }) => !path.startsWith(CATALOGUE_FOLDER));
+const texts = sources.map((source) => ({ path: source.path, ...readTexts(source) }));
+
+/** A text without a letter of its own, such as "{1}; {2}", reads the same in every language. */
+const hasLetters = (key: string): boolean => /\p{L}/u.test(key.replace(/\{\d+\}/g, ""));
+const placesOf = (text: string): readonly string[] =>
+  [...new Set([...text.matchAll(/\{\d+\}/g)].map(([place]) => place))].sort();
+
+describe("German", () => {
+  it("stands for every text of the folders that are translated", () => {
+    const missing = texts
+      .filter(({ path }) => TRANSLATED.some((start) => path.startsWith(start)))
+      .flatMap(({ path, said }) =>
+        said.filter((key) => hasLetters(key) && !Object.hasOwn(DE, key)).map((key) => `${path}: ${key}`),
+      );
+    expect(missing).toEqual([]);
+  });
+
+  it("stands for nothing that no source says", () => {
+    const known = new Set(texts.flatMap(({ said, strings }) => [...said, ...strings]));
+    expect(Object.keys(DE).filter((key) => !known.has(key))).toEqual([]);
+  });
+
+  it("has the places of the English text, in whatever order", () => {
+    const off = Object.entries(DE).filter(([key, text]) => `${placesOf(key)}` !== `${placesOf(text)}`);
+    expect(off).toEqual([]);
+  });
+
+  it("stands once for each text, and is never empty", () => {
+    const keys = readSourceFiles(CATALOGUE_FOLDER, /\.ts$/).flatMap(({ text }) =>
+      [...text.matchAll(/^ {2}(?:"((?:[^"\\]|\\.)*)"|(\w+)):/gm)].map(([, quoted, bare]) => quoted ?? bare),
+    );
+    expect(keys.filter((key, i) => keys.indexOf(key) !== i)).toEqual([]);
+    expect(keys).toHaveLength(Object.keys(DE).length);
+    expect(Object.entries(DE).filter(([, text]) => text.trim() === "")).toEqual([]);
+  });
+});
