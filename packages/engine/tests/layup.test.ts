@@ -9,6 +9,8 @@ import {
   computeLaminateDensity,
   computePlyThickness,
 } from "../src/layup/mixture";
+import { computeFlatFace } from "../src/layup/pattern/computeFlatFace";
+import { computePattern } from "../src/layup/pattern/computePattern";
 import { buildWeight } from "../src/weight/buildWeight";
 import { makeBentPlank, makeHalfCylinder } from "./fixtures/analyticShape";
 import bent from "./reference/layup/bentPlank.json";
@@ -86,6 +88,18 @@ describe("half a cylinder in closed form", () => {
     compare(layup.pieces, expected.pieces, tolerance.relative);
     compare(layup.coats, expected.coats, tolerance.relative);
     compare(layup.zones, expected.zones, tolerance.relative);
+  });
+
+  it.each([
+    ["bottomNoLap", "bottom", 0],
+    ["deckNoLap", "deck", 0],
+    ["bottomLap50", "bottom", 0.05],
+  ] as const)("rolls out to the exact area and girth: %s", (key, face, lapM) => {
+    const pattern = computePattern(computeFlatFace(shape, face), face, lapM);
+    const truth = expected.patterns[key];
+    expect(Math.abs(pattern.lengthM - truth.lengthM)).toBeLessThan(1e-6);
+    expect(Math.abs(pattern.widthM - truth.widthM)).toBeLessThan(1e-6);
+    expect(Math.abs(pattern.areaM2 / truth.areaM2 - 1)).toBeLessThan(tolerance.patternAreaRelative);
   });
 
   it("weighs by part what was worked by hand", () => {

@@ -16,6 +16,8 @@ export interface GlassFile {
   readonly resinRatio?: number;
   readonly seal?: boolean;
   readonly lapKind?: "free" | "cut";
+  /** Full layers rolled out and trimmed on the board, or cut to the flat pattern beforehand. */
+  readonly cutting?: "rolled" | "pattern";
   readonly bottom?: FaceLayersFile;
   readonly deck?: FaceLayersFile;
   readonly patches?: readonly PatchFile[];
@@ -41,5 +43,7 @@ export interface PatchFile {
   readonly fromTail: QuantityText;
   readonly to: QuantityText;
   readonly width?: QuantityText;
+  /** One for each layer, innermost first, in place of `lap`. */
+  readonly laps?: readonly QuantityText[];
   readonly angle?: QuantityText;
 }

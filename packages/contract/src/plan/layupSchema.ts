@@ -9,6 +9,7 @@ const piece = z.object({
   id: z.string(),
   face,
   cloth: z.string(),
+  pattern: z.string(),
   lengthM: number,
   widthM: number,
   areaM2: number,
@@ -18,9 +19,34 @@ const piece = z.object({
   extent: z.object({ fromTailTapeM: number, toTapeM: number, angleRad: number }).nullable(),
 });
 
+const notch = z.object({
+  id: z.string(),
+  at: z.enum(["tail", "nose", "rail"]),
+  kind: z.enum(["wedge", "slit"]),
+  fromTailTapeM: number,
+  alongM: number,
+  acrossM: number,
+  toAlongM: number,
+  toAcrossM: number,
+  openM: number,
+});
+
+const pattern = z.object({
+  id: z.string(),
+  face,
+  points: z.array(z.object({ alongM: number, acrossM: number })),
+  lengthM: number,
+  widthM: number,
+  areaM2: number,
+  edgeM: number,
+  turnsRad: z.array(number),
+  notches: z.array(notch),
+});
+
 const term = z.object({
   id: z.enum([
     "in-glass",
+    "in-laps",
     "into-foam",
     "around-boxes",
     "net-film",
@@ -78,7 +104,9 @@ const layup = z.object({
   resinRatio: number,
   resinRatioLow: number,
   resinRatioHigh: number,
+  cutting: z.enum(["rolled", "pattern"]),
   pieces: z.array(piece),
+  patterns: z.array(pattern),
   coats: z.array(coat),
   zones: z.array(zone),
   fittings: z.array(fitting),

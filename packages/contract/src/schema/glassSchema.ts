@@ -17,10 +17,13 @@ export const blankSchema: z.ZodType<BlankFile> = fields("the blank", {
   shapedMass: quantity("mass", { least: "100 g", most: "30 kg" }).exactOptional(),
 });
 
+const lap = () => quantity("length", { least: "0 mm", most: "0.5 m" });
+
 const faceLayers = (face: string): z.ZodType<FaceLayersFile> =>
   fields(`the glass of the ${face}`, {
     layers: listOf(cloth(), "layers", 20),
-    lap: quantity("length", { least: "0 mm", most: "0.5 m" }).exactOptional(),
+    lap: lap().exactOptional(),
+    laps: listOf(lap(), "laps", 20).exactOptional(),
   });
 
 const patch: z.ZodType<PatchFile> = fields("a patch", {
@@ -55,3 +58,4 @@ export const glassSchema: z.ZodType<GlassFile> = fields("the glass", {
   patches: listOf(patch, "patches", 50).exactOptional(),
   finish: oneOf(["sanded", "wet-sanded", "gloss"]).exactOptional(),
 });
+  cutting: oneOf(["rolled", "pattern"]).exactOptional(),

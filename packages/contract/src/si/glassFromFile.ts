@@ -13,13 +13,14 @@ export function blankFromFile(file: BlankFile): BlankInput {
   };
 }
 
-export function glassFromFile(file: GlassFile): GlassInput {
+export function glassFromFile(file: GlassFile): NonNullable<Board["glass"]> {
   return {
     ...given("resin", file.resin, asIs),
     ...given("boxResin", file.boxResin, asIs),
     ...given("resinRatio", file.resinRatio, asIs),
     ...given("seal", file.seal, asIs),
     ...given("lapKind", file.lapKind, asIs),
+    ...given("cutting", file.cutting, asIs),
     ...given("bottom", file.bottom, layersFromFile),
     ...given("deck", file.deck, layersFromFile),
     ...given("patches", file.patches, (patches) => patches.map(patchFromFile)),
@@ -28,7 +29,11 @@ export function glassFromFile(file: GlassFile): GlassInput {
 }
 
 function layersFromFile(file: FaceLayersFile): FaceLayersInput {
-  return { layers: file.layers, ...given("lapM", file.lap, lengthM) };
+  return {
+    layers: file.layers,
+    ...given("lapM", file.lap, lengthM),
+    ...given("lapsM", file.laps, (laps) => laps.map(lengthM)),
+  };
 }
 
 function patchFromFile(file: PatchFile): PatchInput {

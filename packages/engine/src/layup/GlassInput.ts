@@ -1,3 +1,5 @@
+import type { Cutting } from "./LayupPlan";
+
 /** The `glass` and `blank` parts of a board file, in SI. */
 export interface GlassInput {
   /** A resin's id for all coats, or an id for each. */
@@ -10,6 +12,8 @@ export interface GlassInput {
   /** Whether the foam gets a seal coat before the glass. */
   readonly seal?: boolean;
   readonly lapKind?: LapKind;
+  /** How full layers are cut. */
+  readonly cutting?: Cutting;
   readonly bottom?: FaceLayersInput;
   readonly deck?: FaceLayersInput;
   readonly patches?: readonly PatchInput[];
@@ -23,6 +27,8 @@ export interface FaceLayersInput {
   /** Cloth ids, innermost first. */
   readonly layers: readonly string[];
   readonly lapM?: number;
+  /** One for each layer, innermost first, in place of `lapM`; nought ends a layer at the rail's widest line. */
+  readonly lapsM?: readonly number[];
 }
 
 export interface PatchInput {

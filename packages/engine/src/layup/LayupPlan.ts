@@ -1,6 +1,8 @@
 export type Face = "deck" | "bottom";
 export type CoatKind = "seal" | "laminate" | "fill" | "gloss" | "box" | "repair";
 
+export type Cutting = "rolled" | "pattern";
+
 export const FACES: readonly Face[] = ["bottom", "deck"];
 
 export interface LayupPlan {
@@ -11,7 +13,11 @@ export interface LayupPlan {
   readonly resinRatio: number;
   readonly resinRatioLow: number;
   readonly resinRatioHigh: number;
+  /** How full layers are cut: rolled out and trimmed on the board, or to the flat pattern beforehand. */
+  readonly cutting: Cutting;
   readonly pieces: readonly PiecePlan[];
+  /** The flat shape of the pieces; pieces cut alike share one. */
+  readonly patterns: readonly PatternPlan[];
   readonly coats: readonly CoatPlan[];
   readonly zones: readonly ZonePlan[];
   readonly fittings: readonly FittingPlan[];
@@ -25,7 +31,7 @@ export interface FacePlan {
   readonly arcM: number;
   /** Across the face at its widest, from widest line to widest line. */
   readonly girthMaxM: number;
-  /** From the rail's widest line to the cloth's edge on the other face. */
+  /** From the rail's widest line to the edge of the widest layer on the other face. */
   readonly lapM: number;
 }
 
@@ -34,9 +40,11 @@ export interface PiecePlan {
   readonly id: string;
   readonly face: Face;
   readonly cloth: string;
-  /** Cut size along the board, laps at both ends with it. */
+  /** The id of its flat shape. */
+  readonly pattern: string;
+  /** Cut size along the warp: laps, and for a layer that is rolled out what hangs over both ends, with it. */
   readonly lengthM: number;
-  /** Cut size across the board, both laps with it. */
+  /** Cut size across the warp, both laps with it. */
   readonly widthM: number;
   readonly areaM2: number;
   /** The part of the area that lies beyond the rail's widest line. */
@@ -53,6 +61,45 @@ interface PatchExtent {
   readonly toTapeM: number;
   /** Of the warp against the stringer. */
   readonly angleRad: number;
+}
+
+/** A piece of cloth laid flat, uncut by its notches, taken not to stretch. */
+export interface PatternPlan {
+  /** `bottom`, `deck`; `deck-2` where that layer laps otherwise than the first; `patch-1`. */
+  readonly id: string;
+  readonly face: Face;
+  /** Closed, once round with the piece on the left hand, as it lies seen with the deck up. */
+  readonly points: readonly PatternPoint[];
+  readonly lengthM: number;
+  readonly widthM: number;
+  readonly areaM2: number;
+  /** Once round it: what is cut, or trimmed on the board. */
+  readonly edgeM: number;
+  /** How it may be turned on the roll against the warp. */
+  readonly turnsRad: readonly number[];
+  readonly notches: readonly NotchPlan[];
+}
+
+/** Along the warp, from the face's tail end where the piece lies with the board; across it, to the left. */
+export interface PatternPoint {
+  readonly alongM: number;
+  readonly acrossM: number;
+}
+
+/** A cut into the lap, from its root near the rail's widest line to its mouth at the edge. */
+export interface NotchPlan {
+  /** `nose-1`, `tail-2`, `rail-1`, `crotch`. */
+  readonly id: string;
+  readonly at: "tail" | "nose" | "rail";
+  readonly kind: "wedge" | "slit";
+  /** Along the bottom, where it meets the rail. */
+  readonly fromTailTapeM: number;
+  readonly alongM: number;
+  readonly acrossM: number;
+  readonly toAlongM: number;
+  readonly toAcrossM: number;
+  /** Width of a wedge at its mouth; nought for a slit. */
+  readonly openM: number;
 }
 
 export interface CoatPlan {
@@ -81,6 +128,7 @@ export interface CoatTerm {
 
 export type CoatTermId =
   | "in-glass"
+  | "in-laps"
   | "into-foam"
   | "around-boxes"
   | "net-film"

@@ -3,7 +3,7 @@ import type { Foam } from "../constants/foams";
 import type { Resin } from "../constants/Resin";
 import type { Sourced } from "../constants/Sourced";
 import type { Finish, LapKind } from "./GlassInput";
-import type { Face } from "./LayupPlan";
+import type { Cutting, Face } from "./LayupPlan";
 
 /** The glass part with every id looked up and every default taken: what pieces, coats and zones are reckoned from. */
 export interface Schedule {
@@ -12,6 +12,7 @@ export interface Schedule {
   readonly resins: ResinChoice;
   readonly ratio: Sourced;
   readonly lapKind: LapKind;
+  readonly cutting: Cutting;
   readonly faces: FaceSchedules;
   readonly patches: readonly Patch[];
   readonly finish: Finish;
@@ -31,6 +32,9 @@ export type ResinChoice = Readonly<Record<ResinUse, ChosenResin>>;
 export interface FaceSchedule {
   /** Innermost first. */
   readonly layers: readonly Cloth[];
+  /** For each layer. */
+  readonly lapsM: readonly number[];
+  /** The widest of them. */
   readonly lapM: number;
 }
 
@@ -44,4 +48,6 @@ export interface Patch {
   readonly toTapeM: number;
   readonly widthM: number | undefined;
   readonly angleRad: number;
+  /** How the piece may be turned on the roll, against the warp as it is to lie. */
+  readonly turnsRad: readonly number[];
 }

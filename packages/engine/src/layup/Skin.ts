@@ -1,4 +1,5 @@
 import type { Face } from "./LayupPlan";
+import type { FlatFace } from "./pattern/FlatFace";
 
 /** The board's surface as the glass sees it, measured once for all pieces. */
 export interface Skin {
@@ -13,6 +14,7 @@ export interface SkinFace {
   readonly areaM2: number;
   readonly arcM: number;
   readonly girthMaxM: number;
+  readonly flat: FlatFace;
   /** Null where no patch asks for it: girths are slow to measure. */
   readonly strips: Strips | null;
 }

@@ -9,6 +9,7 @@ import { computeBand } from "./computeBand";
 import { computeBoxCoats } from "./computeBoxCoats";
 import { computeFilmCoat } from "./computeFilmCoat";
 import { computeLaminateCoats } from "./computeLaminateCoats";
+import { computePatterns } from "./computePatterns";
 import { computePieces } from "./computePieces";
 import { computeSealCoat } from "./computeSealCoat";
 import { computeSkin } from "./computeSkin";
@@ -64,7 +65,8 @@ export function buildLayup(
 }
 
 function composePlan(schedule: Schedule, skin: Skin, sockets: readonly Socket[]): LayupPlan {
-  const pieces = computePieces(schedule, skin);
+  const patterns = computePatterns(schedule, skin);
+  const pieces = computePieces(schedule, skin, patterns);
   return {
     faces: FACES.map((face): FacePlan => {
       const { areaM2, arcM, girthMaxM } = skin.faces[face];
@@ -74,7 +76,9 @@ function composePlan(schedule: Schedule, skin: Skin, sockets: readonly Socket[])
     resinRatio: schedule.ratio.value,
     resinRatioLow: schedule.ratio.low ?? schedule.ratio.value,
     resinRatioHigh: schedule.ratio.high ?? schedule.ratio.value,
+    cutting: schedule.cutting,
     pieces,
+    patterns: patterns.all,
     coats: composeCoats(schedule, skin, { pieces, sockets }),
     zones: computeZones(schedule, skin, sockets),
     fittings: sockets.map(describeFitting),

@@ -36,6 +36,7 @@ export function buildSchedule(
           resins: resins.value,
           ratio: ratio.value,
           lapKind: glass.lapKind ?? "free",
+          cutting: glass.cutting ?? "rolled",
           faces: faces.value,
           patches: patches.value,
           finish: glass.finish ?? "sanded",
@@ -50,7 +51,7 @@ function resolveRatio(glass: GlassInput): Stage<Sourced> {
   const own = glass.resinRatio;
   if (own === undefined) {
     const taken = say`${RESIN_RATIO.value} of cured resin to one of glass by mass`;
-    const why = `squeegeed by hand, ${RESIN_RATIO.low} to ${RESIN_RATIO.high}; weigh the board after a laminate and put your own in`;
+    const why = say`squeegeed by hand, ${RESIN_RATIO.low} to ${RESIN_RATIO.high}; weigh the board after a laminate and put your own in`;
     return {
       value: RESIN_RATIO,
       findings: [],
@@ -74,17 +75,19 @@ function resolveRatio(glass: GlassInput): Stage<Sourced> {
 }
 
 function listPlainDefaults(glass: GlassInput): Assumption[] {
-  const laps = assume(
-    "glass",
-    say`every full layer laps the rail`,
-    "which layers lap was not given",
-    "common-practice",
-  );
-  const list: Assumption[] = [laps];
+  const list: Assumption[] = [];
+  if (glass.bottom?.lapsM === undefined && glass.deck?.lapsM === undefined) {
+    const taken = say`every full layer laps the rail`;
+    list.push(assume("glass", taken, "which layers lap was not given", "common-practice"));
+  }
   if (glass.lapKind === undefined) {
     list.push(
       assume("glass.lapKind", say`free`, "how the laps are ended was not given", LAP_DRIP_KG_M.free.source),
     );
+  }
+  if (glass.cutting === undefined) {
+    const taken = say`rolled out, trimmed on the board and notched`;
+    list.push(assume("glass.cutting", taken, "how the cloth is cut was not given", "common-practice"));
   }
   if (glass.finish === undefined) {
     list.push(assume("glass.finish", say`sanded`, "no finish was given", "common-practice"));

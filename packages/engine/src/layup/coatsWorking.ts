@@ -20,7 +20,7 @@ export const coatsWorking: WorkingTable<LayupContext> = {
   }),
   ...bandWorking<LayupContext>("layup.coats[].keptMass", "Kg", {
     words: "what stays on the board once the coat is hard, before sanding",
-    formula: "in glass + into foam + around boxes + film + weave",
+    formula: "in glass + in laps + into foam + around boxes + film + weave",
     sources: ["mass-balance", "common-practice"],
     inputs: coatInputs((coat, layup, context) => [...listTerms(coat), ...listRanges(coat, layup, context)]),
   }),
@@ -57,7 +57,8 @@ export const coatsWorking: WorkingTable<LayupContext> = {
 };
 
 const TERM_FORMULAS: Readonly<Record<CoatTermId, string>> = {
-  "in-glass": "ratio × cloth of this face",
+  "in-glass": "ratio × cloth of this face, down to the rail's widest line",
+  "in-laps": "ratio × cloth beyond the rail's widest line, where it overlaps the other face's",
   "into-foam":
     "uptake × foam that this coat is first to wet; for a seal coat what is poured less its styrene",
   "around-boxes": "(pockets − bodies) × cured density",

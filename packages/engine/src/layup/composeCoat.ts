@@ -4,7 +4,8 @@ import { type Band, computeBand } from "./computeBand";
 import type { CoatKind, CoatPlan, CoatTerm, CoatTermId, Face } from "./LayupPlan";
 
 const TERM_NAMES: Readonly<Record<CoatTermId, string>> = {
-  "in-glass": "in the glass",
+  "in-glass": "in the glass of this face",
+  "in-laps": "in its laps, over the other face's glass",
   "into-foam": "into the foam",
   "around-boxes": "around boxes and plug",
   "net-film": "film that stays",
@@ -19,6 +20,7 @@ const TERM_NAMES: Readonly<Record<CoatTermId, string>> = {
 /** Terms that are on the board once the coat is hard. */
 const KEPT: ReadonlySet<string> = new Set<CoatTermId>([
   "in-glass",
+  "in-laps",
   "into-foam",
   "around-boxes",
   "net-film",

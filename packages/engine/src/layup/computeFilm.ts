@@ -61,7 +61,7 @@ export function computeClothThickness(cloth: Cloth, resin: Resin, resinRatio: nu
   return computePlyThickness({
     arealMassKgM2: cloth.arealMassKgM2.value,
     resinRatio,
-    fibreDensityKgM3: cloth.fibreDensityKgM3.value,
+    fibreDensityKgM3: cloth.fibre.densityKgM3.value,
     resinDensityKgM3: resin.curedDensityKgM3.value,
   });
 }

@@ -27,6 +27,7 @@ function computeLaminateCoat(
   const { id, resin } = schedule.resins.laminate;
   const pieces = on.pieces.filter((piece) => piece.face === on.face);
   const glassKg = sum(pieces.map((piece) => piece.clothMassKg));
+  const lapsKg = sum(pieces.map((piece) => (piece.clothMassKg * piece.lapAreaM2) / piece.areaM2));
   const foamM2 = computeWettedFoam(schedule, skin, on);
   const lapEdgeM = schedule.faces[on.face].lapM > 0 ? skin.railLineM : 0;
   const foam = FOAM_KINDS[schedule.foam.kind];
@@ -46,7 +47,8 @@ function computeLaminateCoat(
     terms: ({ ratio, uptakeKgM2, lossShare, dripKgM }) => {
       const keptKg = ratio * glassKg + uptakeKgM2 * foamM2;
       return {
-        "in-glass": ratio * glassKg,
+        "in-glass": ratio * (glassKg - lapsKg),
+        "in-laps": ratio * lapsKg,
         "into-foam": uptakeKgM2 * foamM2,
         "styrene-lost": (keptKg * lossShare) / (1 - lossShare),
         dripped: dripKgM * lapEdgeM,

@@ -1,5 +1,7 @@
+import { OVERHANG_M } from "../constants/clothCutting";
 import { computePatchSize } from "./computePatchSize";
-import { FACES, type Face, type PiecePlan } from "./LayupPlan";
+import type { Patterns } from "./computePatterns";
+import { FACES, type Face, type PatternPlan, type PiecePlan } from "./LayupPlan";
 import type { Patch, Schedule } from "./Schedule";
 import type { Skin } from "./Skin";
 
@@ -8,31 +10,38 @@ import type { Skin } from "./Skin";
  * face and, around the rail's widest line, a strip of the lap's width; notches are not taken off and overlaps of the strip at
  * nose and tail are counted as cloth.
  */
-export function computePieces(schedule: Schedule, skin: Skin): PiecePlan[] {
+export function computePieces(schedule: Schedule, skin: Skin, patterns: Patterns): PiecePlan[] {
   const layers = FACES.flatMap((face) =>
-    schedule.faces[face].layers.map((_, index) => computeLayer(schedule, skin, { face, index })),
+    schedule.faces[face].layers.map((_, index) =>
+      computeLayer(schedule, skin, { face, index, pattern: patterns.ofLayer(face, index) }),
+    ),
   );
-  return [...layers, ...schedule.patches.map((patch) => computePatch(schedule, skin, patch))];
+  const patches = schedule.patches.map((patch) =>
+    computePatch(schedule, skin, { patch, pattern: patterns.ofPatch(patch.id) }),
+  );
+  return [...layers, ...patches];
 }
 
 function computeLayer(
   schedule: Schedule,
   skin: Skin,
-  which: { readonly face: Face; readonly index: number },
+  which: { readonly face: Face; readonly index: number; readonly pattern: PatternPlan },
 ): PiecePlan {
-  const { face, index } = which;
-  const { layers, lapM } = schedule.faces[face];
+  const { face, index, pattern } = which;
+  const { layers, lapsM } = schedule.faces[face];
   const cloth = layers[index]!;
-  const { areaM2, arcM, girthMaxM } = skin.faces[face];
-  const lapAreaM2 = lapM * skin.railLineM;
-  const clothMassKg = cloth.arealMassKgM2.value * (areaM2 + lapAreaM2);
+  const lapAreaM2 = lapsM[index]! * skin.railLineM;
+  const areaM2 = skin.faces[face].areaM2 + lapAreaM2;
+  const clothMassKg = cloth.arealMassKgM2.value * areaM2;
+  const hangsM = schedule.cutting === "rolled" ? OVERHANG_M.value : 0;
   return {
     id: `${face}-${index + 1}`,
     face,
     cloth: cloth.id,
-    lengthM: arcM + 2 * lapM,
-    widthM: girthMaxM + 2 * lapM,
-    areaM2: areaM2 + lapAreaM2,
+    pattern: pattern.id,
+    lengthM: pattern.lengthM + 2 * hangsM,
+    widthM: pattern.widthM,
+    areaM2,
     lapAreaM2,
     clothMassKg,
     resinMassKg: schedule.ratio.value * clothMassKg,
@@ -40,16 +49,21 @@ function computeLayer(
   };
 }
 
-function computePatch(schedule: Schedule, skin: Skin, patch: Patch): PiecePlan {
-  const { areaM2, widthM } = computePatchSize(skin, patch);
+function computePatch(
+  schedule: Schedule,
+  skin: Skin,
+  { patch, pattern }: { readonly patch: Patch; readonly pattern: PatternPlan },
+): PiecePlan {
+  const { areaM2 } = computePatchSize(skin, patch);
   const clothMassKg = patch.cloth.arealMassKgM2.value * areaM2;
   const { fromTailTapeM, toTapeM, angleRad } = patch;
   return {
     id: patch.id,
     face: patch.face,
     cloth: patch.cloth.id,
-    lengthM: toTapeM - fromTailTapeM,
-    widthM,
+    pattern: pattern.id,
+    lengthM: pattern.lengthM,
+    widthM: pattern.widthM,
     areaM2,
     lapAreaM2: 0,
     clothMassKg,

@@ -3,6 +3,7 @@ import { pointsAlong } from "../shape/stationsAlong";
 import { SIDES, type Side } from "../survey/Side";
 import type { Face } from "./LayupPlan";
 import { measureStation, measureStrips } from "./measureStrips";
+import { computeFlatFace } from "./pattern/computeFlatFace";
 import type { Skin, SkinFace } from "./Skin";
 
 /** Steps along the rail and the centreline, closer together towards the ends, where they turn fastest. */
@@ -22,6 +23,7 @@ export function computeSkin(shape: BoardShape, patched: readonly Face[] = []): S
     areaM2: areaM2 + plan.endAreaM2 / 2,
     arcM: sumChords(stationsXM.map((xM) => [xM, 0, heightM(xM)])),
     girthMaxM: measureGirthMax(shape, face),
+    flat: computeFlatFace(shape, face),
     strips: patched.includes(face) ? measureStrips(shape, face) : null,
   });
   return {

@@ -68,7 +68,7 @@ function computeZone(
     cloths.reduce((sumM, cloth) => sumM + computeClothThickness(cloth, laminateResin, ratio), 0),
   );
   const fibreM = cloths.reduce(
-    (sumM, cloth) => sumM + cloth.arealMassKgM2.value / cloth.fibreDensityKgM3.value,
+    (sumM, cloth) => sumM + cloth.arealMassKgM2.value / cloth.fibre.densityKgM3.value,
     0,
   );
   const fill = of.filmOn(spot, "fill");
@@ -88,7 +88,7 @@ function computeZone(
 
 function listCloths(schedule: Schedule, skin: Skin, spot: Spot): Cloth[] {
   const other = schedule.faces[spot.face === "deck" ? "bottom" : "deck"];
-  const lapping = spot.place !== "flat" && other.lapM > 0 ? other.layers : [];
+  const lapping = spot.place === "flat" ? [] : other.layers.filter((_, i) => other.lapsM[i]! > 0);
   const patches = schedule.patches.filter((patch) => patch.face === spot.face && covers(skin, spot, patch));
   return [...lapping, ...schedule.faces[spot.face].layers, ...patches.map((patch) => patch.cloth)];
 }

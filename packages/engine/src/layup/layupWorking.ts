@@ -3,6 +3,7 @@ import { coatsWorking } from "./coatsWorking";
 import { facesWorking } from "./facesWorking";
 import { fittingsWorking } from "./fittingsWorking";
 import type { LayupContext } from "./LayupContext";
+import { patternsWorking } from "./patternsWorking";
 import { piecesWorking } from "./piecesWorking";
 import { zonesWorking } from "./zonesWorking";
 
@@ -10,6 +11,7 @@ import { zonesWorking } from "./zonesWorking";
 export const layupWorking: WorkingTable<LayupContext> = {
   ...facesWorking,
   ...piecesWorking,
+  ...patternsWorking,
   ...coatsWorking,
   ...zonesWorking,
   ...fittingsWorking,

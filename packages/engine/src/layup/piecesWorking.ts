@@ -1,3 +1,4 @@
+import { OVERHANG_M } from "../constants/clothCutting";
 import { CLOTHS } from "../constants/cloths";
 import { angle, area, arealMass, count, length, mass } from "../foundation/quantity";
 import type { WorkingInput, WorkingTable } from "../foundation/stage";
@@ -7,27 +8,28 @@ import type { LayupPlan, PiecePlan } from "./LayupPlan";
 /** How the size, area and mass of a piece of cloth come about. */
 export const piecesWorking: WorkingTable<LayupContext> = {
   "layup.pieces[].lengthM": {
-    words: "cut length: the face's arc and a lap at both ends; for a patch from its start to its end",
-    formula: "arc + 2 lap, or to − from",
-    sources: ["geometry"],
+    words:
+      "cut length along the warp: the face's arc, its share of a flat end and a lap at both ends, and what hangs over where the cloth is rolled out; for a patch that of its flat shape",
+    formula: "pattern's length (+ 2 overhang)",
+    sources: ["geometry", OVERHANG_M.source],
     inputs: pieceInputs((piece, layup) => [
       ...listExtent(piece),
-      ...listFace(piece, layup, ({ arcM, lapM }) => [
-        { name: "arc", value: length(arcM) },
-        { name: "lap", value: length(lapM) },
+      ...listFace(piece, layup, ({ arcM }) => [{ name: "arc", value: length(arcM) }]),
+      ...byId(layup.patterns, piece.pattern, ({ lengthM }) => [
+        { name: "pattern", value: length(lengthM) },
+        { name: "hangs over at each end", value: length(piece.extent === null ? hangsOver(layup) : 0) },
       ]),
     ]),
   },
   "layup.pieces[].widthM": {
-    words: "cut width: the face's widest girth and both laps; for a patch its own width or the girth",
-    formula: "girth + 2 lap, or the patch's widest place",
+    words:
+      "cut width across the warp: the face's widest girth and both laps; for a patch that of its flat shape",
+    formula: "pattern's width",
     sources: ["geometry"],
     inputs: pieceInputs((piece, layup) => [
       ...listExtent(piece),
-      ...listFace(piece, layup, ({ girthMaxM, lapM }) => [
-        { name: "girth", value: length(girthMaxM) },
-        { name: "lap", value: length(lapM) },
-      ]),
+      ...listFace(piece, layup, ({ girthMaxM }) => [{ name: "girth", value: length(girthMaxM) }]),
+      ...byId(layup.patterns, piece.pattern, ({ widthM }) => [{ name: "pattern", value: length(widthM) }]),
     ]),
   },
   "layup.pieces[].areaM2": {
@@ -75,6 +77,10 @@ export const piecesWorking: WorkingTable<LayupContext> = {
   "layup.pieces[].extent.toTapeM": extentWorking("where the patch ends, along the bottom from the tail"),
   "layup.pieces[].extent.angleRad": extentWorking("the warp against the stringer; nought where not given"),
 };
+
+function hangsOver({ cutting }: LayupPlan): number {
+  return cutting === "rolled" ? OVERHANG_M.value : 0;
+}
 
 function extentWorking(words: string): WorkingTable<LayupContext>[string] {
   return {

@@ -33,28 +33,38 @@ function resolveFace(face: Face, input: FaceLayersInput | undefined, skin: Skin 
   if (layers.length === 0) {
     const says = say`no cloth on the ${face}: the foam has only the fill coat over it`;
     const bare = finding("warning", "layup.no-layers", `glass.${face}.layers`, says);
-    return { value: { layers: [], lapM: 0 }, findings: [bare], assumptions: [] };
+    return { value: { layers: [], lapsM: [], lapM: 0 }, findings: [bare], assumptions: [] };
   }
   const cloths = layers.map((id, i) => findCloth(id, `glass.${face}.layers[${i}]`));
-  const lapM = input?.lapM ?? DEFAULT_LAP_M.value;
-  const findings: Finding[] = [...cloths.flatMap((cloth) => cloth.findings), ...checkLap(face, lapM, skin)];
+  const commonM = input?.lapM ?? DEFAULT_LAP_M.value;
+  const lapsM = layers.map((_, i) => input?.lapsM?.[i] ?? commonM);
+  const findings: Finding[] = [...cloths.flatMap((cloth) => cloth.findings), ...checkLaps(face, input, skin)];
   const known = cloths.map((cloth) => cloth.value).filter((cloth): cloth is Cloth => cloth !== null);
   const assumptions: Assumption[] = [];
-  if (input?.lapM === undefined) {
+  if (input?.lapM === undefined && input?.lapsM === undefined) {
     assumptions.push(
-      assume(`glass.${face}.lap`, say`${length(lapM)}`, "no lap was given", DEFAULT_LAP_M.source),
+      assume(`glass.${face}.lap`, say`${length(commonM)}`, "no lap was given", DEFAULT_LAP_M.source),
     );
   }
-  return { value: findings.length > 0 ? null : { layers: known, lapM }, findings, assumptions };
+  const value = { layers: known, lapsM, lapM: Math.max(...lapsM) };
+  return { value: findings.length > 0 ? null : value, findings, assumptions };
 }
 
-function checkLap(face: Face, lapM: number, skin: Skin | null): Finding[] {
-  const path = `glass.${face}.lap`;
+function checkLaps(face: Face, input: FaceLayersInput | undefined, skin: Skin | null): Finding[] {
+  const { layers = [], lapM = DEFAULT_LAP_M.value, lapsM } = input ?? {};
+  if (lapsM === undefined) return checkLap(`glass.${face}.lap`, lapM, skin);
+  if (lapsM.length === layers.length) {
+    return lapsM.flatMap((oneM, i) => checkLap(`glass.${face}.laps[${i}]`, oneM, skin));
+  }
+  const says = say`${layers.length} layers and ${lapsM.length} laps: give one lap for each layer, innermost first`;
+  return [finding("blocker", "layup.laps-per-layer", `glass.${face}.laps`, says)];
+}
+
+function checkLap(path: string, lapM: number, skin: Skin | null): Finding[] {
   if (!(lapM >= 0 && Number.isFinite(lapM))) {
     return [finding("blocker", "layup.lap-not-a-width", path, say`a lap is a width of nought or more`)];
   }
   if (skin === null || lapM <= skin.halfWidthMaxM) return [];
-  const usual = say`usually ${length(DEFAULT_LAP_M.low)} to ${length(DEFAULT_LAP_M.high)}`;
-  const says = say`a lap of ${length(lapM)} is wider than half the board, ${length(skin.halfWidthMaxM)}: it is measured from the rail's widest line, `;
-  return [finding("blocker", "layup.lap-too-wide", path, [...says, ...usual])];
+  const says = say`a lap of ${length(lapM)} is wider than half the board, ${length(skin.halfWidthMaxM)}: it is measured from the rail's widest line, usually ${length(DEFAULT_LAP_M.low)} to ${length(DEFAULT_LAP_M.high)}`;
+  return [finding("blocker", "layup.lap-too-wide", path, says)];
 }

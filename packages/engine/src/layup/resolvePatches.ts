@@ -10,6 +10,10 @@ import type { Skin } from "./Skin";
 /** A tape's own millimetre: a patch that ends within it of the nose ends at the nose. */
 const END_SLACK_M = 0.001;
 
+const END_FOR_END: readonly number[] = [0, Math.PI];
+/** Warp and weft weigh alike in plain cloth, so a patch may lie on either. */
+const ANY_THREAD: readonly number[] = [0, Math.PI / 2, Math.PI, (3 * Math.PI) / 2];
+
 /**
  * Patches with their extent checked against the board. Extents are read along the bottom.
  * @param skin null where the shape is not known: then ends are not held against its length
@@ -24,10 +28,19 @@ export function resolvePatches(glass: GlassInput, skin: Skin | null): Stage<read
     "how patches were measured was not given",
     "convention",
   );
+  const turning = assume(
+    "glass.patches",
+    say`a patch of plain cloth without an angle may be cut along or across the roll`,
+    "warp and weft of plain cloth weigh alike",
+    "common-practice",
+  );
   return {
     value: patches.length === inputs.length ? patches : null,
     findings: stages.flatMap((stage) => stage.findings),
-    assumptions: inputs.length > 0 ? [along] : [],
+    assumptions: [
+      ...(inputs.length > 0 ? [along] : []),
+      ...(inputs.some((patch) => patch.angleRad === undefined) ? [turning] : []),
+    ],
   };
 }
 
@@ -45,6 +58,7 @@ function resolvePatch(input: PatchInput, index: number, skin: Skin | null): Stag
       skin !== null && Math.abs(input.toM - skin.lengthTapeM) <= END_SLACK_M ? skin.lengthTapeM : input.toM,
     widthM: input.widthM,
     angleRad: input.angleRad ?? 0,
+    turnsRad: input.angleRad === undefined && cloth.value.weave === "plain" ? ANY_THREAD : END_FOR_END,
   };
   return { value, findings, assumptions: [] };
 }

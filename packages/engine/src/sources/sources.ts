@@ -56,6 +56,7 @@ export const SOURCES = {
   "s-glass-memory": { title: "property sheets of high-strength glass fibre, from memory", confidence: "M" },
   "resin-glass-chart": {
     title: "workshop chart of resin to glass by mass, hand lay-up 0.75 to 1.1 (a weak source)",
+  "fibre-memory": { title: "property sheets of carbon and basalt fibre, from memory", confidence: "M" },
     confidence: "c",
   },
   "wood-tables": {
