@@ -69,13 +69,8 @@ function checkFin(fin: FinInput, path: string): readonly Finding[] {
   for (const { field, value, least } of lengths(fin)) {
     if (value === undefined || (Number.isFinite(value) && IS_RIGHT[least](value))) continue;
     const read = Number.isFinite(value) ? say`${length(value)}` : say`no number`;
-    findings.push(
-      bad(field, "finset.bad-length", [
-        `the ${fin.fin} fin's ${field} reads `,
-        ...read,
-        `: it has to be ${RIGHT[least]}`,
-      ]),
-    );
+    const words = say`the ${fin.fin} fin's ${field} reads ${read}: it has to be ${RIGHT[least]}`;
+    findings.push(bad(field, "finset.bad-length", words));
   }
   if (isRole(fin.fin) && fin.fin !== "centre" && fin.fromRailM === undefined)
     findings.push(

@@ -70,12 +70,14 @@ function checkCentreline({ symmetry, lengthM }: ShapePlan): Finding[] {
 function checkWidthOnly({ widths }: Survey): Finding[] {
   const only = widths.filter((w) => w.widthOnly);
   if (only.length === 0) return [];
+  const where =
+    only.length === widths.length ? say`every station` : say`${only.length} of ${widths.length} stations`;
   return [
     finding(
       only.length === widths.length ? "warning" : "note",
       "shape.symmetry-unknown",
       only[0]!.leftPath,
-      say`only the whole width was read at ${only.length === widths.length ? "every station" : `${only.length} of ${widths.length} stations`}: whether the sides are alike there is not known; read left and right from the stringer`,
+      say`only the whole width was read at ${where}: whether the sides are alike there is not known; read left and right from the stringer`,
     ),
   ];
 }
@@ -99,12 +101,11 @@ function checkThickness({ profile, lengthM }: ShapePlan): Finding[] {
 function suggestMore({ wouldHelp }: ShapePlan): Finding[] {
   const [first, second] = wouldHelp;
   if (first === undefined) return [];
-  const also = second === undefined ? say`` : say` and at ${length(second.fromTailM, "coarse")}`;
-  return [
-    finding("note", "shape.would-help", "survey.stations", [
-      ...say`one more station at ${length(first.fromTailM, "coarse")} from the tail`,
-      ...also,
-      ...say` would tighten the outline most (its half-width there is known to ${length(2 * first.sdM, "fine")})`,
-    ]),
-  ];
+  const at = length(first.fromTailM, "coarse");
+  const known = length(2 * first.sdM, "fine");
+  const says =
+    second === undefined
+      ? say`one more station at ${at} from the tail would tighten the outline most (its half-width there is known to ${known})`
+      : say`one more station at ${at} from the tail and at ${length(second.fromTailM, "coarse")} would tighten the outline most (its half-width there is known to ${known})`;
+  return [finding("note", "shape.would-help", "survey.stations", says)];
 }

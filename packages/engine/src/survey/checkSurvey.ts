@@ -18,10 +18,11 @@ export function checkSurvey(input: SurveyInput): Finding[] {
   };
   const wide = input.stations.filter(hasWidth);
   if (wide.length < LEAST_STATIONS) {
-    block("survey.too-few-stations", "survey.stations", [
-      ...say`${count(wide.length)} stations with half-widths are too few for an outline; read left and right next at `,
-      ...nextPlaces(input, wide),
-    ]);
+    block(
+      "survey.too-few-stations",
+      "survey.stations",
+      say`${count(wide.length)} stations with half-widths are too few for an outline; read left and right next at ${nextPlaces(input, wide)}`,
+    );
   }
   if (!input.stations.some((station) => station.thicknessM !== undefined)) {
     block(

@@ -51,10 +51,7 @@ export function compareByWeight(
       : say`a deck fullness of ${count(deckFullness)} would make the two agree; it is not applied`;
   const { volumeM3, volumeLowM3, volumeHighM3 } = shape.plan;
   const apart = low > volumeHighM3 || high < volumeLowM3;
-  const says = [
-    ...say`by the scale the blank holds ${volume(value)} (${volume(low)} to ${volume(high)}), by its shape ${volume(volumeM3)}; `,
-    ...agree,
-  ];
+  const says = say`by the scale the blank holds ${volume(value)} (${volume(low)} to ${volume(high)}), by its shape ${volume(volumeM3)}; ${agree}`;
   return {
     value: { volumeM3: value, volumeLowM3: low, volumeHighM3: high, deckFullness },
     findings: [finding(apart ? "warning" : "note", "weight.by-scale", "blank.shapedMass", says)],

@@ -67,6 +67,13 @@ const SURFACES: Readonly<Record<Surface, string>> = {
   fill: "the fill coat",
 };
 
+const HOW_FROM: Readonly<Record<Surface, string>> = {
+  foam: "Set the stop with the router standing on the foam, and read from that surface to the bit's end.",
+  laminate:
+    "Set the stop with the router standing on the laminate, and read from that surface to the bit's end.",
+  fill: "Set the stop with the router standing on the fill coat, and read from that surface to the bit's end.",
+};
+
 interface DepthOf {
   readonly mark: FinMark;
   readonly surface: Surface;
@@ -78,7 +85,7 @@ function buildDepthCheck({ read }: VerifyRequest, { mark, surface, setting }: De
   const what: CheckOf = {
     id: `depth-stop-${fin}`,
     matter: "depth-stop",
-    how: `Set the stop with the router standing on ${SURFACES[surface]}, and read from that surface to the bit's end.`,
+    how: HOW_FROM[surface],
     fin,
   };
   // Without a box there is no figure to hold it to, and it can only be seen.
@@ -94,16 +101,13 @@ function buildDepthCheck({ read }: VerifyRequest, { mark, surface, setting }: De
     cure: () => {
       const errorM = reading.errorM ?? 0;
       const foamM = setting.foamOverCutM;
-      const left =
-        errorM > 0 && foamM !== null
-          ? say`; as it stands ${length(foamM - errorM)} of foam is left over it`
-          : [];
+      const stands = say`the depth stop for the ${fin} fin's box stands at ${length(reading.readM ?? 0, "fine")} from ${SURFACES[surface]}, for ${length(reading.targetM, "fine")}: set it ${length(Math.abs(errorM), "fine")} ${errorM > 0 ? "shallower" : "deeper"}`;
       return {
         correction: { deeperM: -errorM },
-        says: [
-          ...say`the depth stop for the ${fin} fin's box stands at ${length(reading.readM ?? 0, "fine")} from ${SURFACES[surface]}, for ${length(reading.targetM, "fine")}: set it ${length(Math.abs(errorM), "fine")} ${errorM > 0 ? "shallower" : "deeper"}`,
-          ...left,
-        ],
+        says:
+          errorM > 0 && foamM !== null
+            ? say`${stands}; as it stands ${length(foamM - errorM)} of foam is left over it`
+            : stands,
       };
     },
   });
