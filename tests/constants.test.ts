@@ -26,7 +26,7 @@ async function readConstants(): Promise<ReadonlyArray<readonly [string, unknown]
 }
 
 /** Numbers that say under what condition the sourced value beside them was found, such as the mass of the cup. */
-const CONDITIONS = new Set(["massKg", "temperatureK", "dose"]);
+const CONDITIONS = new Set(["massKg", "temperatureK", "dose", "uvIndex"]);
 
 /** Numbers for which neither they nor a record around them names a source. */
 function findBareNumbers(value: unknown, path: string): readonly string[] {

@@ -6,6 +6,7 @@ const TIERS: ReadonlyArray<readonly string[]> = [
   ["foundation"],
   ["sources"],
   ["constants"],
+  ["materials"],
   ["geometry"],
   ["survey"],
   ["shape"],

@@ -1,6 +1,8 @@
 import type { FinsInput } from "./finset/FinsInput";
 import type { BlankInput, GlassInput } from "./layup/GlassInput";
+import type { MaterialsInput } from "./materials/MaterialsInput";
 import type { ShopInput } from "./mix/ShopInput";
+import type { TintInput } from "./mix/TintInput";
 import type { RecordEntry } from "./steps/RecordEntry";
 import type { SurveyInput } from "./survey/SurveyInput";
 
@@ -13,8 +15,9 @@ export interface Board {
   readonly order?: { readonly rider?: string; readonly riderMassKg?: number; readonly serial?: string };
   readonly survey: SurveyInput;
   readonly blank?: BlankInput;
-  readonly glass?: GlassInput;
+  readonly glass?: GlassInput & TintInput;
   readonly fins?: FinsInput;
   readonly shop?: ShopInput;
+  readonly materials?: MaterialsInput;
   readonly record?: readonly RecordEntry[];
 }

@@ -42,6 +42,7 @@ export { DIMENSION_WORDS } from "./foundation/readableUnits";
 export type { Assumption, Finding, Severity } from "./foundation/stage";
 export type { BlankInput, FaceLayersInput, GlassInput, PatchInput } from "./layup/GlassInput";
 export type { ShopInput } from "./mix/ShopInput";
+export type { MaterialsInput } from "./materials/MaterialsInput";
 export type { Plan } from "./Plan";
 export { planBuild } from "./planBuild";
 export type { Mesh } from "./shape/buildMesh";

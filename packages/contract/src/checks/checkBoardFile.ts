@@ -1,6 +1,7 @@
 import type { Fault } from "../reading/Fault";
 import { checkNames } from "./checkNames";
 import { checkPlaces } from "./checkPlaces";
+import { checkResins } from "./checkResins";
 import { checkStations } from "./checkStations";
 
 /**
@@ -8,5 +9,10 @@ import { checkStations } from "./checkStations";
  * schema says about single fields; a field that cannot be read takes no part.
  */
 export function checkBoardFile(document: unknown): readonly Fault[] {
-  return [...checkStations(document), ...checkPlaces(document), ...checkNames(document)];
+  return [
+    ...checkStations(document),
+    ...checkPlaces(document),
+    ...checkNames(document),
+    ...checkResins(document),
+  ];
 }

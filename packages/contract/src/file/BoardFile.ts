@@ -1,5 +1,6 @@
 import type { FinsFile } from "./FinsFile";
 import type { BlankFile, GlassFile } from "./GlassFile";
+import type { MaterialsFile } from "./MaterialsFile";
 import type { QuantityText } from "./QuantityText";
 import type { RecordEntryFile } from "./RecordEntryFile";
 import type { ShopFile } from "./ShopFile";
@@ -15,6 +16,7 @@ export interface BoardFile {
   readonly glass?: GlassFile;
   readonly fins?: FinsFile;
   readonly shop?: ShopFile;
+  readonly materials?: MaterialsFile;
   /** What happened, oldest first. */
   readonly record?: readonly RecordEntryFile[];
 }

@@ -21,7 +21,15 @@ export interface GlassFile {
   readonly bottom?: FaceLayersFile;
   readonly deck?: FaceLayersFile;
   readonly patches?: readonly PatchFile[];
+  /** Tint or pigment over base by mass, by kind of coat. */
+  readonly tint?: TintFile;
   readonly finish?: "sanded" | "wet-sanded" | "gloss";
+}
+
+export interface TintFile {
+  readonly laminate?: QuantityText;
+  readonly fill?: QuantityText;
+  readonly gloss?: QuantityText;
 }
 
 interface ResinByCoatFile {
@@ -35,6 +43,8 @@ export interface FaceLayersFile {
   /** Cloth ids, innermost first. */
   readonly layers: readonly string[];
   readonly lap?: QuantityText;
+  /** One for each layer, innermost first, in place of `lap`. */
+  readonly laps?: readonly QuantityText[];
 }
 
 export interface PatchFile {
@@ -43,7 +53,5 @@ export interface PatchFile {
   readonly fromTail: QuantityText;
   readonly to: QuantityText;
   readonly width?: QuantityText;
-  /** One for each layer, innermost first, in place of `lap`. */
-  readonly laps?: readonly QuantityText[];
   readonly angle?: QuantityText;
 }

@@ -10,6 +10,8 @@ export interface ShopFile {
   readonly stands?: number;
   readonly people?: number;
   readonly experience?: "first" | "some" | "trade";
+  /** The builder's own count for their bottle: published hints disagree by a factor of 2.5. */
+  readonly dropsPerMl?: number;
   /** By the cloth's id. */
   readonly rolls?: Readonly<Record<string, RollFile>>;
 }

@@ -3,6 +3,7 @@ import type { BoardFile } from "../file/BoardFile";
 import { fields } from "./fields";
 import { finsSchema } from "./finsSchema";
 import { blankSchema, glassSchema } from "./glassSchema";
+import { materialsSchema } from "./materialsSchema";
 import { quantity } from "./quantity";
 import { recordSchema } from "./recordSchema";
 import { shopSchema } from "./shopSchema";
@@ -28,5 +29,6 @@ export const boardFileSchema: z.ZodType<BoardFile> = fields("a board file", {
   glass: glassSchema.exactOptional(),
   fins: finsSchema.exactOptional(),
   shop: shopSchema.exactOptional(),
+  materials: materialsSchema.exactOptional(),
   record: recordSchema.exactOptional(),
 });

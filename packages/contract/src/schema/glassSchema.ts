@@ -1,5 +1,5 @@
 import { z } from "zod";
-import type { BlankFile, FaceLayersFile, GlassFile, PatchFile } from "../file/GlassFile";
+import type { BlankFile, FaceLayersFile, GlassFile, PatchFile, TintFile } from "../file/GlassFile";
 import { fields } from "./fields";
 import { quantity } from "./quantity";
 import { ALONG } from "./surveySchema";
@@ -42,6 +42,13 @@ const resinByCoat = fields("the resins by coat", {
   box: resin().exactOptional(),
 });
 
+const tintShare = () => quantity("fraction", { least: "0.05 %", most: "15 %" });
+const tint: z.ZodType<TintFile> = fields("the tint", {
+  laminate: tintShare().exactOptional(),
+  fill: tintShare().exactOptional(),
+  gloss: tintShare().exactOptional(),
+});
+
 export const glassSchema: z.ZodType<GlassFile> = fields("the glass", {
   resin: z
     .union([resin(), resinByCoat], {
@@ -53,9 +60,10 @@ export const glassSchema: z.ZodType<GlassFile> = fields("the glass", {
   resinRatio: plainNumber("resinRatio", 0.2, 4).exactOptional(),
   seal: yesOrNo().exactOptional(),
   lapKind: oneOf(["free", "cut"]).exactOptional(),
+  cutting: oneOf(["rolled", "pattern"]).exactOptional(),
   bottom: faceLayers("bottom").exactOptional(),
   deck: faceLayers("deck").exactOptional(),
   patches: listOf(patch, "patches", 50).exactOptional(),
+  tint: tint.exactOptional(),
   finish: oneOf(["sanded", "wet-sanded", "gloss"]).exactOptional(),
 });
-  cutting: oneOf(["rolled", "pattern"]).exactOptional(),

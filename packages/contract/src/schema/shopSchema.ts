@@ -30,6 +30,7 @@ export const shopSchema: z.ZodType<ShopFile> = fields("the shop", {
   stands: wholeNumber("stands", 1, 50).exactOptional(),
   people: wholeNumber("people", 1, 50).exactOptional(),
   experience: oneOf(["first", "some", "trade"]).exactOptional(),
+  dropsPerMl: plainNumber("dropsPerMl", 5, 100).exactOptional(),
   rolls: z
     .record(id("a cloth's id", "e-136"), roll, {
       error: 'write an object, { … }, of rolls by the cloth\'s id, such as "e-136"',

@@ -3,6 +3,7 @@ import type { BoardFile, OrderFile } from "../file/BoardFile";
 import { finsFromFile } from "./finsFromFile";
 import { asIs, given, massKg } from "./given";
 import { blankFromFile, glassFromFile } from "./glassFromFile";
+import { materialsFromFile } from "./materialsFromFile";
 import { entryFromFile } from "./recordFromFile";
 import { shopFromFile } from "./shopFromFile";
 import { surveyFromFile } from "./surveyFromFile";
@@ -20,6 +21,7 @@ export function boardFromFile(file: BoardFile): Board {
     ...given("glass", file.glass, glassFromFile),
     ...given("fins", file.fins, finsFromFile),
     ...given("shop", file.shop, shopFromFile),
+    ...given("materials", file.materials, materialsFromFile),
     ...given("record", file.record, (record) => record.map(entryFromFile)),
   };
 }

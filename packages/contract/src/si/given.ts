@@ -19,6 +19,8 @@ export const lengthM = (text: QuantityText): number => inSi(text, "length");
 export const massKg = (text: QuantityText): number => inSi(text, "mass");
 export const angleRad = (text: QuantityText): number => inSi(text, "angle");
 export const temperatureK = (text: QuantityText): number => inSi(text, "temperature");
+export const durationS = (text: QuantityText): number => inSi(text, "duration");
+export const densityKgM3 = (text: QuantityText): number => inSi(text, "density");
 export const share = (text: QuantityText): number => inSi(text, "fraction");
 
 /** Throws RangeError for text that the schema would have refused. */

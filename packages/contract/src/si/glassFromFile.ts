@@ -1,6 +1,6 @@
-import type { BlankInput, FaceLayersInput, GlassInput, PatchInput } from "@lapline/engine";
-import type { BlankFile, FaceLayersFile, GlassFile, PatchFile } from "../file/GlassFile";
-import { angleRad, asIs, given, lengthM, massKg } from "./given";
+import type { BlankInput, Board, FaceLayersInput, PatchInput } from "@lapline/engine";
+import type { BlankFile, FaceLayersFile, GlassFile, PatchFile, TintFile } from "../file/GlassFile";
+import { angleRad, asIs, given, lengthM, massKg, share } from "./given";
 
 export function blankFromFile(file: BlankFile): BlankInput {
   return {
@@ -24,7 +24,16 @@ export function glassFromFile(file: GlassFile): NonNullable<Board["glass"]> {
     ...given("bottom", file.bottom, layersFromFile),
     ...given("deck", file.deck, layersFromFile),
     ...given("patches", file.patches, (patches) => patches.map(patchFromFile)),
+    ...given("tint", file.tint, tintFromFile),
     ...given("finish", file.finish, asIs),
+  };
+}
+
+function tintFromFile(file: TintFile) {
+  return {
+    ...given("laminate", file.laminate, share),
+    ...given("fill", file.fill, share),
+    ...given("gloss", file.gloss, share),
   };
 }
 

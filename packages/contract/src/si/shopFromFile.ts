@@ -12,6 +12,7 @@ export function shopFromFile(file: ShopFile): ShopInput {
     ...given("stands", file.stands, asIs),
     ...given("people", file.people, asIs),
     ...given("experience", file.experience, asIs),
+    ...given("dropsPerMl", file.dropsPerMl, asIs),
     ...given("rolls", file.rolls, rollsFromFile),
   };
 }

@@ -55,6 +55,10 @@ export interface TwoPartResin extends ResinBase {
   readonly kind: "two-part";
   /** Hardener mass over base mass; never turned. */
   readonly ratio: Sourced;
+  /** Hardener over base by volume, as its own sheet gives it; null where the densities must do. */
+  readonly ratioByVolume: number | null;
+  /** In damp or cold air its amine sweats out as a greasy film that the next coat slides on. */
+  readonly blushes: boolean;
   readonly hardenerDensityKgM3: Sourced;
   readonly potLife: {
     readonly massKg: number;
@@ -66,8 +70,10 @@ export interface TwoPartResin extends ResinBase {
 }
 
 /** Cures in the light, without hardener. */
-interface SunlightResin extends ResinBase {
+export interface SunlightResin extends ResinBase {
   readonly kind: "sunlight";
+  /** How long a laminate takes in the sun of that UV index. */
+  readonly exposure: { readonly uvIndex: number; readonly durationS: Sourced };
   readonly waxVolumeShare: Sourced | null;
 }
 

@@ -1,8 +1,9 @@
 import { kelvinFromCelsius, S_PER_HOUR, S_PER_MINUTE } from "../foundation/units";
-import type { PeroxideResin, Resin, TwoPartResin } from "./Resin";
+import type { PeroxideResin, Resin, SunlightResin, TwoPartResin } from "./Resin";
+import type { Sourced } from "./Sourced";
 
 /** Orthophthalic, for laminating, promoter in the resin. */
-export const POLYESTER: PeroxideResin = {
+export const POLYESTER: PeroxideResin & { readonly waxVolumeShare: Sourced } = {
   kind: "peroxide",
   name: "laminating polyester",
   dissolvesPolystyrene: true,
@@ -66,6 +67,8 @@ export const EPOXY: TwoPartResin = {
     },
   },
   ratio: { value: 0.45, low: 0.4, high: 0.5, source: "epoxy-memory" },
+  ratioByVolume: null,
+  blushes: true,
   hardenerDensityKgM3: { value: 1000, low: 950, high: 1050, source: "epoxy-memory" },
   potLife: {
     massKg: 0.1,
@@ -81,7 +84,7 @@ export const EPOXY: TwoPartResin = {
 };
 
 /** The same polyester with a photo-initiator instead of peroxide. */
-const SUNLIGHT: Resin = {
+export const SUNLIGHT: SunlightResin = {
   kind: "sunlight",
   name: "sunlight-cured polyester",
   dissolvesPolystyrene: true,
@@ -92,6 +95,15 @@ const SUNLIGHT: Resin = {
   leastCureTemperatureK: POLYESTER.leastCureTemperatureK,
   activationEnergyJMol: POLYESTER.activationEnergyJMol,
   recoatUntil: POLYESTER.recoatUntil,
+  exposure: {
+    uvIndex: 6,
+    durationS: {
+      value: 8 * S_PER_MINUTE,
+      low: 4 * S_PER_MINUTE,
+      high: 15 * S_PER_MINUTE,
+      source: "sunlight-memory",
+    },
+  },
   waxVolumeShare: POLYESTER.waxVolumeShare,
 };
 

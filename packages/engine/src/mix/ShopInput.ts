@@ -7,9 +7,13 @@ export interface ShopInput {
   readonly resinTemperatureK?: number;
   /** Local wall time, `2026-04-11T09:00`. */
   readonly start?: string;
+  /** When the shop's clocks change, in order, by the wall: at `at`, as the old time reads, they go `byS` on. */
+  readonly clockChanges?: ReadonlyArray<{ readonly at: string; readonly byS: number }>;
   readonly hours?: { readonly from: string; readonly to: string };
   readonly stands?: number;
   readonly people?: number;
   readonly experience?: "first" | "some" | "trade";
+  /** The builder's own count of drops of hardener in a millilitre. */
+  readonly dropsPerMl?: number;
   readonly rolls?: Readonly<Record<string, { readonly widthM?: number; readonly price?: number }>>;
 }

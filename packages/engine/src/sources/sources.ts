@@ -44,6 +44,8 @@ export const SOURCES = {
   },
   "epoxy-sheets": { title: "published data sheets of laminating epoxies", confidence: "C" },
   "epoxy-memory": { title: "data sheets of laminating epoxies, from memory", confidence: "M" },
+  "own-sheet": { title: "your own data sheet or cups, as the board file gives them", confidence: "C" },
+  "sunlight-memory": { title: "data sheets of sunlight-cured polyester, from memory", confidence: "M" },
   "epoxy-halving": {
     title: "an epoxy maker's rule that pot life halves for each 18 °F, worked out as 51 kJ/mol",
     confidence: "D",
