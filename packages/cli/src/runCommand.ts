@@ -2,6 +2,7 @@ import packageFile from "../package.json" with { type: "json" };
 import type { Command } from "./Command";
 import { checkCommand } from "./commands/checkCommand";
 import { demoCommand } from "./commands/demoCommand";
+import { meshCommand } from "./commands/meshCommand";
 import { planCommand } from "./commands/planCommand";
 import { serveCommand } from "./commands/serveCommand";
 import { templateCommand } from "./commands/templateCommand";
@@ -17,6 +18,7 @@ const COMMANDS: readonly Command[] = [
   checkCommand,
   whyCommand,
   templateCommand,
+  meshCommand,
   demoCommand,
   serveCommand,
 ];

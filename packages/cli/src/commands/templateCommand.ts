@@ -1,5 +1,4 @@
-import { extname, resolve } from "node:path";
-import { formatPhrase, type Plan, planBuild, type Units } from "@lapline/engine";
+import { type Plan, planBuild, type Units } from "@lapline/engine";
 import type { Command, CommandWords } from "../Command";
 import { RefusedError } from "../RefusedError";
 import { readBoard } from "../readBoard";
@@ -7,7 +6,9 @@ import type { Terminal } from "../Terminal";
 import { writeWhole } from "../writeWhole";
 import { chooseWord } from "./chooseWord";
 import { exitCodeOf } from "./exitCodeOf";
+import { readOutputPath } from "./outputPath";
 import { readRulerReads } from "./rulerReads";
+import { tellBlockers } from "./tellBlockers";
 import { readUnits, UNITS_OPTION } from "./unitsOption";
 
 const KINDS = ["fins", "outline", "cloth"] as const;
@@ -53,14 +54,7 @@ type Asked = ReturnType<typeof readAsked>;
 
 function readAsked(words: CommandWords) {
   const { options } = words;
-  const path = String(options.output);
-  const ending = ENDINGS.find((each) => each === extname(path).toLowerCase());
-  if (ending === undefined)
-    throw new RefusedError(
-      `-o is a file that ends in .pdf, .svg or .dxf; ${JSON.stringify(path)} was given.`,
-    );
-  if (resolve(path) === resolve(words.given[0] ?? ""))
-    throw new RefusedError("-o names the board file itself; it would be lost.");
+  const { path, ending } = readOutputPath(options.output, { endings: ENDINGS, keeps: words.given });
   const rulerReads = readRulerReads(options["ruler-reads"]);
   if (rulerReads !== undefined && ending !== ".pdf")
     throw new RefusedError(`--ruler-reads makes up for a printer, and ${ending} files are not made for one.`);
@@ -110,12 +104,7 @@ function tellWhyNone(plan: Plan, { of, units }: { of: Asked["of"]; units: Units 
   const blockers = plan.findings.filter(({ severity }) => severity === "blocker");
   if (blockers.length === 0)
     throw new RefusedError(`There is no ${of} template for this board: ${STAGES[of]}. Nothing was written.`);
-  terminal.tell(
-    [
-      `There is no ${of} template while these stand in the way; nothing was written.`,
-      ...blockers.map(({ path, says }) => `  ${path}: ${formatPhrase(says, units)}`),
-    ].join("\n"),
-  );
+  tellBlockers(`There is no ${of} template`, { plan, units }, terminal);
   return null;
 }
 

@@ -1,0 +1,3 @@
+export type { Solid } from "./Solid";
+export { solid3mf } from "./solid3mf";
+export { solidGlb } from "./solidGlb";
