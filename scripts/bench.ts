@@ -70,6 +70,7 @@ function partsOf(board: Board): Readonly<Record<string, () => unknown>> {
   };
   const solid = fitShape();
   const shape = buildShape(survey).value;
+  const finset = buildFinset(board.fins, shape).value;
   const layup = buildLayup(board.glass, board.blank, board.fins, shape).value;
   const mix = buildMix(board.shop, layup).value;
   return {
@@ -81,7 +82,7 @@ function partsOf(board: Board): Readonly<Record<string, () => unknown>> {
     layup: () => buildLayup(board.glass, board.blank, board.fins, shape),
     mix: () => buildMix(board.shop, layup),
     weight: () => buildWeight(board.blank, shape, layup),
-    steps: () => buildSteps(board, layup, mix),
+    steps: () => buildSteps(board, { finset, layup, mix }),
   };
 }
 

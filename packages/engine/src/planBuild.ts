@@ -23,7 +23,7 @@ export function planBuild(board: Board): Plan {
   const mix = buildMix(board.shop, layup.value);
   const byWeight = compareByWeight(board.blank, shape.value);
   const weight = buildWeight(board.blank, shape.value, layup.value);
-  const steps = buildSteps(board, layup.value, mix.value);
+  const steps = buildSteps(board, { finset: finset.value, layup: layup.value, mix: mix.value });
   const water = buildWater(board, steps.value);
   return assemblePlan(board, { survey, shape, finset, layup, mix, byWeight, weight, steps, water });
 }

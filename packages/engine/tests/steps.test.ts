@@ -32,7 +32,9 @@ function boardOf({ foam, finish, boxes, plug }: Case): StepsInput {
 
 describe("the order of work", () => {
   it.each(order.cases)("$name", (one) => {
-    expect(buildSteps(boardOf(one), null, null).value?.map(({ id }) => id)).toEqual(one.expected);
+    expect(
+      buildSteps(boardOf(one), { finset: null, layup: null, mix: null }).value?.map(({ id }) => id),
+    ).toEqual(one.expected);
   });
 });
 
@@ -40,7 +42,7 @@ describe("facts of the trade", () => {
   it.each(trade.sanding)("$fact", ({ experience, expectedH, toleranceH }) => {
     const shop = { experience: experience as "first" | "trade" };
     const board = { ...boardOf(order.cases[0]!), shop };
-    const steps = buildSteps(board, makeLayup("polyester"), null).value ?? [];
+    const steps = buildSteps(board, { finset: null, layup: makeLayup("polyester"), mix: null }).value ?? [];
     const sandingS = steps
       .filter(({ id }) => id === "sand-bottom" || id === "sand-deck")
       .reduce((sum, { handsOnS }) => sum + handsOnS, 0);

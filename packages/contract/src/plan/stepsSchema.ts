@@ -21,6 +21,7 @@ const step = z.object({
   coat: z.string().nullable(),
   handsOnS: number,
   waitS: number.nullable(),
+  noLoadS: number.nullable(),
   cautions: z.array(z.string()),
   done: z.boolean(),
 });

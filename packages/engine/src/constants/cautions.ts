@@ -28,6 +28,10 @@ export const CAUTIONS = {
     text: "A hole on the wrong side cannot be undone: bottom up, nose away, name left and right aloud, check string, both diagonals and depth before the first cut.",
     source: "common-practice",
   },
+  "mark-and-stand": {
+    text: "A fin glassed on out of line is ground off again: bottom up, nose away, name left and right aloud, check string, both diagonals and cant before the first tack.",
+    source: "common-practice",
+  },
   flip: {
     text: "A board dropped at the flip is a day lost, or a foot hurt: two people, stands padded, floor clear.",
     source: "common-practice",
@@ -85,7 +89,7 @@ export const CAUTIONS = {
     source: "common-practice",
   },
   water: {
-    text: "Fin edges cut: round them over. First waves small, leash on, wax on, and look at boxes, edges and plug afterwards.",
+    text: "Fin edges cut: round them over. First waves small, leash on, wax on, and look at fins, edges and leash afterwards.",
     source: "common-practice",
   },
   sheet: {

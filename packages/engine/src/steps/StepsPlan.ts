@@ -17,6 +17,11 @@ export interface StepPlan {
    * not built or could not run.
    */
   readonly waitS: number | null;
+  /**
+   * How long a box, a fin's base or the leash plug bears no load: the later of the usual day and its resin's full cure; null
+   * for other steps, and where that resin's clock is not known.
+   */
+  readonly noLoadS: number | null;
   readonly cautions: readonly string[];
   readonly done: boolean;
 }

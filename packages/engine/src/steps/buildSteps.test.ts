@@ -1,6 +1,9 @@
 import { describe, expect, it } from "vitest";
+import { finsetShape } from "../../tests/fixtures/finsetShape";
 import { kelvin, makeLayup } from "../../tests/fixtures/mixLayup";
 import { listNumericPaths } from "../../tests/fixtures/numericLeaves";
+import { buildFinset } from "../finset/buildFinset";
+import type { FinsInput } from "../finset/FinsInput";
 import { buildMix } from "../mix/buildMix";
 import { buildSteps } from "./buildSteps";
 import { buildWater } from "./buildWater";
@@ -35,7 +38,14 @@ const through = (id: string, shows: "weave" | "glass" | "foam", more: object = {
   shows,
   ...more,
 });
-const stepsOf = (input: StepsInput) => buildSteps(input, layup, mix);
+const stepsOf = (input: StepsInput) => buildSteps(input, { finset: null, layup, mix });
+const slab = finsetShape({
+  lengthM: 1.8,
+  left: () => 0.2,
+  right: () => 0.2,
+  thicknessM: () => 0.05,
+});
+const NOTHING = { finset: null, layup: null, mix: null };
 const ids = (input: StepsInput) => (stepsOf(input).value ?? []).map(({ id }) => id);
 const step = (id: string, input = board()) => stepsOf(input).value!.find((candidate) => candidate.id === id)!;
 const codes = (input: StepsInput) =>
@@ -53,7 +63,7 @@ describe("waits", () => {
   });
 
   it("are unknown, and not made up, where the mix could not be", () => {
-    const steps = buildSteps(board(), layup, null).value!;
+    const steps = buildSteps(board(), { finset: null, layup, mix: null }).value!;
     const find = (id: string) => steps.find((candidate) => candidate.id === id)!;
     expect(find("laminate-bottom").waitS).toBeNull();
     expect(find("cure-out").waitS).toBeNull();
@@ -72,9 +82,93 @@ describe("waits", () => {
   });
 });
 
+describe("before a box, a base or the plug bears load", () => {
+  const noLoad = (id: string, input: StepsInput, of: typeof mix) =>
+    buildSteps(input, { finset: null, layup, mix: of }).value!.find((row) => row.id === id)!.noLoadS;
+  const fullOf = (of: typeof mix, coat: string) => of!.coats.find(({ id }) => id === coat)!.clock!.fullS!;
+
+  it("it waits a day, or the resin's full cure where that comes later", () => {
+    const hasty = structuredClone(mix!);
+    for (const coat of hasty.coats) Object.assign(coat.clock!, { fullS: 6 * 3600 });
+    const slow = structuredClone(mix!);
+    for (const coat of slow.coats) Object.assign(coat.clock!, { fullS: 60 * 3600 });
+    for (const id of ["boxes", "leash-plug"]) {
+      expect(noLoad(id, board(), hasty)).toBe(24 * 3600);
+      expect(noLoad(id, board(), slow)).toBe(60 * 3600);
+      expect(noLoad(id, board(), mix)).toBe(Math.max(24 * 3600, fullOf(mix, id)));
+      expect(noLoad(id, board(), null)).toBeNull();
+    }
+    expect(noLoad("fill-deck", board(), mix)).toBeNull();
+    const glassedOn = board([], { fins: { arrangement: "twin", set: [], boxes: "glassed-on" } });
+    expect(noLoad("boxes", glassedOn, hasty)).toBe(24 * 3600);
+  });
+
+  it("the cure-out lasts at least that long after the last of them", () => {
+    const hasty = structuredClone(mix!);
+    for (const coat of hasty.coats)
+      Object.assign(coat.clock!, { fullS: 6 * 3600, sandableS: 3 * 3600, flipS: 2 * 3600 });
+    const steps = buildSteps(board(), { finset: null, layup, mix: hasty }).value!;
+    const after = steps.slice(steps.findIndex(({ id }) => id === "leash-plug") + 1);
+    const spentS = after.reduce(
+      (sumS, { handsOnS, needs }) => sumS + handsOnS + Math.max(0, ...needs.map(({ waitS }) => waitS ?? 0)),
+      0,
+    );
+    const restS = steps.find(({ id }) => id === "cure-out")!.waitS!;
+    expect(restS + spentS).toBeGreaterThanOrEqual(24 * 3600);
+    expect(restS).toBeGreaterThan(12 * 3600);
+  });
+});
+
+describe("the words at a step", () => {
+  const words = (more: Partial<StepsInput>) =>
+    stepsOf(board([], more)).value!.flatMap(({ title, needs, cautions }) => [
+      title,
+      ...needs.map(({ because }) => because),
+      ...cautions,
+    ]);
+
+  it("speak of no box on a board whose fins are glassed on, and of no plug where it has none", () => {
+    const all = words({ fins: { arrangement: "twin", set: [], boxes: "glassed-on" } }).join("\n");
+    expect(all).not.toMatch(/\bbox(es)?\b|\bplug\b(?! before)|router/i);
+    expect(all).toMatch(/glassed on out of line/);
+    const pocketed = words({}).join("\n");
+    expect(pocketed).toMatch(/boxes flush/);
+    expect(pocketed).toMatch(/plug pulled/);
+  });
+
+  it("speak of neither on a board without fins", () => {
+    const { fins: _, ...bare } = board();
+    const all = buildSteps(bare, { finset: null, layup, mix }).value!.map(({ title }) => title);
+    expect(all.join("\n")).not.toMatch(/box|fin(s|\b)|plug/i);
+  });
+});
+
+describe("the gate before the router", () => {
+  const done: RecordEntry = { id: "r1", kind: "done", step: "set-boxes" };
+  const told = (verdict: "go" | "open" | "correct" | "blocked", record: readonly RecordEntry[]) => {
+    const fins: FinsInput = {
+      arrangement: "twin",
+      set: [{ fin: "front", fromTailM: 0.3, fromRailM: 0.04, baseM: 0.11, cantRad: 0 }],
+    };
+    const finset = buildFinset(fins, slab).value!;
+    const judged = { ...finset, verify: { ...finset.verify, verdict } };
+    const input = board(record, { fins });
+    return buildSteps(input, { finset: judged, layup, mix })
+      .findings.filter(({ code }) => code === "steps.set-before-go")
+      .map(({ severity, path }) => `${severity} ${path}`);
+  };
+
+  it("is missed where pockets are marked cut before it said go", () => {
+    expect(told("open", [done])).toEqual(["warning record[r1].step"]);
+    expect(told("correct", [done])).toEqual(["warning record[r1].step"]);
+    expect(told("go", [done])).toEqual([]);
+    expect(told("open", [])).toEqual([]);
+  });
+});
+
 describe("cautions", () => {
   const text = (id: string, input = board(), of = layup) =>
-    buildSteps(input, of, mix)
+    buildSteps(input, { finset: null, layup: of, mix })
       .value!.find((candidate) => candidate.id === id)!
       .cautions.join(" ");
 
@@ -100,7 +194,7 @@ describe("cautions", () => {
   });
 
   it("are all of them where the resin is not known", () => {
-    const unsaid = buildSteps(board([], { glass: {} }), null, null).value!;
+    const unsaid = buildSteps(board([], { glass: {} }), NOTHING).value!;
     const words = unsaid.find(({ id }) => id === "laminate-bottom")!.cautions.join(" ");
     for (const word of [/blinds/, /allergic/, /Daylight/]) expect(words).toMatch(word);
   });
@@ -213,7 +307,7 @@ describe("ready for the water", () => {
 
   it("not while nothing is known of the glass", () => {
     const bare: StepsInput = { survey: { lengthM: 1.8 } };
-    const { value, findings } = buildSteps(bare, null, null);
+    const { value, findings } = buildSteps(bare, NOTHING);
     expect(value).toBeNull();
     expect(findings.map(({ code }) => code)).toEqual(["steps.no-glass"]);
     expect(buildWater(bare, null).value).toMatchObject({ ready: false, firstSurfAt: null });

@@ -1,4 +1,5 @@
 import { REFERENCE_COAT_KG, REFERENCE_FACE_M2 } from "../constants/workTimes";
+import type { FinsetPlan } from "../finset/FinsetPlan";
 import { say } from "../foundation/phrase";
 import { area, mass } from "../foundation/quantity";
 import { type Assumption, finding, type Stage } from "../foundation/stage";
@@ -8,15 +9,24 @@ import type { MixPlan } from "../mix/MixPlan";
 import { assume } from "../sources/assume";
 import { readChoices } from "./Choices";
 import { checkDone } from "./checkDone";
+import { checkGate } from "./checkGate";
 import { chooseCautions } from "./chooseCautions";
 import { computeCureOutS } from "./computeCureOutS";
 import { type Bench, computeHandsOnS, restsOnReference } from "./computeHandsOnS";
+import { computeNoLoadS } from "./computeNoLoadS";
 import { computeNeedWaitS, computeWaitS } from "./computeWaits";
 import { readRecord } from "./readRecord";
 import type { StepRow } from "./StepRow";
 import type { StepsInput } from "./StepsInput";
 import type { StepPlan } from "./StepsPlan";
 import { chooseRows } from "./stepTable";
+
+/** What was built before; null where it could not be. */
+export interface StepsBasis {
+  readonly finset: FinsetPlan | null;
+  readonly layup: LayupPlan | null;
+  readonly mix: MixPlan | null;
+}
 
 /**
  * The whole order of work for this board: each step with what it needs and why, the time for the hands and the wait after
@@ -26,8 +36,7 @@ import { chooseRows } from "./stepTable";
  */
 export function buildSteps(
   board: StepsInput,
-  layup: LayupPlan | null,
-  mix: MixPlan | null,
+  { finset, layup, mix }: StepsBasis,
 ): Stage<readonly StepPlan[]> {
   if (board.glass === undefined) {
     const says = say`the order of work follows once the board file says how it is glassed`;
@@ -57,6 +66,7 @@ export function buildSteps(
       coat: row.labour.kind === "coat" && row.labour.coat === row.id ? row.id : null,
       handsOnS: computeHandsOnS(row, bench),
       waitS: computeWaitS(asked),
+      noLoadS: computeNoLoadS(row, mix),
       cautions: chooseCautions(row, choices, { input: board.glass, layup }),
       done: doneIds.has(row.id),
     };
@@ -66,7 +76,7 @@ export function buildSteps(
   );
   return {
     value: cured,
-    findings: [...findings, ...checkDone(standing.done, steps)],
+    findings: [...findings, ...checkDone(standing.done, steps), ...checkGate(standing.done, finset)],
     assumptions: listTaken(rows, layup),
   };
 }

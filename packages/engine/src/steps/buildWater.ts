@@ -19,7 +19,11 @@ export function buildWater(
   const { standing } = readRecord(board.record ?? [], board.survey.lengthM);
   const isDone = (id: string) => steps.some((step) => step.id === id && step.done);
   const open = standing.sandThroughs.filter((through) => !isDone(repairEnd(through)));
-  const says = [...open.map(openPhrase), ...checkFittings(steps), ...checkRemaining(steps)];
+  const says = [
+    ...open.map(openPhrase),
+    ...checkFittings(steps, board.fins?.boxes === "glassed-on"),
+    ...checkRemaining(steps),
+  ];
   const value: WaterPlan = {
     ready: says.length === 0,
     ...tellBecause(says.length > 0 ? says : [say`every step is marked done and nothing is open`]),
@@ -54,10 +58,11 @@ function openFinding(through: SandThrough): Finding {
   return finding(SEVERITIES[shows], `water.${shows}-shows`, `record[${id}]`, says);
 }
 
-function checkFittings(steps: readonly StepPlan[]): Phrase[] {
+function checkFittings(steps: readonly StepPlan[], isGlassedOn: boolean): Phrase[] {
   const isOpen = (id: string) => steps.some((step) => step.id === id && !step.done);
+  const fins = isGlassedOn ? say`the fins are not glassed on` : say`the fins' boxes are not sealed in`;
   return [
-    ...(isOpen("boxes") ? [say`the fins' boxes or bases are not sealed in`] : []),
+    ...(isOpen("boxes") ? [fins] : []),
     ...(isOpen("leash-plug") ? [say`the leash plug is not sealed in and pulled`] : []),
   ];
 }

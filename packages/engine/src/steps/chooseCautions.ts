@@ -12,7 +12,7 @@ export function chooseCautions(
   choices: Choices,
   glass: { readonly input: GlassInput | undefined; readonly layup: LayupPlan | null },
 ): readonly string[] {
-  const ids: CautionId[] = [...row.cautions];
+  const ids: CautionId[] = [...ownCautions(row, choices)];
   if (row.labour.kind === "coat") {
     const coat = row.labour.coat;
     for (const kind of resinKinds(coat, glass)) ids.push(...RESIN_CAUTIONS[kind]);
@@ -20,6 +20,13 @@ export function chooseCautions(
   }
   if (ids.length > 0) ids.push("sheet");
   return [...new Set(ids)].map((id) => CAUTIONS[id].text);
+}
+
+/** A board without a plug has none to pull, and fins that are glassed on are not routed in. */
+function ownCautions({ cautions }: StepRow, { boxes, plug }: Choices): readonly CautionId[] {
+  return cautions
+    .filter((id) => id !== "leash-plug" || plug !== null)
+    .map((id) => (id === "mark-and-verify" && boxes === "glassed-on" ? "mark-and-stand" : id));
 }
 
 /** The kind of the coat's resin; where it is not known every kind that the board names, and else all of them. */

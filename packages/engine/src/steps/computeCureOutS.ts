@@ -3,7 +3,8 @@ import type { StepPlan } from "./StepsPlan";
 
 /**
  * What the slowest coat still lacks of its full cure when everything else is done, if the work goes on without a pause:
- * the longest way through the graph of hands-on times and waits, against each coat's own `fullS`. Nights off only shorten it.
+ * the longest way through the graph of hands-on times and waits, against each coat's own `fullS`, and the rest that boxes,
+ * fins' bases and plug need before they bear load where that is longer. Nights off only shorten it.
  * @param steps in order, with their hands-on times and the waits of their needs
  * @param before the step that the cure waits at
  * @returns s; null where a wait or a clock on the way is not known
@@ -29,8 +30,8 @@ export function computeCureOutS(
     if (startS === null) return null;
     const handsOffS = startS + step.handsOnS;
     endS.set(step.id, handsOffS);
-    if (step.coat === null) continue;
-    const fullS = mix?.coats.find(({ id }) => id === step.coat)?.clock?.fullS ?? null;
+    if (step.coat === null && step.noLoadS === null) continue;
+    const fullS = step.noLoadS ?? mix?.coats.find(({ id }) => id === step.coat)?.clock?.fullS ?? null;
     if (fullS === null) return null;
     curedS = Math.max(curedS, handsOffS + fullS);
   }

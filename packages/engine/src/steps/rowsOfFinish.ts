@@ -8,17 +8,47 @@ const SANDED: readonly NeedRow[] = [
   { step: "sand-deck", until: "hands-off", because: "scratches and shine show through what follows" },
 ];
 
+const SAND_BOTTOM = {
+  none: "Sand the bottom",
+  boxes: "Sand the bottom, boxes flush",
+  "glassed-on": "Sand the bottom, by hand around the fins",
+} as const;
+
+const LAST_LOOK = {
+  plug: {
+    none: "Last look: no foam, plug firm and pulled, weighed, wax and leash on",
+    boxes: "Last look: no foam, boxes and plug firm, plug pulled, fins tried, weighed, wax and leash on",
+    "glassed-on": "Last look: no foam, fins and plug firm, plug pulled, weighed, wax and leash on",
+  },
+  bare: {
+    none: "Last look: no foam, weighed, wax on",
+    boxes: "Last look: no foam, boxes firm, fins tried, weighed, wax on",
+    "glassed-on": "Last look: no foam, fins firm, weighed, wax on",
+  },
+} as const;
+
 /** The first sanding, through the fill coat's top and no further. */
 export const ROWS_OF_SANDING: readonly StepRow[] = [
   {
     id: "sand-bottom",
-    title: "Sand the bottom, boxes flush",
+    title: ({ boxes }) => SAND_BOTTOM[boxes === null || boxes === "glassed-on" ? (boxes ?? "none") : "boxes"],
     when: always,
     because: "the water leaves the board from the bottom's edges, and they are made first",
     needs: [
       { step: "fill-bottom", until: "sandable", because: "soft resin clogs the paper and tears" },
       { step: "fill-deck", until: "flip", because: "the board lies on it now" },
-      { step: "boxes", until: "sandable", because: "resin about a box goes on shrinking until it is firm" },
+      {
+        step: "boxes",
+        until: "sandable",
+        when: ({ boxes }) => boxes !== "glassed-on",
+        because: "resin about a box goes on shrinking until it is firm",
+      },
+      {
+        step: "boxes",
+        until: "sandable",
+        when: ({ boxes }) => boxes === "glassed-on",
+        because: "the glass about a fin tears while it is soft",
+      },
       { step: "leash-plug", until: "flip", because: "the board lies on it now" },
     ],
     labour: work("sanding", "bottom"),
@@ -105,7 +135,10 @@ export const ROWS_OF_FINISH: readonly StepRow[] = [
   },
   {
     id: "water",
-    title: "Last look: no foam, boxes and plug firm, plug pulled, fins tried, weighed, wax and leash on",
+    title: ({ boxes, plug }) =>
+      LAST_LOOK[plug === null ? "bare" : "plug"][
+        boxes === null || boxes === "glassed-on" ? (boxes ?? "none") : "boxes"
+      ],
     when: always,
     because: "what is found on the stand costs an hour, and in the water the board",
     needs: [{ step: "cure-out", until: "hands-off", because: "the board must be cured out" }],

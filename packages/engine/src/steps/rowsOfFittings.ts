@@ -127,7 +127,7 @@ export const ROWS_OF_GLASSED_FINS: readonly StepRow[] = [
       { step: "laminate-deck", until: "flip", because: "the board lies on it now" },
     ],
     labour: work("tacking"),
-    cautions: ["mark-and-verify", "flip"],
+    cautions: ["mark-and-stand", "flip"],
   },
   {
     id: "boxes",

@@ -1,3 +1,4 @@
+import { CURE_BEFORE_LOAD_S } from "../constants/finSetting";
 import { DRY_OUT_S, EXPERIENCE, STEP_WORK } from "../constants/workTimes";
 import { formatQuantity } from "../foundation/formatQuantity";
 import { area, duration } from "../foundation/quantity";
@@ -7,6 +8,7 @@ import { crewOf } from "../mix/crewOf";
 import type { MixPlan } from "../mix/MixPlan";
 import { readChoices } from "./Choices";
 import { readRecord } from "./readRecord";
+import type { StepRow } from "./StepRow";
 import type { StepsInput } from "./StepsInput";
 import type { StepPlan } from "./StepsPlan";
 import { chooseRows } from "./stepTable";
@@ -34,7 +36,7 @@ export const stepsWorking: WorkingTable<StepsContext> = {
     words:
       "after the hands are off, until the first of the steps that follow may begin; at the cure-out what the slowest coat still lacks",
     formula:
-      "least of the waits that the steps which need this one ask; cure-out: longest (coat's end + full) − longest way here",
+      "least of the waits that the steps which need this one ask; cure-out: longest (coat's end + full, or no load) − longest way here",
     sources: ["common-practice", "convention"],
     inputs: (context, [id]) =>
       context.plan.steps?.flatMap((step) =>
@@ -44,6 +46,20 @@ export const stepsWorking: WorkingTable<StepsContext> = {
             (need): WorkingInput => ({ name: `${step.id} asks ${need.until}`, value: waitText(need.waitS) }),
           ),
       ) ?? [],
+  },
+  "steps[].noLoadS": {
+    words:
+      "how long a box, a fin's base or the leash plug bears no load once the hands are off it; the resin's sheet goes before it where that asks for longer",
+    formula: "later of the usual day and the resin's full cure",
+    sources: ["common-practice"],
+    inputs: ({ plan, board }, [id]) => {
+      const labour = rowOf(board, plan.layup, id)?.labour;
+      const coat = plan.mix?.coats.find((each) => labour?.kind === "coat" && each.id === labour.coat);
+      return [
+        { name: "usual, before load", value: duration(CURE_BEFORE_LOAD_S.value) },
+        { name: "full cure", value: waitText(coat?.clock?.fullS ?? null) },
+      ];
+    },
   },
   "steps[].needs[].waitS": {
     words: "how long after that step's hands are off this one may begin",
@@ -60,10 +76,13 @@ function waitText(waitS: number | null): WorkingInput["value"] {
   return waitS === null ? "not known" : duration(waitS);
 }
 
-function listHandsOn({ plan, board }: StepsContext, [id]: readonly string[]): WorkingInput[] {
-  const choices = readChoices(board, plan.layup);
+function rowOf(board: StepsInput, layup: LayupPlan | null, id: string | undefined): StepRow | undefined {
   const { standing } = readRecord(board.record ?? [], board.survey.lengthM);
-  const labour = chooseRows(choices, standing.sandThroughs).find((row) => row.id === id)?.labour;
+  return chooseRows(readChoices(board, layup), standing.sandThroughs).find((row) => row.id === id);
+}
+
+function listHandsOn({ plan, board }: StepsContext, [id]: readonly string[]): WorkingInput[] {
+  const labour = rowOf(board, plan.layup, id)?.labour;
   if (labour === undefined) return [];
   const { experience } = crewOf(board.shop);
   if (labour.kind === "coat") {

@@ -10,6 +10,7 @@ const step = (id: string, cautions: readonly string[], done = false) => ({
   coat: null,
   handsOnS: 0,
   waitS: null,
+  noLoadS: null,
   cautions,
   done,
 });

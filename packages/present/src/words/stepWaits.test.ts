@@ -12,6 +12,7 @@ const step = (id: string, needs: Step["needs"] = [], waitS: number | null = 0): 
   coat: null,
   handsOnS: 0,
   waitS,
+  noLoadS: null,
   cautions: [],
   done: false,
 });
