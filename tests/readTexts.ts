@@ -10,7 +10,7 @@ export interface Texts {
 /** Tags of the templates whose text is a key. */
 const TAGS = new Set(["say", "t"]);
 /** Properties and variables of the engine that hold a text as a plain string; `title` and `words` of a source are citations. */
-const PLAIN = /^(?:why|because|title|[A-Z_]+_TITLES)$/;
+const PLAIN = /^(?:why|because|title|how|HOW_[A-Z]+|[A-Z_]+_TITLES)$/;
 
 interface Node {
   readonly type: string;

@@ -45,19 +45,19 @@ function checkShop(shop: ShopInput): Finding[] {
   const { humidity, resinTemperatureK: resinK, people } = shop;
   const found: Finding[] = [];
   if (humidity !== undefined && !(humidity > 0 && humidity <= 1)) {
-    const read = Number.isFinite(humidity) ? say`; ${fraction(humidity)} was read` : [];
-    found.push(
-      finding("blocker", "mix.humidity", "shop.humidity", ["humidity lies above 0 and up to 100 %", ...read]),
-    );
+    const says = Number.isFinite(humidity)
+      ? say`humidity lies above 0 and up to 100 %; ${fraction(humidity)} was read`
+      : say`humidity lies above 0 and up to 100 %`;
+    found.push(finding("blocker", "mix.humidity", "shop.humidity", says));
   }
   if (resinK !== undefined && !(resinK >= RESIN_RANGE_K.least && resinK <= RESIN_RANGE_K.most)) {
     const range = say`resin is used between ${temperature(RESIN_RANGE_K.least)} and ${temperature(RESIN_RANGE_K.most)}`;
-    const read = Number.isFinite(resinK) ? say`; ${temperature(resinK)} was read` : [];
-    found.push(finding("blocker", "mix.resin-temperature", "shop.resinTemperature", [...range, ...read]));
+    const says = Number.isFinite(resinK) ? say`${range}; ${temperature(resinK)} was read` : range;
+    found.push(finding("blocker", "mix.resin-temperature", "shop.resinTemperature", says));
   }
   if (people !== undefined && !(Number.isInteger(people) && people >= 1)) {
     found.push(
-      finding("blocker", "mix.people", "shop.people", ["there must be at least one whole person to glass"]),
+      finding("blocker", "mix.people", "shop.people", say`there must be at least one whole person to glass`),
     );
   }
   return found;

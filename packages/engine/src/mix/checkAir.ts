@@ -1,6 +1,7 @@
 import { LEAST_OVER_DEW_POINT_K } from "../constants/dewPoint";
 import type { Resin } from "../constants/Resin";
 import { COLD_BLANK_K, RISING_AIR } from "../constants/shopDefaults";
+import { listPhrases } from "../foundation/listPhrases";
 import { type Phrase, say } from "../foundation/phrase";
 import { duration, temperature } from "../foundation/quantity";
 import { type Finding, finding } from "../foundation/stage";
@@ -19,23 +20,16 @@ function checkDew(air: ShopAir): Finding[] {
   const { dewPointK, workingK } = air;
   if (dewPointK === null) return [];
   const nightK = workingK - air.nightColderByK;
-  const dew = say`the dew point is ${temperature(dewPointK)}`;
-  const harm = ": damp foam gives blisters, and epoxy blushes";
   if (workingK - dewPointK < LEAST_OVER_DEW_POINT_K.value) {
-    const says = [
-      ...dew,
-      ...say`, too near the shop's ${temperature(workingK)}${harm}; warm or dry the air first`,
-    ];
+    const says = say`the dew point is ${temperature(dewPointK)}, too near the shop's ${temperature(workingK)}: damp foam gives blisters, and epoxy blushes; warm or dry the air first`;
     return [finding("warning", "mix.dew", "shop.humidity", says)];
   }
   if (nightK <= dewPointK) {
-    const says = [
-      ...dew,
-      ...say`, and the night falls to ${temperature(nightK)}${harm}; keep the heat on until it is hard`,
-    ];
+    const says = say`the dew point is ${temperature(dewPointK)}, and the night falls to ${temperature(nightK)}: damp foam gives blisters, and epoxy blushes; keep the heat on until it is hard`;
     return [finding("warning", "mix.dew", "shop.humidity", says)];
   }
-  return [finding("note", "mix.dew", "shop.humidity", [...dew, "; the board stays dry above it"])];
+  const says = say`the dew point is ${temperature(dewPointK)}; the board stays dry above it`;
+  return [finding("note", "mix.dew", "shop.humidity", says)];
 }
 
 function checkWarming(air: ShopAir): Finding[] {
@@ -85,14 +79,12 @@ function checkNight(resin: Resin, coats: readonly MixCoatPlan[], air: ShopAir): 
   if (coldS === null) return [];
   const falls: Phrase = say`${duration(coldS)} after the start of work the shop falls below ${temperature(least)}, where ${resin.name} stands still`;
   if (stalled.length === 0) {
-    return [
-      finding("note", "mix.cold-night", PATH, [...falls, "; nothing is credited until it warms again"]),
-    ];
+    return [finding("note", "mix.cold-night", PATH, say`${falls}; nothing is credited until it warms again`)];
   }
-  const which = stalled.map((coat) => coat.id).join(", ");
-  const says = [
-    ...falls,
-    `: ${which} may not have set by then; heat on, or an earlier start, or it stays soft until it warms`,
-  ];
+  const which = listPhrases(
+    stalled.map((coat) => say`${coat.id}`),
+    "comma",
+  );
+  const says = say`${falls}: ${which} may not have set by then; heat on, or an earlier start, or it stays soft until it warms`;
   return [finding("warning", "mix.stalls", PATH, says)];
 }

@@ -1,5 +1,5 @@
 import { RISING_AIR, SHOP_DEFAULTS, SHOP_RANGE_K } from "../constants/shopDefaults";
-import { say } from "../foundation/phrase";
+import { type Phrase, say } from "../foundation/phrase";
 import { temperature } from "../foundation/quantity";
 import { type Assumption, type Finding, finding, type Stage } from "../foundation/stage";
 import { S_PER_DAY } from "../foundation/units";
@@ -26,7 +26,7 @@ export function readAirCurve(shop: ShopInput): Stage<AirCurve> {
     return refuse(
       "mix.hours",
       "shop.hours",
-      `the hours from ${hours.from} to ${hours.to} end before they begin`,
+      say`the hours from ${hours.from} to ${hours.to} end before they begin`,
     );
   }
   const day: Workday = { startText: shop.start, fromS, workdayS: toS - fromS };
@@ -73,7 +73,7 @@ function listCurve(
   const times = list.map((entry) => parseWallTimeS(entry.at));
   const unread = list.find((_, i) => times[i] === null);
   if (unread !== undefined)
-    return refuse("mix.temperature-list", PATH, `"${unread.at}" is not a time like 2026-04-11T09:00`);
+    return refuse("mix.temperature-list", PATH, say`"${unread.at}" is not a time like 2026-04-11T09:00`);
   const absolute = list
     .map((entry, i) => ({ atS: times[i]!, airK: entry.airK }))
     .sort((a, b) => a.atS - b.atS);
@@ -84,7 +84,7 @@ function listCurve(
     return refuse(
       "mix.temperature-list",
       PATH,
-      "the list needs a reading before the start of work and one after it",
+      say`the list needs a reading before the start of work and one after it`,
     );
   }
   const pieces = readingPieces(readings);
@@ -130,13 +130,14 @@ function isImplausible(airK: number): boolean {
 }
 
 function refuseTemperature(airK: number): Stage<AirCurve> {
-  const range = say`between ${temperature(SHOP_RANGE_K.least)} and ${temperature(SHOP_RANGE_K.most)}`;
-  const read = Number.isFinite(airK) ? say`${temperature(airK)} was read` : say`what was read is no number`;
-  const says = [...say`a shop's air lies `, ...range, "; ", ...read];
+  const range = say`a shop's air lies between ${temperature(SHOP_RANGE_K.least)} and ${temperature(SHOP_RANGE_K.most)}`;
+  const says = Number.isFinite(airK)
+    ? say`${range}; ${temperature(airK)} was read`
+    : say`${range}; what was read is no number`;
   return { value: null, findings: [finding("blocker", "mix.shop-temperature", PATH, says)], assumptions: [] };
 }
 
-function refuse(code: string, path: string, text: string): Stage<AirCurve> {
-  const findings: Finding[] = [finding("blocker", code, path, [text])];
+function refuse(code: string, path: string, says: Phrase): Stage<AirCurve> {
+  const findings: Finding[] = [finding("blocker", code, path, says)];
   return { value: null, findings, assumptions: [] };
 }

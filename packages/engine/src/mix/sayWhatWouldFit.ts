@@ -1,3 +1,4 @@
+import { listPhrases } from "../foundation/listPhrases";
 import { type Phrase, say } from "../foundation/phrase";
 import { duration, fraction, mass, temperature } from "../foundation/quantity";
 import { S_PER_DAY } from "../foundation/units";
@@ -10,8 +11,7 @@ import type { ShopAir } from "./ShopAir";
 export function sayWhatWouldFit(task: CupTask, coat: string, air: ShopAir): Phrase {
   const ways = [secondPerson(task), coolerHour(task, air), coolerResin(task)].filter((way) => way !== null);
   const other = say`a slower resin or hardener`;
-  const listed = [...ways, other].flatMap((way, i) => (i === 0 ? way : ["; ", ...way]));
-  return [...whyNot(task, coat), " What would fit: ", ...listed, "."];
+  return say`${whyNot(task, coat)} What would fit: ${listPhrases([...ways, other], "semicolon")}.`;
 }
 
 function whyNot(task: CupTask, coat: string): Phrase {
@@ -20,16 +20,14 @@ function whyNot(task: CupTask, coat: string): Phrase {
   const dose =
     resin.kind === "peroxide" ? resin.dose.least : resin.kind === "two-part" ? resin.ratio.value : 0;
   const openS = model === null ? 0 : gelLowS(model, { temperatureK, massKg, dose });
-  const cup = say`${coat}: one batch of ${mass(massKg)} takes ${duration(spreadS)} to spread, and `;
+  const cup = say`${coat}: one batch of ${mass(massKg)} takes ${duration(spreadS)} to spread`;
   const gel =
     resin.kind === "peroxide"
-      ? say`at ${temperature(temperatureK)} even the least dose of ${fraction(dose)} may gel in ${duration(openS)}.`
-      : say`at ${temperature(temperatureK)} it may gel in ${duration(openS)}.`;
-  const split =
-    kind === "laminate"
-      ? say` Smaller cups do not help.`
-      : say` It is poured at once to a wet edge and not split.`;
-  return [...cup, ...gel, ...split];
+      ? say`at ${temperature(temperatureK)} even the least dose of ${fraction(dose)} may gel in ${duration(openS)}`
+      : say`at ${temperature(temperatureK)} it may gel in ${duration(openS)}`;
+  return kind === "laminate"
+    ? say`${cup}, and ${gel}. Smaller cups do not help.`
+    : say`${cup}, and ${gel}. It is poured at once to a wet edge and not split.`;
 }
 
 function secondPerson(task: CupTask): Phrase | null {

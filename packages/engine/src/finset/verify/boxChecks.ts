@@ -74,6 +74,13 @@ const HOW_FROM: Readonly<Record<Surface, string>> = {
   fill: "Set the stop with the router standing on the fill coat, and read from that surface to the bit's end.",
 };
 
+const HOW_PROUD: Readonly<Record<Surface, string>> = {
+  foam: "In the trial pocket, read how far the box stands above the foam; it is sanded flush later, and one below the surface cannot be.",
+  laminate:
+    "In the trial pocket, read how far the box stands above the laminate; it is sanded flush later, and one below the surface cannot be.",
+  fill: "In the trial pocket, read how far the box stands above the fill coat; it is sanded flush later, and one below the surface cannot be.",
+};
+
 interface DepthOf {
   readonly mark: FinMark;
   readonly surface: Surface;
@@ -123,7 +130,7 @@ function buildProudCheck({ read }: VerifyRequest, fin: string, surface: Surface)
   const what: CheckOf = {
     id: `proud-${fin}`,
     matter: "proud",
-    how: `In the trial pocket, read how far the box stands above ${SURFACES[surface]}; it is sanded flush later, and one below the surface cannot be.`,
+    how: HOW_PROUD[surface],
     fin,
   };
   return buildReading(what, {

@@ -25,6 +25,16 @@ const ENDS = {
   "tail-leading": ["tail", "leading"],
 } as const;
 
+const HOW_TO: Readonly<Record<DiagonalPlan["id"], string>> = {
+  "nose-trailing":
+    "Hold the tape taut from the nose tip to the trailing mark on the left, then on the right.",
+  "nose-leading": "Hold the tape taut from the nose tip to the leading mark on the left, then on the right.",
+  "tail-trailing":
+    "Hold the tape taut from the tail's middle to the trailing mark on the left, then on the right.",
+  "tail-leading":
+    "Hold the tape taut from the tail's middle to the leading mark on the left, then on the right.",
+};
+
 function buildDiagonalCheck(
   { toleranceM, read }: VerifyRequest,
   pair: PairPlan,
@@ -44,7 +54,7 @@ function buildDiagonalCheck(
   const what: CheckOf = {
     id: `diagonal-${pair.id}-${id}`,
     matter: "diagonals",
-    how: `Hold the tape taut from ${FROM[from]} to the ${to} mark on the left, then on the right.`,
+    how: HOW_TO[id],
     fin: pair.id,
     required: to === "trailing",
   };
