@@ -71,7 +71,7 @@ function partsOf(board: Board): Readonly<Record<string, () => unknown>> {
   const solid = fitShape();
   const shape = buildShape(survey).value;
   const finset = buildFinset(board.fins, shape).value;
-  const layup = buildLayup(board.glass, board.blank, board.fins, shape).value;
+  const layup = buildLayup(board, shape).value;
   const mix = buildMix(board.shop, layup).value;
   return {
     fit: fitShape,
@@ -79,9 +79,9 @@ function partsOf(board: Board): Readonly<Record<string, () => unknown>> {
     survey: () => buildSurvey(board.survey),
     shape: () => buildShape(survey),
     finset: () => buildFinset(board.fins, shape),
-    layup: () => buildLayup(board.glass, board.blank, board.fins, shape),
+    layup: () => buildLayup(board, shape),
     mix: () => buildMix(board.shop, layup),
-    weight: () => buildWeight(board.blank, shape, layup),
+    weight: () => buildWeight(board, shape, layup),
     steps: () => buildSteps(board, { finset, layup, mix }),
   };
 }

@@ -19,10 +19,10 @@ export function planBuild(board: Board): Plan {
   const survey = buildSurvey(board.survey);
   const shape = buildShape(survey.value);
   const finset = buildFinset(board.fins, shape.value);
-  const layup = buildLayup(board.glass, board.blank, board.fins, shape.value);
+  const layup = buildLayup(board, shape.value);
   const mix = buildMix(board.shop, layup.value);
-  const byWeight = compareByWeight(board.blank, shape.value);
-  const weight = buildWeight(board.blank, shape.value, layup.value);
+  const byWeight = compareByWeight(board, shape.value);
+  const weight = buildWeight(board, shape.value, layup.value);
   const steps = buildSteps(board, { finset: finset.value, layup: layup.value, mix: mix.value });
   const water = buildWater(board, steps.value);
   return assemblePlan(board, { survey, shape, finset, layup, mix, byWeight, weight, steps, water });

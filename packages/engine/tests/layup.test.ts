@@ -78,7 +78,7 @@ describe("rule of mixtures", () => {
 
 describe("half a cylinder in closed form", () => {
   const shape = makeHalfCylinder(half.body.lengthM, half.body.radiusM);
-  const stage = buildLayup(half.glass as GlassInput, half.blank, undefined, shape);
+  const stage = buildLayup({ glass: half.glass as GlassInput, blank: half.blank }, shape);
   const layup = stage.value as LayupPlan;
   const { expected, tolerance } = half;
 
@@ -103,7 +103,10 @@ describe("half a cylinder in closed form", () => {
   });
 
   it("weighs by part what was worked by hand", () => {
-    const weight = buildWeight(half.blank, shape, layup).value as unknown as Record<string, number>;
+    const weight = buildWeight({ blank: half.blank }, shape, layup).value as unknown as Record<
+      string,
+      number
+    >;
     for (const [part, truthKg] of Object.entries(expected.weight)) {
       expect(Math.abs(weight[part]! - truthKg), part).toBeLessThanOrEqual(
         tolerance.relative * Math.max(truthKg, 1),
@@ -119,7 +122,7 @@ describe("a plank bent to an arc, in closed form", () => {
     deck: { layers: ["e-136"], lapM: 0.05 },
     patches: [{ ...bent.patch, face: "bottom" }],
   };
-  const layup = buildLayup(glass, { foam: "pu-48" }, undefined, makeBentPlank(bent.body)).value as LayupPlan;
+  const layup = buildLayup({ glass, blank: { foam: "pu-48" } }, makeBentPlank(bent.body)).value as LayupPlan;
   const { expected, tolerance } = bent;
 
   it("follows the arc along faces and rails", () => {

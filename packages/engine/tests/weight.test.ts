@@ -11,8 +11,9 @@ import board from "./reference/weight/wholeBoard.json";
 describe("a 28 L board worked by hand", () => {
   const shape = makeLensBoard(board.body);
   const weigh = (fins?: FittingsInput) => {
-    const layup = buildLayup(board.glass as GlassInput, board.blank, fins, shape).value as LayupPlan;
-    return { layup, weight: buildWeight(board.blank, shape, layup).value as WeightPlan };
+    const layup = buildLayup({ glass: board.glass as GlassInput, blank: board.blank, fins }, shape)
+      .value as LayupPlan;
+    return { layup, weight: buildWeight({ blank: board.blank }, shape, layup).value as WeightPlan };
   };
   const { layup, weight } = weigh();
   const { expected, tolerance } = board;

@@ -3,6 +3,34 @@ import type { QuantityText } from "./QuantityText";
 /** The builder's own records, by id. */
 export interface MaterialsFile {
   readonly resins?: Readonly<Record<string, ResinFile>>;
+  readonly cloths?: Readonly<Record<string, ClothFile>>;
+  readonly foams?: Readonly<Record<string, FoamFile>>;
+  readonly woods?: Readonly<Record<string, WoodFile>>;
+}
+
+/** A cloth, tape or strip as its maker gives it. */
+export interface ClothFile {
+  readonly name?: string;
+  readonly fibre: "e-glass" | "s-glass" | "carbon" | "basalt";
+  readonly mass: QuantityText;
+  readonly weave?: "plain" | "warp-heavy" | "one-way";
+  /** Share of the fibre that runs along the roll. */
+  readonly warpShare?: QuantityText;
+  readonly width?: QuantityText;
+}
+
+export interface FoamFile {
+  readonly kind: "pu" | "eps" | "xps";
+  readonly density: QuantityText;
+  readonly name?: string;
+  /** Cured resin that a square metre drinks: bare, and after a seal coat. */
+  readonly uptake?: QuantityText;
+  readonly sealedUptake?: QuantityText;
+}
+
+export interface WoodFile {
+  readonly name?: string;
+  readonly density: QuantityText;
 }
 
 /** A resin as its data sheet gives it. */

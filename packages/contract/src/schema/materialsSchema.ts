@@ -1,6 +1,7 @@
 import { z } from "zod";
 import type { GelPointFile, MaterialsFile, RecoatFile, ResinFile } from "../file/MaterialsFile";
 import { readRatio } from "../reading/readRatio";
+import { clothSchema, foamSchema, woodSchema } from "./clothSchema";
 import { fields } from "./fields";
 import { quantity } from "./quantity";
 import { describeOneOf, id, listOf, oneOf, plainNumber, plainText, yesOrNo } from "./words";
@@ -109,10 +110,21 @@ const resin: z.ZodType<ResinFile> = z.discriminatedUnion(
   },
 );
 
+function own<T>(what: string, example: string, record: z.ZodType<T>) {
+  return z
+    .record(id(`a ${what}'s id`, example), record, {
+      error: `write an object, { … }, of ${what}s by an id of your own, such as "${example}"`,
+    })
+    .exactOptional();
+}
+
 export const materialsSchema: z.ZodType<MaterialsFile> = fields("the materials", {
   resins: z
     .record(id("a resin's id", "my-polyester"), resin, {
       error: 'write an object, { … }, of resins by an id of your own, such as "my-polyester"',
     })
     .exactOptional(),
+  cloths: own("cloth", "carbon-strip-200", clothSchema),
+  foams: own("foam", "my-foam", foamSchema),
+  woods: own("wood", "my-wood", woodSchema),
 });

@@ -21,6 +21,7 @@ export const angleRad = (text: QuantityText): number => inSi(text, "angle");
 export const temperatureK = (text: QuantityText): number => inSi(text, "temperature");
 export const durationS = (text: QuantityText): number => inSi(text, "duration");
 export const densityKgM3 = (text: QuantityText): number => inSi(text, "density");
+export const arealMassKgM2 = (text: QuantityText): number => inSi(text, "arealMass");
 export const share = (text: QuantityText): number => inSi(text, "fraction");
 
 /** Throws RangeError for text that the schema would have refused. */

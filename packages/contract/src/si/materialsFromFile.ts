@@ -1,12 +1,21 @@
 import type { MaterialsInput } from "@lapline/engine";
-import type { MaterialsFile, ResinFile } from "../file/MaterialsFile";
+import type { MaterialsFile } from "../file/MaterialsFile";
+import { clothFromFile, foamFromFile, woodFromFile } from "./clothFromFile";
 import { given } from "./given";
 import { resinFromFile } from "./resinFromFile";
 
 export function materialsFromFile(file: MaterialsFile): MaterialsInput {
-  return { ...given("resins", file.resins, resinsFromFile) };
+  return {
+    ...given("resins", file.resins, (resins) => mapRecord(resins, resinFromFile)),
+    ...given("cloths", file.cloths, (cloths) => mapRecord(cloths, clothFromFile)),
+    ...given("foams", file.foams, (foams) => mapRecord(foams, foamFromFile)),
+    ...given("woods", file.woods, (woods) => mapRecord(woods, woodFromFile)),
+  };
 }
 
-function resinsFromFile(file: Readonly<Record<string, ResinFile>>): NonNullable<MaterialsInput["resins"]> {
-  return Object.fromEntries(Object.entries(file).map(([id, resin]) => [id, resinFromFile(resin)]));
+function mapRecord<From, To>(
+  records: Readonly<Record<string, From>>,
+  read: (record: From) => To,
+): Readonly<Record<string, To>> {
+  return Object.fromEntries(Object.entries(records).map(([id, record]) => [id, read(record)]));
 }

@@ -66,7 +66,11 @@ export const FOAM_EXAMPLES: readonly string[] = [
 export interface Foam {
   readonly id: string;
   readonly kind: FoamKind;
+  readonly name: string;
   readonly densityKgM3: Sourced;
+  /** Cured resin that a square metre drinks from the first coat: bare, and after a seal coat. */
+  readonly uptakeKgM2: Sourced;
+  readonly sealedUptakeKgM2: Sourced;
 }
 
 /**
@@ -78,12 +82,15 @@ export function findFoam(id: string): Foam | null {
   if (match === null) return null;
   const kind = match[1] as FoamKind;
   const densityKgM3 = Number(match[2]);
-  const { sold } = FOAM_KINDS[kind];
+  const { name, sold, uptakeKgM2, sealedUptakeKgM2 } = FOAM_KINDS[kind];
   if (densityKgM3 < sold.leastKgM3 || densityKgM3 > sold.mostKgM3) return null;
   const spread = sold.spreadShare * densityKgM3;
   return {
     id,
+    name,
     kind,
+    uptakeKgM2,
+    sealedUptakeKgM2,
     densityKgM3: {
       value: densityKgM3,
       low: densityKgM3 - spread,

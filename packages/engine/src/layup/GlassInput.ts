@@ -1,3 +1,4 @@
+import type { MaterialsInput } from "../materials/MaterialsInput";
 import type { Cutting } from "./LayupPlan";
 
 /** The `glass` and `blank` parts of a board file, in SI. */
@@ -39,6 +40,12 @@ export interface PatchInput {
   readonly toM: number;
   readonly widthM?: number;
   readonly angleRad?: number;
+}
+
+/** What the weight needs of a board: its blank, and the builder's own foams and woods. */
+export interface BlankBoard {
+  readonly blank?: BlankInput | undefined;
+  readonly materials?: MaterialsInput | undefined;
 }
 
 export interface BlankInput {

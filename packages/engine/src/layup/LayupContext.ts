@@ -1,4 +1,5 @@
 import type { Working, WorkingInput } from "../foundation/stage";
+import type { MaterialsInput } from "../materials/MaterialsInput";
 import type { ShapePlan } from "../shape/ShapePlan";
 import type { FittingsInput } from "./FittingsInput";
 import type { BlankInput, GlassInput } from "./GlassInput";
@@ -7,7 +8,12 @@ import type { LayupPlan } from "./LayupPlan";
 /** What `why` hands the layup's working: the plan and the board file it came from. */
 export interface LayupContext {
   readonly plan: { readonly layup: LayupPlan | null; readonly shape: ShapePlan | null };
-  readonly board: { readonly glass?: GlassInput; readonly blank?: BlankInput; readonly fins?: FittingsInput };
+  readonly board: {
+    readonly glass?: GlassInput;
+    readonly blank?: BlankInput;
+    readonly fins?: FittingsInput;
+    readonly materials?: MaterialsInput;
+  };
 }
 
 /** Inputs that need the layup; none where it was not built. */

@@ -26,7 +26,7 @@ const QUAD: FittingsInput = {
 };
 
 function faults(glass: GlassInput | undefined, blank: BlankInput | undefined = PU, fins?: FittingsInput) {
-  const stage = buildLayup(glass, blank, fins, shape);
+  const stage = buildLayup({ glass, blank, fins }, shape);
   return {
     value: stage.value,
     found: stage.findings.map(({ code, severity, path }) => `${severity} ${code} ${path}`),
@@ -34,7 +34,7 @@ function faults(glass: GlassInput | undefined, blank: BlankInput | undefined = P
 }
 
 function build(glass: GlassInput, blank: BlankInput = PU, fins?: FittingsInput): LayupPlan {
-  const { value, findings } = buildLayup(glass, blank, fins, shape);
+  const { value, findings } = buildLayup({ glass, blank, fins }, shape);
   if (value === null) throw new Error(findings.map(({ text }) => text).join("; "));
   return value;
 }
@@ -49,13 +49,22 @@ describe("what must be there", () => {
   });
 
   it("waits for the shape, and still says what is wrong with the glass", () => {
-    const stage = buildLayup({ ...POLYESTER, resin: "polyestr" }, PU, undefined, null);
+    const stage = buildLayup({ glass: { ...POLYESTER, resin: "polyestr" }, blank: PU }, null);
     expect(stage.value).toBeNull();
     expect(stage.findings.map(({ code }) => code)).toEqual(["layup.unknown-resin", "layup.no-shape"]);
   });
 
+  it("keeps what it took by default where another fault stops the plan", () => {
+    const stage = buildLayup({ glass: { ...LAYERS, resin: "polyestr" }, blank: PU, fins: QUAD }, shape);
+    expect(stage.value).toBeNull();
+    const taken = stage.assumptions.map(({ path }) => path);
+    for (const path of ["glass.lapKind", "glass.finish", "glass.resinRatio", "fins.set[0].box"]) {
+      expect(taken).toContain(path);
+    }
+  });
+
   it("takes no foam and no resin by default", () => {
-    expect(buildLayup(POLYESTER, undefined, undefined, shape).findings.map(({ code }) => code)).toEqual([
+    expect(buildLayup({ glass: POLYESTER }, shape).findings.map(({ code }) => code)).toEqual([
       "layup.no-blank",
     ]);
     expect(faults(LAYERS).found).toEqual(["blocker layup.no-resin glass.resin"]);
@@ -106,7 +115,7 @@ describe("ids nobody knows", () => {
   ] satisfies Array<[GlassInput, BlankInput, string, string]>)(
     "names near ones: %#",
     (glass, blank, code, near) => {
-      const stage = buildLayup(glass, blank, undefined, shape);
+      const stage = buildLayup({ glass, blank }, shape);
       const blocker = stage.findings.find((found) => `${found.code} ${found.path}` === code);
       expect(stage.value).toBeNull();
       expect(blocker?.severity).toBe("blocker");
@@ -191,7 +200,7 @@ describe("coats", () => {
   });
 
   it("drinks more into bare EPS than into sealed, and says so", () => {
-    const bare = buildLayup({ ...EPOXY, seal: false }, EPS, undefined, shape);
+    const bare = buildLayup({ glass: { ...EPOXY, seal: false }, blank: EPS }, shape);
     const termKg = (plan: LayupPlan | null) =>
       plan?.coats.find(({ id }) => id === "laminate-deck")?.terms.find(({ id }) => id === "into-foam")
         ?.massKg ?? 0;
@@ -209,7 +218,7 @@ describe("coats", () => {
   });
 
   it("plans no box resin for glassed-on fins, and notes what it leaves out", () => {
-    const stage = buildLayup(POLYESTER, PU, { ...QUAD, boxes: "glassed-on" }, shape);
+    const stage = buildLayup({ glass: POLYESTER, blank: PU, fins: { ...QUAD, boxes: "glassed-on" } }, shape);
     expect(idsOf(stage.value?.coats ?? [])).not.toContain("boxes");
     expect(stage.findings.map(({ code }) => code)).toEqual(["layup.glassed-on"]);
   });
@@ -234,7 +243,10 @@ describe("layers", () => {
   });
 
   it("says every default it takes", () => {
-    const stage = buildLayup({ resin: "polyester", bottom: { layers: ["e-136"] } }, PU, QUAD, shape);
+    const stage = buildLayup(
+      { glass: { resin: "polyester", bottom: { layers: ["e-136"] } }, blank: PU, fins: QUAD },
+      shape,
+    );
     const paths = stage.assumptions.map(({ path }) => path);
     for (const path of [
       "glass.bottom.lap",
@@ -291,7 +303,7 @@ it("a patch over the whole face has the face's own area, whatever the strips mis
       ...POLYESTER,
       patches: [{ face: "deck", cloth: "e-136", fromTailM: 0, toM: body.plan.lengthTapeM }],
     };
-    const patch = buildLayup(glass, PU, undefined, body).value?.pieces.at(-1);
+    const patch = buildLayup({ glass, blank: PU }, body).value?.pieces.at(-1);
     expect(patch?.areaM2).toBeCloseTo(body.plan.deckAreaM2, 12);
   }
 });

@@ -14,8 +14,7 @@ import { computePieces } from "./computePieces";
 import { computeSealCoat } from "./computeSealCoat";
 import { computeSkin } from "./computeSkin";
 import { computeZones } from "./computeZones";
-import type { FittingsInput } from "./FittingsInput";
-import type { BlankInput, GlassInput } from "./GlassInput";
+import type { LayupInput } from "./LayupInput";
 import {
   type CoatPlan,
   FACES,
@@ -36,31 +35,28 @@ import type { Socket } from "./Socket";
  * @returns null with a blocker where shape, foam, resin or cloth is missing or impossible; null with a note where the board
  *   file has no glass part
  */
-export function buildLayup(
-  glass: GlassInput | undefined,
-  blank: BlankInput | undefined,
-  fins: FittingsInput | undefined,
-  shape: BoardShape | null,
-): Stage<LayupPlan> {
+export function buildLayup(board: LayupInput, shape: BoardShape | null): Stage<LayupPlan> {
+  const { glass, fins } = board;
   if (glass === undefined) {
     const says = say`add a glass part to the board file (resin, and layers for bottom and deck) to get cloth, resin and weight`;
     return { value: null, findings: [finding("note", "layup.no-glass", "glass", says)], assumptions: [] };
   }
   const patched = (glass.patches ?? []).map((patch) => patch.face);
   const skin = shape === null ? null : computeSkin(shape, patched);
-  const schedule = buildSchedule(glass, blank, skin);
+  const schedule = buildSchedule({ ...board, glass }, skin);
   if (shape === null || skin === null) {
     const says = say`the glass waits for the shape: cloth and resin are reckoned from its surface`;
     const waiting = finding("blocker", "layup.no-shape", "survey", says);
-    return { value: null, findings: [...schedule.findings, waiting], assumptions: [] };
+    return { value: null, findings: [...schedule.findings, waiting], assumptions: schedule.assumptions };
   }
   const sockets = resolveSockets(fins, shape);
   const findings = [...schedule.findings, ...sockets.findings];
-  if (schedule.value === null || sockets.value === null) return { value: null, findings, assumptions: [] };
+  const assumptions = [...schedule.assumptions, ...sockets.assumptions];
+  if (schedule.value === null || sockets.value === null) return { value: null, findings, assumptions };
   return {
     value: composePlan(schedule.value, skin, sockets.value),
     findings,
-    assumptions: [...schedule.assumptions, ...sockets.assumptions, ...listLimits(schedule.value)],
+    assumptions: [...assumptions, ...listLimits(schedule.value)],
   };
 }
 

@@ -2,8 +2,10 @@ import { LAP_DRIP_KG_M, OWN_RATIO_SPREAD_SHARE, RATIO_RANGE, RESIN_RATIO } from 
 import type { Sourced } from "../constants/Sourced";
 import { say } from "../foundation/phrase";
 import { type Assumption, finding, type Stage } from "../foundation/stage";
+import { listResins } from "../materials/listResins";
 import { assume } from "../sources/assume";
-import type { BlankInput, GlassInput } from "./GlassInput";
+import type { GlassInput } from "./GlassInput";
+import type { ResolvedBoard } from "./LayupInput";
 import { resolveFaces } from "./resolveFaces";
 import { resolveFoam } from "./resolveFoam";
 import { resolvePatches } from "./resolvePatches";
@@ -12,15 +14,12 @@ import type { Schedule } from "./Schedule";
 import type { Skin } from "./Skin";
 
 /** The glass part with ids looked up, defaults taken and said, and everything impossible refused, all faults at once. */
-export function buildSchedule(
-  glass: GlassInput,
-  blank: BlankInput | undefined,
-  skin: Skin | null,
-): Stage<Schedule> {
-  const foam = resolveFoam(blank, glass);
-  const resins = resolveResins(glass, foam.value?.foam ?? null);
-  const faces = resolveFaces(glass, skin);
-  const patches = resolvePatches(glass, skin);
+export function buildSchedule(board: ResolvedBoard, skin: Skin | null): Stage<Schedule> {
+  const { glass, materials } = board;
+  const foam = resolveFoam(board);
+  const resins = resolveResins(glass, foam.value?.foam ?? null, listResins(materials));
+  const faces = resolveFaces(glass, skin, materials);
+  const patches = resolvePatches(glass, skin, materials);
   const ratio = resolveRatio(glass);
   const stages = [foam, resins, faces, patches, ratio];
   const isWhole =

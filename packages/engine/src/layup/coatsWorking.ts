@@ -1,11 +1,11 @@
 import { FILL_FILM, GLOSS_FILM, SEAL_POURED_KG_M2, WEAVE_OPEN_SHARE } from "../constants/coatFilms";
-import { FOAM_KINDS, findFoam } from "../constants/foams";
 import { LAP_DRIP_KG_M, LEFT_IN_CUPS_SHARE } from "../constants/handling";
-import { RESINS } from "../constants/resins";
 import type { Sourced } from "../constants/Sourced";
 import { formatPhrase, say } from "../foundation/phrase";
 import { area, arealMass, count, fraction, length, mass, type Quantity } from "../foundation/quantity";
 import type { WorkingInput, WorkingTable } from "../foundation/stage";
+import { findFoamIn } from "../materials/listBlanks";
+import { findResin } from "../materials/listResins";
 import { bandWorking } from "./bandWorking";
 import { byId, fromLayup, type LayupContext } from "./LayupContext";
 import type { CoatPlan, CoatTerm, CoatTermId, LayupPlan } from "./LayupPlan";
@@ -83,7 +83,7 @@ function listTerms(coat: CoatPlan): WorkingInput[] {
 
 /** The rates that the coat's kind hangs on, with their ranges. */
 function listRanges(coat: CoatPlan, layup: LayupPlan, context: LayupContext): WorkingInput[] {
-  const loss = RESINS[coat.resin]?.styreneLossShare;
+  const loss = findResin(context.board.materials, coat.resin)?.styreneLossShare;
   const shared = [
     ...(loss === undefined ? [] : [range("lost as styrene", loss, fraction)]),
     range("left in cups", LEFT_IN_CUPS_SHARE, fraction),
@@ -115,11 +115,10 @@ function listRanges(coat: CoatPlan, layup: LayupPlan, context: LayupContext): Wo
   ];
 }
 
-function foamUptake(layup: LayupPlan, { board: { blank } }: LayupContext): Sourced | null {
-  const foam = findFoam(blank?.foam ?? "");
+function foamUptake(layup: LayupPlan, { board: { blank, materials } }: LayupContext): Sourced | null {
+  const foam = findFoamIn(materials, blank?.foam ?? "");
   if (foam === null) return null;
-  const kind = FOAM_KINDS[foam.kind];
-  return layup.coats.some((coat) => coat.kind === "seal") ? kind.sealedUptakeKgM2 : kind.uptakeKgM2;
+  return layup.coats.some((coat) => coat.kind === "seal") ? foam.sealedUptakeKgM2 : foam.uptakeKgM2;
 }
 
 /** A laminate's resin reaches only the foam that no earlier coat has wetted; every other term works on the coat's own area. */

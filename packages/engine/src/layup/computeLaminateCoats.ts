@@ -1,4 +1,3 @@
-import { FOAM_KINDS } from "../constants/foams";
 import { LAP_DRIP_KG_M, LEFT_ON_TOOLS_KG } from "../constants/handling";
 import { composeCoat } from "./composeCoat";
 import { type CoatPlan, FACES, type Face, type PiecePlan } from "./LayupPlan";
@@ -30,7 +29,7 @@ function computeLaminateCoat(
   const lapsKg = sum(pieces.map((piece) => (piece.clothMassKg * piece.lapAreaM2) / piece.areaM2));
   const foamM2 = computeWettedFoam(schedule, skin, on);
   const lapEdgeM = schedule.faces[on.face].lapM > 0 ? skin.railLineM : 0;
-  const foam = FOAM_KINDS[schedule.foam.kind];
+  const { foam } = schedule;
   return composeCoat({
     id: `laminate-${on.face}`,
     kind: "laminate",

@@ -1,7 +1,7 @@
 import { OVERHANG_M } from "../constants/clothCutting";
-import { CLOTHS } from "../constants/cloths";
 import { angle, area, arealMass, count, length, mass } from "../foundation/quantity";
 import type { WorkingInput, WorkingTable } from "../foundation/stage";
+import { listCloths } from "../materials/listCloths";
 import { byId, fromLayup, type LayupContext } from "./LayupContext";
 import type { LayupPlan, PiecePlan } from "./LayupPlan";
 
@@ -57,8 +57,11 @@ export const piecesWorking: WorkingTable<LayupContext> = {
     words: "dry cloth of this piece",
     formula: "m = areal mass × area",
     sources: ["mass-balance", "nist-811"],
-    inputs: pieceInputs((piece) => [
-      { name: piece.cloth, value: arealMass(CLOTHS[piece.cloth]?.arealMassKgM2.value ?? 0) },
+    inputs: pieceInputs((piece, _, { board }) => [
+      {
+        name: piece.cloth,
+        value: arealMass(listCloths(board.materials)[piece.cloth]?.arealMassKgM2.value ?? 0),
+      },
       { name: "area", value: area(piece.areaM2) },
     ]),
   },
@@ -94,8 +97,10 @@ function extentWorking(words: string): WorkingTable<LayupContext>[string] {
   };
 }
 
-function pieceInputs(list: (piece: PiecePlan, layup: LayupPlan) => readonly WorkingInput[]) {
-  return fromLayup((layup, [id]) => byId(layup.pieces, id, (piece) => list(piece, layup)));
+function pieceInputs(
+  list: (piece: PiecePlan, layup: LayupPlan, context: LayupContext) => readonly WorkingInput[],
+) {
+  return fromLayup((layup, [id], context) => byId(layup.pieces, id, (piece) => list(piece, layup, context)));
 }
 
 /** A full layer shows its face's measures; a patch has none of them. */

@@ -3,6 +3,7 @@ import { DEFAULT_LAP_M } from "../constants/handling";
 import { say } from "../foundation/phrase";
 import { length } from "../foundation/quantity";
 import { type Assumption, type Finding, finding, type Stage } from "../foundation/stage";
+import type { MaterialsInput } from "../materials/MaterialsInput";
 import { assume } from "../sources/assume";
 import { findCloth } from "./findCloth";
 import type { FaceLayersInput, GlassInput } from "./GlassInput";
@@ -15,8 +16,12 @@ import type { Skin } from "./Skin";
  * Layers and lap of each face. A face without layers is allowed with a warning; a lap that passes the stringer is not.
  * @param skin null where the shape is not known: then laps are not held against its width
  */
-export function resolveFaces(glass: GlassInput, skin: Skin | null): Stage<FaceSchedules> {
-  const byFace = FACES.map((face) => ({ face, stage: resolveFace(face, glass[face], skin) }));
+export function resolveFaces(
+  glass: GlassInput,
+  skin: Skin | null,
+  materials: MaterialsInput | undefined,
+): Stage<FaceSchedules> {
+  const byFace = FACES.map((face) => ({ face, stage: resolveFace(face, glass[face], { skin, materials }) }));
   const stages = byFace.map(({ stage }) => stage);
   const isWhole = stages.every((stage) => stage.value !== null);
   return {
@@ -28,14 +33,23 @@ export function resolveFaces(glass: GlassInput, skin: Skin | null): Stage<FaceSc
   };
 }
 
-function resolveFace(face: Face, input: FaceLayersInput | undefined, skin: Skin | null): Stage<FaceSchedule> {
+interface Known {
+  readonly skin: Skin | null;
+  readonly materials: MaterialsInput | undefined;
+}
+
+function resolveFace(
+  face: Face,
+  input: FaceLayersInput | undefined,
+  { skin, materials }: Known,
+): Stage<FaceSchedule> {
   const layers = input?.layers ?? [];
   if (layers.length === 0) {
     const says = say`no cloth on the ${face}: the foam has only the fill coat over it`;
     const bare = finding("warning", "layup.no-layers", `glass.${face}.layers`, says);
     return { value: { layers: [], lapsM: [], lapM: 0 }, findings: [bare], assumptions: [] };
   }
-  const cloths = layers.map((id, i) => findCloth(id, `glass.${face}.layers[${i}]`));
+  const cloths = layers.map((id, i) => findCloth(id, `glass.${face}.layers[${i}]`, materials));
   const commonM = input?.lapM ?? DEFAULT_LAP_M.value;
   const lapsM = layers.map((_, i) => input?.lapsM?.[i] ?? commonM);
   const findings: Finding[] = [...cloths.flatMap((cloth) => cloth.findings), ...checkLaps(face, input, skin)];

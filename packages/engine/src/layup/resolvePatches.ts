@@ -1,6 +1,7 @@
 import { say } from "../foundation/phrase";
 import { length } from "../foundation/quantity";
 import { type Finding, finding, type Stage } from "../foundation/stage";
+import type { MaterialsInput } from "../materials/MaterialsInput";
 import { assume } from "../sources/assume";
 import { findCloth } from "./findCloth";
 import type { GlassInput, PatchInput } from "./GlassInput";
@@ -18,9 +19,13 @@ const ANY_THREAD: readonly number[] = [0, Math.PI / 2, Math.PI, (3 * Math.PI) / 
  * Patches with their extent checked against the board. Extents are read along the bottom.
  * @param skin null where the shape is not known: then ends are not held against its length
  */
-export function resolvePatches(glass: GlassInput, skin: Skin | null): Stage<readonly Patch[]> {
+export function resolvePatches(
+  glass: GlassInput,
+  skin: Skin | null,
+  materials: MaterialsInput | undefined,
+): Stage<readonly Patch[]> {
   const inputs = glass.patches ?? [];
-  const stages = inputs.map((patch, i) => resolvePatch(patch, i, skin));
+  const stages = inputs.map((patch, i) => resolvePatch(patch, i, { skin, materials }));
   const patches = stages.map((stage) => stage.value).filter((patch): patch is Patch => patch !== null);
   const along = assume(
     "glass.patches",
@@ -44,9 +49,14 @@ export function resolvePatches(glass: GlassInput, skin: Skin | null): Stage<read
   };
 }
 
-function resolvePatch(input: PatchInput, index: number, skin: Skin | null): Stage<Patch> {
+interface Known {
+  readonly skin: Skin | null;
+  readonly materials: MaterialsInput | undefined;
+}
+
+function resolvePatch(input: PatchInput, index: number, { skin, materials }: Known): Stage<Patch> {
   const path = `glass.patches[${index}]`;
-  const cloth = findCloth(input.cloth, `${path}.cloth`);
+  const cloth = findCloth(input.cloth, `${path}.cloth`, materials);
   const findings = [...cloth.findings, ...checkExtent(input, path, skin)];
   if (cloth.value === null || findings.length > 0) return { value: null, findings, assumptions: [] };
   const value: Patch = {

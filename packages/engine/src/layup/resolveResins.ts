@@ -1,6 +1,6 @@
 import type { Foam } from "../constants/foams";
 import { FOAM_KINDS } from "../constants/foams";
-import { RESINS } from "../constants/resins";
+import type { Resin } from "../constants/Resin";
 import { listNearest } from "../foundation/findNearest";
 import { say } from "../foundation/phrase";
 import { quoteText } from "../foundation/quoteText";
@@ -20,10 +20,14 @@ interface Named {
  * Which resin goes where. A coat that names none takes the laminate's, and the plan says so; without a laminating resin there is
  * no plan. Styrene on polystyrene foam is refused in laminate, fill and box (known chemistry, common practice, no source).
  */
-export function resolveResins(glass: GlassInput, foam: Foam | null): Stage<ResinChoice> {
+export function resolveResins(
+  glass: GlassInput,
+  foam: Foam | null,
+  resins: Readonly<Record<string, Resin>>,
+): Stage<ResinChoice> {
   const laminate = nameResin(glass, "laminate");
   if (laminate === null) {
-    const says = say`say which resin: ${Object.keys(RESINS).join(", ")}`;
+    const says = say`say which resin: ${Object.keys(resins).join(", ")}`;
     return {
       value: null,
       findings: [finding("blocker", "layup.no-resin", "glass.resin", says)],
@@ -31,13 +35,13 @@ export function resolveResins(glass: GlassInput, foam: Foam | null): Stage<Resin
     };
   }
   const named = USES.map((use) => ({ use, resin: nameResin(glass, use) ?? laminate }));
-  const unknown = distinctPaths(named.filter(({ resin }) => !Object.hasOwn(RESINS, resin.id))).map(
-    ({ resin }) => unknownResin(resin),
+  const unknown = distinctPaths(named.filter(({ resin }) => !Object.hasOwn(resins, resin.id))).map(
+    ({ resin }) => unknownResin(resin, Object.keys(resins)),
   );
   if (unknown.length > 0) return { value: null, findings: unknown, assumptions: [] };
   const choose = (use: ResinUse): ChosenResin => {
     const resin = nameResin(glass, use) ?? laminate;
-    return { ...resin, resin: RESINS[resin.id]! };
+    return { ...resin, resin: resins[resin.id]! };
   };
   const chosen: ResinChoice = {
     laminate: choose("laminate"),
@@ -74,8 +78,8 @@ function listTaken(glass: GlassInput, laminate: Named): Assumption[] {
   );
 }
 
-function unknownResin({ id, path }: Named): Finding {
-  const near = listNearest(id, Object.keys(RESINS)).join(", ");
+function unknownResin({ id, path }: Named, known: readonly string[]): Finding {
+  const near = listNearest(id, known).join(", ");
   return finding(
     "blocker",
     "layup.unknown-resin",

@@ -1,7 +1,7 @@
 import { FILM_SHARE_BY_PLACE, WEAVE_OPEN_SHARE } from "../constants/coatFilms";
-import { RESINS } from "../constants/resins";
 import { arealMass, count, density, fraction, length } from "../foundation/quantity";
 import type { WorkingInput, WorkingTable } from "../foundation/stage";
+import { findResin } from "../materials/listResins";
 import { bandWorking } from "./bandWorking";
 import { byId, fromLayup, type LayupContext } from "./LayupContext";
 import type { LayupPlan, ZonePlan } from "./LayupPlan";
@@ -22,10 +22,10 @@ export const zonesWorking: WorkingTable<LayupContext> = {
     words: "thickness of the cured laminate without voids; resin soaked into the foam lies beneath it",
     formula: "t = Σ A (1/ρf + r/ρm)",
     sources: ["kaw-mixture", "e-glass-sheet", "resin-glass-chart"],
-    inputs: zoneInputs((zone, layup) => [
+    inputs: zoneInputs((zone, layup, context) => [
       { name: "glass here A", value: arealMass(zone.glassArealMassKgM2) },
       { name: "ratio r", value: count(layup.resinRatio) },
-      ...resinDensity(layup, "laminate"),
+      ...resinDensity(layup, "laminate", context),
     ]),
   }),
   "layup.zones[].fibreVolumeFraction": {
@@ -41,27 +41,29 @@ export const zonesWorking: WorkingTable<LayupContext> = {
     words: "film of the fill coat before sanding; thinner on laps and rails, where it runs off",
     formula: "place share × (poured − run-off − styrene − weave) / cured density",
     sources: ["common-practice", "mass-balance"],
-    inputs: zoneInputs((zone, layup) => [
+    inputs: zoneInputs((zone, layup, context) => [
       ...listPlaces(),
       { name: "open share of the weave", value: fraction(WEAVE_OPEN_SHARE.value) },
       ...netFilm(zone, layup, "fill"),
-      ...resinDensity(layup, "fill"),
+      ...resinDensity(layup, "fill", context),
     ]),
   }),
   "layup.zones[].glossThicknessM": {
     words: "film of the gloss coat; nought where none is planned",
     formula: "place share × (poured − run-off − styrene) / cured density",
     sources: ["common-practice", "mass-balance"],
-    inputs: zoneInputs((zone, layup) => [
+    inputs: zoneInputs((zone, layup, context) => [
       ...listPlaces(),
       ...netFilm(zone, layup, "gloss"),
-      ...resinDensity(layup, "gloss"),
+      ...resinDensity(layup, "gloss", context),
     ]),
   },
 };
 
-function zoneInputs(list: (zone: ZonePlan, layup: LayupPlan) => readonly WorkingInput[]) {
-  return fromLayup((layup, [id]) => byId(layup.zones, id, (zone) => list(zone, layup)));
+function zoneInputs(
+  list: (zone: ZonePlan, layup: LayupPlan, context: LayupContext) => readonly WorkingInput[],
+) {
+  return fromLayup((layup, [id], context) => byId(layup.zones, id, (zone) => list(zone, layup, context)));
 }
 
 function listPlaces(): WorkingInput[] {
@@ -81,8 +83,12 @@ function netFilm(zone: ZonePlan, layup: LayupPlan, kind: "fill" | "gloss"): Work
   return [{ name: "net film on the face", value: arealMass(net.massKg / coat.areaM2) }];
 }
 
-function resinDensity(layup: LayupPlan, kind: "laminate" | "fill" | "gloss"): WorkingInput[] {
+function resinDensity(
+  layup: LayupPlan,
+  kind: "laminate" | "fill" | "gloss",
+  { board }: LayupContext,
+): WorkingInput[] {
   const coat = layup.coats.find((candidate) => candidate.kind === kind);
-  const resin = coat === undefined ? undefined : RESINS[coat.resin];
+  const resin = coat === undefined ? undefined : findResin(board.materials, coat.resin);
   return resin === undefined ? [] : [{ name: "cured resin", value: density(resin.curedDensityKgM3.value) }];
 }

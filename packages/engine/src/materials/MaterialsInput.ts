@@ -1,6 +1,11 @@
+import type { OwnFoamInput, OwnWoodInput } from "./OwnBlankInput";
+import type { OwnClothInput } from "./OwnClothInput";
 import type { OwnResinInput } from "./OwnResinInput";
 
 /** The builder's own records, by id; one with the id of a generic record takes its place. */
 export interface MaterialsInput {
   readonly resins?: Readonly<Record<string, OwnResinInput>>;
+  readonly cloths?: Readonly<Record<string, OwnClothInput>>;
+  readonly foams?: Readonly<Record<string, OwnFoamInput>>;
+  readonly woods?: Readonly<Record<string, OwnWoodInput>>;
 }

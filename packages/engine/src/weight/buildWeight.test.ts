@@ -11,8 +11,8 @@ const glass = {
   bottom: { layers: ["e-136"], lapM: 0.05 },
   deck: { layers: ["e-136"], lapM: 0.05 },
 };
-const layup = buildLayup(glass, { foam: "pu-48" }, undefined, shape).value as LayupPlan;
-const weigh = (blank: BlankInput) => buildWeight(blank, shape, layup);
+const layup = buildLayup({ glass, blank: { foam: "pu-48" } }, shape).value as LayupPlan;
+const weigh = (blank: BlankInput) => buildWeight({ blank }, shape, layup);
 const codes = (blank: BlankInput) => weigh(blank).findings.map(({ code, severity }) => `${severity} ${code}`);
 
 describe("the blank", () => {
@@ -54,9 +54,9 @@ describe("the blank", () => {
 
 it("waits, with a note, for what is not planned", () => {
   const stages = [
-    buildWeight(undefined, shape, layup),
-    buildWeight({ foam: "pu-48" }, null, null),
-    buildWeight({ foam: "pu-48" }, shape, null),
+    buildWeight({}, shape, layup),
+    buildWeight({ blank: { foam: "pu-48" } }, null, null),
+    buildWeight({ blank: { foam: "pu-48" } }, shape, null),
   ];
   expect(stages.map(({ value }) => value)).toEqual([null, null, null]);
   expect(stages.map(({ findings }) => findings[0]?.text)).toEqual([

@@ -1,11 +1,11 @@
-import { findFoam } from "../constants/foams";
 import { SCALE_SPREAD_SHARE } from "../constants/scale";
 import { say } from "../foundation/phrase";
 import { fraction, mass } from "../foundation/quantity";
 import { type Assumption, type Finding, finding, type Stage } from "../foundation/stage";
 import { computeBand } from "../layup/computeBand";
-import type { BlankInput } from "../layup/GlassInput";
+import type { BlankBoard } from "../layup/GlassInput";
 import type { LayupPlan } from "../layup/LayupPlan";
+import { findFoamIn } from "../materials/listBlanks";
 import type { BoardShape } from "../shape/BoardShape";
 import { assume } from "../sources/assume";
 import { computeParts, sumParts, type WeightParts } from "./computeParts";
@@ -21,17 +21,17 @@ import type { WeightPlan } from "./WeightPlan";
  * @returns null with a note where shape or glass is not planned yet; null with a blocker where stringer or scale make no sense
  */
 export function buildWeight(
-  blank: BlankInput | undefined,
+  { blank, materials }: BlankBoard,
   shape: BoardShape | null,
   layup: LayupPlan | null,
 ): Stage<WeightPlan> {
-  const foam = blank === undefined ? null : findFoam(blank.foam);
+  const foam = blank === undefined ? null : findFoamIn(materials, blank.foam);
   if (blank === undefined || foam === null || shape === null || layup === null) {
     const missing = shape === null ? "the shape" : layup === null ? "the glass" : "the blank's foam";
     const waiting = finding("note", "weight.waits", "weight", say`the weight waits for ${missing}`);
     return { value: null, findings: [waiting], assumptions: [] };
   }
-  const stringer = resolveStringer(blank);
+  const stringer = resolveStringer(blank, materials);
   if (stringer.value === null) return { ...stringer, value: null };
   const stringerVolumeM3 = stringer.value.thicknessM * computeProfileArea(shape);
   const stringerKg = stringerVolumeM3 * stringer.value.woodDensityKgM3.value;

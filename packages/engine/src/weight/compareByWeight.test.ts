@@ -22,17 +22,17 @@ const shape = (deckFullness: number) => buildShape(buildSurvey(survey(deckFullne
 it("finds the fullness of the board that the scale stands for", () => {
   // The blank is weighed as if its deck had a fullness of 2.8: 48 kg/m³ times that board's own volume.
   const massKg = 48 * (shape(2.8)?.plan.volumeM3 ?? 0);
-  const { value, findings } = compareByWeight({ foam: "pu-48", shapedMassKg: massKg }, shape(2));
+  const { value, findings } = compareByWeight({ blank: { foam: "pu-48", shapedMassKg: massKg } }, shape(2));
   expect(value?.deckFullness).toBeCloseTo(2.8, 6);
   expect(value?.volumeM3).toBeCloseTo(massKg / 48, 9);
   expect(findings.map((f) => f.code)).toEqual(["weight.by-scale"]);
 });
 
 it("says so where no fullness would do, and nothing where nothing was weighed", () => {
-  const heavy = compareByWeight({ foam: "pu-48", shapedMassKg: 9 }, shape(2));
+  const heavy = compareByWeight({ blank: { foam: "pu-48", shapedMassKg: 9 } }, shape(2));
   expect(heavy.value?.deckFullness).toBeNull();
   expect(heavy.findings.map((f) => f.severity)).toEqual(["warning"]);
-  expect(compareByWeight({ foam: "pu-48" }, shape(2))).toEqual({
+  expect(compareByWeight({ blank: { foam: "pu-48" } }, shape(2))).toEqual({
     value: null,
     findings: [],
     assumptions: [],

@@ -1,9 +1,9 @@
-import { findFoam } from "../constants/foams";
 import { say } from "../foundation/phrase";
 import { count, volume } from "../foundation/quantity";
 import { finding, type Stage } from "../foundation/stage";
 import { computeBand } from "../layup/computeBand";
-import type { BlankInput } from "../layup/GlassInput";
+import type { BlankBoard } from "../layup/GlassInput";
+import { findFoamIn } from "../materials/listBlanks";
 import type { BoardShape } from "../shape/BoardShape";
 import { computeProfileArea } from "./computeProfileArea";
 import { resolveStringer } from "./resolveStringer";
@@ -28,13 +28,13 @@ const HALVINGS = 40;
  * Returns null without finding where the blank was not weighed or its foam is not known.
  */
 export function compareByWeight(
-  blank: BlankInput | undefined,
+  { blank, materials }: BlankBoard,
   shape: BoardShape | null,
 ): Stage<ByWeightPlan> {
   const nothing = { value: null, findings: [], assumptions: [] };
   if (blank?.shapedMassKg === undefined || shape === null) return nothing;
-  const foam = findFoam(blank.foam);
-  const stringer = resolveStringer(blank).value;
+  const foam = findFoamIn(materials, blank.foam);
+  const stringer = resolveStringer(blank, materials).value;
   if (foam === null || stringer === null) return nothing;
   const stringerM3 = stringer.thicknessM * computeProfileArea(shape);
   const massKg = blank.shapedMassKg;

@@ -6,6 +6,8 @@ import { length } from "../foundation/quantity";
 import { quoteText } from "../foundation/quoteText";
 import { finding, type Stage } from "../foundation/stage";
 import type { BlankInput } from "../layup/GlassInput";
+import { listWoods } from "../materials/listBlanks";
+import type { MaterialsInput } from "../materials/MaterialsInput";
 import { assume } from "../sources/assume";
 
 export interface Stringer {
@@ -14,7 +16,8 @@ export interface Stringer {
 }
 
 /** Thickness and wood of the stringer; none given means none in the board, and the plan says so. */
-export function resolveStringer(blank: BlankInput): Stage<Stringer> {
+export function resolveStringer(blank: BlankInput, materials: MaterialsInput | undefined): Stage<Stringer> {
+  const woods = listWoods(materials);
   const { stringer } = blank;
   if (stringer === undefined) {
     const none = assume("blank.stringer", say`no stringer`, "the board file names none", "convention");
@@ -25,8 +28,8 @@ export function resolveStringer(blank: BlankInput): Stage<Stringer> {
     };
   }
   const wood = stringer.wood ?? DEFAULT_WOOD;
-  if (!Object.hasOwn(WOODS, wood)) {
-    const near = listNearest(wood, Object.keys(WOODS)).join(", ");
+  if (!Object.hasOwn(woods, wood)) {
+    const near = listNearest(wood, Object.keys(woods)).join(", ");
     const says = say`no wood ${quoteText(wood)} is known; the nearest are ${near}`;
     return {
       value: null,
@@ -50,7 +53,7 @@ export function resolveStringer(blank: BlankInput): Stage<Stringer> {
     "wood-tables",
   );
   return {
-    value: { thicknessM: stringer.thicknessM, woodDensityKgM3: WOODS[wood]!.densityKgM3 },
+    value: { thicknessM: stringer.thicknessM, woodDensityKgM3: woods[wood]!.densityKgM3 },
     findings: [],
     assumptions: stringer.wood === undefined ? [taken] : [],
   };

@@ -1,12 +1,12 @@
 import { WEAVE_SPREAD_SHARE } from "../constants/cloths";
 import { BOX_SOLID_SHARE, FITTING_DENSITY_KG_M3, PLUG_SOLID_SHARE } from "../constants/fittings";
-import { findFoam } from "../constants/foams";
-import { DEFAULT_WOOD, WOODS } from "../constants/woods";
+import { DEFAULT_WOOD } from "../constants/woods";
 import { count, density, fraction, length, mass, volume } from "../foundation/quantity";
 import type { Working, WorkingInput, WorkingTable } from "../foundation/stage";
 import { bandWorking } from "../layup/bandWorking";
-import type { BlankInput } from "../layup/GlassInput";
+import type { BlankBoard } from "../layup/GlassInput";
 import type { LayupPlan } from "../layup/LayupPlan";
+import { findFoamIn, listWoods } from "../materials/listBlanks";
 import type { ShapePlan } from "../shape/ShapePlan";
 import type { WeightPlan } from "./WeightPlan";
 
@@ -17,7 +17,7 @@ export interface WeightContext {
     readonly layup: LayupPlan | null;
     readonly shape: ShapePlan | null;
   };
-  readonly board: { readonly blank?: BlankInput };
+  readonly board: BlankBoard;
 }
 
 type Inputs = Working<WeightContext>["inputs"];
@@ -27,11 +27,11 @@ const BY_WEIGHT: Working<WeightContext> = {
     "the volume that the weighed blank holds at its foam's density, and the deck fullness at which the shape would hold as much",
   formula: "V = (m − V_stringer ρ_wood) / ρ_foam + V_stringer; V_shape(nd) = V",
   sources: ["mass-balance", "lame-curves"],
-  inputs: ({ plan: { shape }, board: { blank } }) => [
-    ...(blank?.shapedMassKg === undefined
+  inputs: ({ plan: { shape }, board }) => [
+    ...(board.blank?.shapedMassKg === undefined
       ? []
-      : [{ name: "the blank on the scale", value: mass(blank.shapedMassKg) }]),
-    ...foamDensity(blank),
+      : [{ name: "the blank on the scale", value: mass(board.blank.shapedMassKg) }]),
+    ...foamDensity(board),
     ...(shape === null ? [] : [{ name: "volume by shape", value: volume(shape.volumeM3) }]),
   ],
 };
@@ -100,38 +100,41 @@ export const weightWorking: WorkingTable<WeightContext> = {
     words: "volume of the stringer: its thickness times the board's side area on the centreline",
     formula: "V = thickness × Σ thickness of the board × Δx",
     sources: ["geometry"],
-    inputs: ({ board: { blank }, plan: { shape } }) => [
-      { name: "stringer", value: blank?.stringer === undefined ? "none" : length(blank.stringer.thicknessM) },
+    inputs: ({ board, plan: { shape } }) => [
+      {
+        name: "stringer",
+        value: board.blank?.stringer === undefined ? "none" : length(board.blank.stringer.thicknessM),
+      },
       ...(shape === null ? [] : [{ name: "thickest", value: length(shape.thicknessMaxM) }]),
     ],
   },
 };
 
-function listFoam({ plan: { weight, shape }, board: { blank } }: WeightContext): ReturnType<Inputs> {
+function listFoam({ plan: { weight, shape }, board }: WeightContext): ReturnType<Inputs> {
   if (weight === null || shape === null) return [];
   if (weight.foamBy === "scale") {
     return [
-      { name: "shaped mass", value: mass(blank?.shapedMassKg ?? 0) },
+      { name: "shaped mass", value: mass(board.blank?.shapedMassKg ?? 0) },
       { name: "stringer", value: mass(weight.stringerKg) },
     ];
   }
   return [
     { name: "volume V", value: volume(shape.volumeM3) },
     { name: "stringer's volume", value: volume(weight.stringerVolumeM3) },
-    ...foamDensity(blank),
+    ...foamDensity(board),
   ];
 }
 
-function listStringer({ plan: { weight }, board: { blank } }: WeightContext): ReturnType<Inputs> {
+function listStringer({ plan: { weight }, board }: WeightContext): ReturnType<Inputs> {
   if (weight === null) return [];
-  const wood = WOODS[blank?.stringer?.wood ?? DEFAULT_WOOD];
+  const wood = listWoods(board.materials)[board.blank?.stringer?.wood ?? DEFAULT_WOOD];
   return [
     { name: "volume", value: volume(weight.stringerVolumeM3) },
     ...(wood === undefined ? [] : [{ name: wood.name, value: density(wood.densityKgM3.value) }]),
   ];
 }
 
-function listFittings({ plan: { layup }, board: { blank } }: WeightContext): ReturnType<Inputs> {
+function listFittings({ plan: { layup }, board }: WeightContext): ReturnType<Inputs> {
   if (layup === null) return [];
   return [
     ...layup.fittings.flatMap((fitting): WorkingInput[] => [
@@ -141,11 +144,11 @@ function listFittings({ plan: { layup }, board: { blank } }: WeightContext): Ret
     { name: "solid share of a box", value: fraction(BOX_SOLID_SHARE.value) },
     { name: "solid share of a plug", value: fraction(PLUG_SOLID_SHARE.value) },
     { name: "plastic", value: density(FITTING_DENSITY_KG_M3.value) },
-    ...foamDensity(blank),
+    ...foamDensity(board),
   ];
 }
 
-function foamDensity(blank: BlankInput | undefined): WorkingInput[] {
-  const foam = findFoam(blank?.foam ?? "");
+function foamDensity({ blank, materials }: BlankBoard): WorkingInput[] {
+  const foam = findFoamIn(materials, blank?.foam ?? "");
   return foam === null ? [] : [{ name: "foam as sold", value: density(foam.densityKgM3.value) }];
 }

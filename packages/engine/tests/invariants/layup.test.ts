@@ -95,8 +95,8 @@ function build(board: {
   blank: BlankInput;
   fins: FittingsInput | undefined;
 }) {
-  const layup = buildLayup(board.glass, board.blank, board.fins, board.shape);
-  const weight = buildWeight(board.blank, board.shape, layup.value);
+  const layup = buildLayup({ glass: board.glass, blank: board.blank, fins: board.fins }, board.shape);
+  const weight = buildWeight(board, board.shape, layup.value);
   expect(layup.findings.filter(({ severity }) => severity === "blocker")).toEqual([]);
   return { layup: layup.value as LayupPlan, weight: weight.value as WeightPlan };
 }
