@@ -10,7 +10,7 @@ export interface Texts {
 /** Tags of the templates whose text is a key. */
 const TAGS = new Set(["say", "t"]);
 /** Properties and variables of the engine that hold a text as a plain string; `title` and `words` of a source are citations. */
-const PLAIN = /^(?:why|because|title|how|HOW_[A-Z]+|[A-Z_]+_TITLES)$/;
+const PLAIN = /^(?:why|because|title|how|HOW_[A-Z]+|[A-Z_]*TITLES)$/;
 
 interface Node {
   readonly type: string;
@@ -23,11 +23,12 @@ export function readTexts({ path, text }: SourceFile): Texts {
   if (errors.length > 0) throw new Error(`${path} cannot be parsed: ${errors[0]?.message}`);
   const said: string[] = [];
   const strings: string[] = [];
-  const holdsPlain = path.startsWith("packages/engine/src") && !path.includes("/sources/");
+  const isEngine = path.startsWith("packages/engine/src") && !path.includes("/sources/");
+  const plain = path.endsWith("/constants/cautions.ts") ? /^text$/ : PLAIN;
   walk(program, (node) => {
     if (typeof node.value === "string" && node.type === "Literal") strings.push(node.value);
     if (node.type === "TaggedTemplateExpression" && TAGS.has(nameOf(node.tag))) said.push(keyOf(node));
-    if (holdsPlain) said.push(...listPlain(node));
+    if (isEngine) said.push(...listPlain(node, plain));
   });
   return { said, strings };
 }
@@ -54,9 +55,9 @@ function keyOf({ quasi }: Node): string {
   return quasis.map(({ value }, i) => `${i === 0 ? "" : `{${i}}`}${value.cooked}`).join("");
 }
 
-function listPlain(node: Node): readonly string[] {
-  if (node.type === "Property" && PLAIN.test(nameOf(node.key))) return literalsIn(node.value);
-  if (node.type === "VariableDeclarator" && PLAIN.test(nameOf(node.id))) return literalsIn(node.init);
+function listPlain(node: Node, plain: RegExp): readonly string[] {
+  if (node.type === "Property" && plain.test(nameOf(node.key))) return literalsIn(node.value);
+  if (node.type === "VariableDeclarator" && plain.test(nameOf(node.id))) return literalsIn(node.init);
   if (node.type === "CallExpression" && nameOf(node.callee) === "assume" && Array.isArray(node.arguments))
     return literalsIn(node.arguments[2]);
   return [];

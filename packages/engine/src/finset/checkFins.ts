@@ -112,14 +112,8 @@ function checkCant(fin: FinInput, path: string): readonly Finding[] {
   if (cantRad === undefined) return [];
   if (!Number.isFinite(cantRad) || Math.abs(cantRad) > MOST_CANT.rad) {
     const read = Number.isFinite(cantRad) ? say`${angle(cantRad)}` : say`no number`;
-    const text = say`: a fin leans a few degrees outwards, and one past ${angle(MOST_CANT.rad)} is taken for a slip of the pen`;
-    return [
-      finding("blocker", "finset.cant-absurd", `${path}.cant`, [
-        `the ${fin.fin} fin's cant reads `,
-        ...read,
-        ...text,
-      ]),
-    ];
+    const says = say`the ${fin.fin} fin's cant reads ${read}: a fin leans a few degrees outwards, and one past ${angle(MOST_CANT.rad)} is taken for a slip of the pen`;
+    return [finding("blocker", "finset.cant-absurd", `${path}.cant`, says)];
   }
   if (fin.fromRailM === undefined || (cantRad >= USUAL_CANT.lowRad && cantRad <= USUAL_CANT.highRad))
     return [];

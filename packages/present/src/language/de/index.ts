@@ -1,4 +1,22 @@
+import { CAUTIONS } from "./cautions";
+import { FINS } from "./fins";
+import { GATE } from "./gate";
+import { GLASS } from "./glass";
+import { MIX } from "./mix";
+import { STEPS } from "./steps";
+import { SURVEY } from "./survey";
+import { WEIGHT } from "./weight";
 import { WORDS } from "./words";
 
 /** German, by subject; a text stands in one file only. */
-export const DE: Readonly<Record<string, string>> = { ...WORDS };
+export const DE: Readonly<Record<string, string>> = {
+  ...WORDS,
+  ...SURVEY,
+  ...FINS,
+  ...GATE,
+  ...GLASS,
+  ...MIX,
+  ...WEIGHT,
+  ...STEPS,
+  ...CAUTIONS,
+};

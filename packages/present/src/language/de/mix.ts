@@ -1,0 +1,99 @@
+/** Cups, doses, clocks and the shop's air. */
+export const MIX: Readonly<Record<string, string>> = {
+  "cups, dose and clocks follow once the coats are known":
+    "Becher, Dosis und Zeiten folgen, sobald die Schichten feststehen",
+  "no resin {1} is known for {2}": "kein Harz {1} bekannt für {2}",
+  "nobody's own times are known yet; they decide how many cups, and how strong a dose":
+    "eigene Zeiten sind noch nicht bekannt; sie entscheiden über Zahl der Becher und Stärke der Dosis",
+  "spreading times by kind of coat, mass and practice": "Verteilzeiten nach Art der Schicht, Menge und Übung",
+  "a sheet times a cup, not a film: a fingertip on the board is better than any of these times":
+    "ein Datenblatt misst im Becher, nicht im Film: eine Fingerspitze am Board ist besser als jede dieser Zeiten",
+  "film stages as multiples of the film's gel time": "Stufen des Films als Vielfache seiner Gelzeit",
+  "one cup at a time stands open": "nur ein Becher steht offen",
+  "the next cup is mixed when the one before lies spread":
+    "der nächste Becher wird gemischt, wenn der vorige verteilt ist",
+  "no calendar is planned here": "hier wird kein Kalender geplant",
+  "each coat goes on at the start of the working hours; its film's times count from the last cup":
+    "jede Schicht beginnt mit der Arbeitszeit; die Zeiten des Films zählen ab dem letzten Becher",
+  "another polyester may take half or twice the time: your own sheet, or one cup timed in your shop, narrows it":
+    "ein anderes Polyester kann halb oder doppelt so lange brauchen: das eigene Datenblatt oder ein gestoppter Becher in der eigenen Werkstatt grenzt es ein",
+  "gel times of one published polyester sheet, with the spread between sheets in the band":
+    "Gelzeiten aus einem veröffentlichten Polyester-Datenblatt, die Streuung zwischen Blättern in der Spanne",
+  "the film then sets as soon as the work allows":
+    "der Film zieht dann so bald an, wie die Arbeit es zulässt",
+  "the strongest dose in the range that leaves the time to spread":
+    "die stärkste Dosis im Bereich, die Zeit zum Verteilen lässt",
+  "wax lets the top dry sandable, and keeps the next coat from bonding":
+    "Paraffin lässt die Oberfläche schleifbar trocknen und hindert die nächste Schicht am Haften",
+  "wax solution in fill and gloss coats only, on top of the mixed mass":
+    "Paraffinlösung nur in Hotcoat und Gloss, zusätzlich zur gemischten Menge",
+  "only the sheet of your own resin gives its ratio: weigh by that, and never turn it to change the pace":
+    "nur das Blatt des eigenen Harzes gibt sein Verhältnis: danach wiegen und es nie ändern, um schneller oder langsamer zu sein",
+  "ratio and pot life of a middling laminating epoxy":
+    "Verhältnis und Topfzeit eines mittleren Laminierepoxids",
+  "no resin temperature is given; the resin is taken to have stood in the shop":
+    "keine Harztemperatur angegeben; das Harz gilt als in der Werkstatt gelagert",
+  "nobody says how many hands there are; one pair is the careful choice":
+    "wie viele anpacken, ist nicht angegeben; ein Paar Hände ist die vorsichtige Wahl",
+  "nobody says how practised the hands are; a first board needs the longest working time":
+    "wie geübt die Hände sind, ist nicht angegeben; ein erstes Board braucht die längste Verarbeitungszeit",
+  "humidity lies above 0 and up to 100 %": "Luftfeuchte liegt über 0 und bis 100 %",
+  "humidity lies above 0 and up to 100 %; {1} was read":
+    "Luftfeuchte liegt über 0 und bis 100 %; gelesen wurde {1}",
+  "resin is used between {1} and {2}": "Harz wird zwischen {1} und {2} verarbeitet",
+  "{1}; {2} was read": "{1}; gelesen wurde {2}",
+  "{1}; what was read is no number": "{1}; gelesen wurde keine Zahl",
+  "there must be at least one whole person to glass":
+    "zum Laminieren braucht es mindestens einen ganzen Menschen",
+  "the dew point is {1}, too near the shop's {2}: damp foam gives blisters, and epoxy blushes; warm or dry the air first":
+    "der Taupunkt ist {1}, zu nah an den {2} der Werkstatt: feuchter Schaum gibt Blasen, und Epoxid läuft an; die Luft erst erwärmen oder trocknen",
+  "the dew point is {1}, and the night falls to {2}: damp foam gives blisters, and epoxy blushes; keep the heat on until it is hard":
+    "der Taupunkt ist {1}, und nachts fällt es auf {2}: feuchter Schaum gibt Blasen, und Epoxid läuft an; heizen, bis es hart ist",
+  "the dew point is {1}; the board stays dry above it":
+    "der Taupunkt ist {1}; darüber bleibt das Board trocken",
+  "the air warms over the {1} after the start of work: warming foam breathes out and blows pinholes; laminate when it is steady or falls slowly":
+    "die Luft wird in den {1} nach Arbeitsbeginn wärmer: warm werdender Schaum gast aus und bläst feine Löcher; laminieren, wenn es gleich bleibt oder langsam kühler wird",
+  "the blank comes out of a night at {1}: let it warm through to {2} before resin goes on, or it breathes out and blows pinholes":
+    "der Blank kommt aus einer Nacht mit {1}: vor dem Harz auf {2} durchwärmen lassen, sonst gast er aus und bläst feine Löcher",
+  "{1} does not cure below {2}, and the shop is at {3}: nothing is credited and no dose is given; warm shop, blank and resin, or choose another resin":
+    "{1} härtet unter {2} nicht, und die Werkstatt hat {3}: nichts wird angerechnet, keine Dosis gegeben; Werkstatt, Blank und Harz wärmen oder ein anderes Harz wählen",
+  "{1} sets by light, not by the clock: its sheet gives the exposure for the sun of the day; keep cup and board in the dark until it lies as you want it":
+    "{1} härtet durch Licht, nicht nach der Uhr: das Datenblatt gibt die Belichtung für die Sonne des Tages; Becher und Board dunkel halten, bis alles liegt",
+  "the {1} itself is at {2}: warm it in a water bath to {3} before the hardener goes in, never over a flame":
+    "das Harz selbst ({1}) hat {2}: vor dem Härter im Wasserbad auf {3} wärmen, nie über einer Flamme",
+  "{1} after the start of work the shop falls below {2}, where {3} stands still":
+    "{1} nach Arbeitsbeginn fällt die Werkstatt unter {2}, dort steht {3} still",
+  "{1}; nothing is credited until it warms again": "{1}; bis es wieder warm wird, wird nichts angerechnet",
+  "{1}: {2} may not have set by then; heat on, or an earlier start, or it stays soft until it warms":
+    "{1}: {2} ist bis dahin vielleicht nicht fest; heizen oder früher anfangen, sonst bleibt es weich, bis es warm wird",
+  "the gel points of {1} are missing or contradict each other (warmer or stronger, and yet slower): read them off its sheet again":
+    "die Gelpunkte von {1} fehlen oder widersprechen sich (wärmer oder stärker und doch langsamer): noch einmal vom Datenblatt ablesen",
+  "{1} is one batch of {2}: so much runs hot in the cup, so pour all of it out at once and leave none standing":
+    "{1} ist ein Ansatz von {2}: so viel wird im Becher heiß, also alles sofort ausgießen und nichts stehen lassen",
+  "{1}: the first cup's cloth is hard before the last one's is leathery, because there are {2} between them; trim in the order it was laid, or bring a second person":
+    "{1}: das Gewebe des ersten Bechers ist hart, bevor das des letzten lederartig ist, denn dazwischen liegen {2}; in der Reihenfolge des Legens trimmen oder zu zweit arbeiten",
+  "the times of {1} at {2} are carried far beyond its sheet's points: time a small cup in the shop before you trust them":
+    "die Zeiten von {1} bei {2} liegen weit außerhalb der Punkte seines Datenblatts: einen kleinen Becher in der Werkstatt stoppen, bevor man ihnen traut",
+  "no working hours are given; coats go on at their start, and the day's temperature holds for them":
+    "keine Arbeitszeit angegeben; Schichten beginnen mit ihr, und für sie gilt die Tagestemperatur",
+  "{1} to {2}": "{1} bis {2}",
+  "no shop temperature is given; this one is held day and night, and every time of the mix hangs on it":
+    "keine Werkstatttemperatur angegeben; diese gilt Tag und Nacht, und jede Zeit beim Mischen hängt daran",
+  "a shop's air lies between {1} and {2}": "die Luft einer Werkstatt liegt zwischen {1} und {2}",
+  "the hours from {1} to {2} end before they begin": "die Stunden von {1} bis {2} enden, bevor sie beginnen",
+  '"{1}" is not a time like 2026-04-11T09:00': "„{1}“ ist keine Zeit wie 2026-04-11T09:00",
+  "the list needs a reading before the start of work and one after it":
+    "die Liste braucht eine Ablesung vor Arbeitsbeginn und eine danach",
+  "{1} What would fit: {2}.": "{1} Was passen würde: {2}.",
+  "{1}, and {2}. Smaller cups do not help.": "{1}, und {2}. Kleinere Becher helfen nicht.",
+  "{1}, and {2}. It is poured at once to a wet edge and not split.":
+    "{1}, und {2}. Er wird auf einmal nass in nass gegossen und nicht geteilt.",
+  "a slower resin or hardener": "ein langsameres Harz oder langsamerer Härter",
+  "{1}: one batch of {2} takes {3} to spread": "{1}: ein Ansatz von {2} braucht {3} zum Verteilen",
+  "at {1} even the least dose of {2} may gel in {3}":
+    "bei {1} kann selbst die kleinste Dosis von {2} in {3} gelieren",
+  "at {1} it may gel in {2}": "bei {1} kann er in {2} gelieren",
+  "a second person": "ein zweiter Mensch",
+  "resin and shop at {1}, {2} after the start of work": "Harz und Werkstatt bei {1}, {2} nach Arbeitsbeginn",
+  "resin at {1} or cooler in a shop no warmer": "Harz bei {1} oder kühler in einer nicht wärmeren Werkstatt",
+};

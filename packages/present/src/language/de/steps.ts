@@ -1,0 +1,176 @@
+/** The order of work, and what keeps a board from the water. */
+export const STEPS: Readonly<Record<string, string>> = {
+  "the order of work follows once the board file says how it is glassed":
+    "die Reihenfolge der Arbeit folgt, sobald die Board-Datei sagt, wie laminiert wird",
+  "nobody's own times are known yet": "eigene Zeiten sind noch nicht bekannt",
+  "hands-on times by kind of work, face and practice": "Arbeitszeiten nach Art der Arbeit, Seite und Übung",
+  "hands-on times need a size to go by": "Arbeitszeiten brauchen eine Größe als Maß",
+  "faces of {1} and coats of {2} where the board's own are not known":
+    "Seiten von {1} und Schichten von {2}, wo die eigenen nicht bekannt sind",
+  "every step is marked done and nothing is open": "jeder Schritt ist abgehakt und nichts ist offen",
+  "the order of work is not known yet, so nothing can be called done":
+    "die Reihenfolge der Arbeit steht noch nicht fest, also ist nichts fertig",
+  "{1} shows on the {2} of the {3}, {4} from the tail: repair {5} is not done":
+    "{1} liegt frei ({3}, {2}, {4} vom Tail): Reparatur {5} ist nicht gemacht",
+  "{1}; the board is not for water until it is": "{1}; bis dahin darf das Board nicht ins Wasser",
+  "the fins are not glassed on": "die Finnen sind nicht anlaminiert",
+  "the fins' boxes are not sealed in": "die Finnenkästen sind nicht eingegossen",
+  "the leash plug is not sealed in and pulled": "der Leashplug ist nicht eingegossen und nicht gezogen",
+  "one step is still to do, next: {1}": "noch ein Schritt, als Nächstes: {1}",
+  "{1} steps are still to do, next: {2}": "noch {1} Schritte, als Nächstes: {2}",
+  "{1} is marked done, and this board has no such step":
+    "{1} ist abgehakt, und dieses Board hat keinen solchen Schritt",
+  "{1} is marked done before {2}: taken as it happened; {3}":
+    "{1} ist vor {2} abgehakt: gilt, wie geschehen; {3}",
+  "the fins are marked set before mark and verify said go: measure them where they stand and enter them as set, while a tack can still be broken":
+    "die Finnen sind als gesetzt abgehakt, bevor Anreißen und Prüfen frei gaben: messen, wo sie stehen, und als gesetzt eintragen, solange sich eine Heftung noch lösen lässt",
+  "the pockets are marked cut before mark and verify said go: measure what was cut and enter it as set, before resin holds the boxes":
+    "die Taschen sind als gefräst abgehakt, bevor Anreißen und Prüfen frei gaben: messen, was gefräst ist, und als gesetzt eintragen, bevor Harz die Kästen hält",
+  "{1} corrects {2}, and no earlier entry has that id: it stands as an entry of its own":
+    "{1} berichtigt {2}, und kein früherer Eintrag heißt so: er gilt als eigener Eintrag",
+  "the sand-through at {1} from the tail and {2} from the centreline, {3} across, is not on a board of {4}: measure it again; it is left out":
+    "der Durchschliff {1} vom Tail und {2} von der Mittellinie, {3} groß, liegt nicht auf einem Board von {4}: noch einmal messen; er bleibt außer Acht",
+  "the sand-through is not on a board of {1}: measure it again; it is left out":
+    "der Durchschliff liegt nicht auf einem Board von {1}: noch einmal messen; er bleibt außer Acht",
+
+  "keep it dry, and let the foam dry out": "trocken halten und den Schaum austrocknen lassen",
+  "damp foam blisters under a patch": "feuchter Schaum wirft unter einem Patch Blasen",
+  "it was being sanded": "hier wurde geschliffen",
+  "feather the edge": "den Rand schräg auslaufen lassen",
+  "a patch or coat needs a dull slope to hold on to, not a step":
+    "Patch oder Schicht brauchen eine matte Schräge zum Haften, keine Stufe",
+  "patch the glass, each layer larger than the one before":
+    "das Glas flicken, jede Lage größer als die vorige",
+  "cut fibres carry nothing until others lap over them":
+    "durchtrennte Fasern tragen nichts, bis andere sie überlappen",
+  "the patch holds on the feathered slope": "der Patch haftet auf der Schräge",
+  "spot of fill coat, well past the edge": "Hotcoat-Fleck, weit über den Rand hinaus",
+  "the sander needs a film here again": "der Schleifer braucht hier wieder einen Film",
+  "the coat holds on the feathered slope": "die Schicht haftet auf der Schräge",
+  "the coat bonds to a patch that has set and is still green":
+    "die Schicht haftet auf einem Patch, der fest und noch nicht ausgehärtet ist",
+  "a machine would be through again before it is felt": "eine Maschine wäre wieder durch, bevor man es spürt",
+  "soft resin clogs the paper and tears": "weiches Harz setzt das Papier zu und reißt",
+  "scratches and shine show through what follows": "Kratzer und Glanz scheinen durch, was folgt",
+  "the water leaves the board from the bottom's edges, and they are made first":
+    "das Wasser verlässt das Board an den Kanten der Unterseite, sie kommen zuerst",
+  "the board lies on it now": "das Board liegt jetzt darauf",
+  "resin about a box goes on shrinking until it is firm":
+    "Harz um einen Kasten schrumpft weiter, bis es fest ist",
+  "the glass about a fin tears while it is soft": "das Glas um eine Finne reißt, solange es weich ist",
+  "Sand the deck and the rails": "Deck und Rails schleifen",
+  "rails and laps carry the thinnest film and come last, with the lightest hand":
+    "Rails und Überlappungen haben den dünnsten Film und kommen zuletzt, mit leichtester Hand",
+  "resin about the plug goes on shrinking until it is firm":
+    "Harz um den Plug schrumpft weiter, bis es fest ist",
+  "the rails are blended from a finished bottom": "die Rails werden von der fertigen Unterseite her verzogen",
+  "Gloss coat on the bottom": "Gloss auf die Unterseite",
+  "one thin coat closes what the sander opened":
+    "eine dünne Schicht schließt, was der Schleifer geöffnet hat",
+  "Gloss coat on the deck": "Gloss aufs Deck",
+  "Wet-sand, most carefully the bottom and the edges that the water leaves from":
+    "Nass schleifen, am sorgfältigsten die Unterseite und die Kanten, an denen das Wasser abreißt",
+  "each finer grit only takes out the scratches of the one before":
+    "jede feinere Körnung nimmt nur die Kratzer der vorigen heraus",
+  "Polish with compound": "Mit Paste polieren",
+  "compound takes out what the finest paper leaves": "Paste nimmt heraus, was das feinste Papier lässt",
+  "a deep scratch never polishes out": "ein tiefer Kratzer lässt sich nie wegpolieren",
+  "Let it cure out": "Aushärten lassen",
+  "resin that can be sanded is not yet as hard as it becomes: heels dent it, and wax and leash pull at it":
+    "schleifbares Harz ist noch nicht so hart, wie es wird: Fersen drücken Dellen hinein, Wachs und Leash zerren daran",
+  "nothing more is taken off or put on": "nichts wird mehr abgenommen oder aufgetragen",
+  "what is found on the stand costs an hour, and in the water the board":
+    "was am Ständer auffällt, kostet eine Stunde, im Wasser das Board",
+  "the board must be cured out": "das Board muss ausgehärtet sein",
+  "the pockets go into the finished foam": "die Taschen kommen in den fertigen Schaum",
+  "a router tears a soft seal": "eine Oberfräse reißt ein weiches Siegel",
+  "the pocket goes into the finished foam": "die Tasche kommt in den fertigen Schaum",
+  "a cutter tears a soft seal": "eine Lochsäge reißt ein weiches Siegel",
+  "a router tears a laminate that is still soft": "eine Oberfräse reißt ein noch weiches Laminat",
+  "the board lies on its deck now": "das Board liegt jetzt auf dem Deck",
+  "a cutter tears a laminate that is still soft": "eine Lochsäge reißt ein noch weiches Laminat",
+  "a router tears a coat that is still soft": "eine Oberfräse reißt eine noch weiche Schicht",
+  "a cutter tears a coat that is still soft": "eine Lochsäge reißt eine noch weiche Schicht",
+  "Rout the pockets and try the boxes dry": "Taschen fräsen und die Kästen trocken probieren",
+  "the marks are checked once more before anything is cut, and a box is tried before the resin is mixed":
+    "die Marken werden vor dem Fräsen noch einmal geprüft, und ein Kasten wird probiert, bevor Harz gemischt ist",
+  "the frame is set to the marks": "der Rahmen wird nach den Marken gesetzt",
+  "Pour the boxes in": "Die Kästen eingießen",
+  "a box that is not sealed all round lets water into the foam":
+    "ein nicht rundum dichter Kasten lässt Wasser in den Schaum",
+  "the boxes must fit before the resin is mixed": "die Kästen müssen passen, bevor Harz gemischt ist",
+  "Cut the leash plug's hole and try it dry": "Das Loch für den Leashplug bohren und trocken probieren",
+  "the plug is tried before the resin is mixed, clear of the boxes beneath":
+    "der Plug wird probiert, bevor Harz gemischt ist, frei von den Kästen darunter",
+  "the board is turned onto it, and the plug must clear what lies beneath":
+    "das Board wird darauf gedreht, und der Plug muss frei von dem sein, was darunter liegt",
+  "Pour the leash plug in": "Den Leashplug eingießen",
+  "it takes the whole pull of a lost board": "er trägt den ganzen Zug eines verlorenen Boards",
+  "the plug must fit before the resin is mixed": "der Plug muss passen, bevor Harz gemischt ist",
+  "Stand the fins on their marks and tack them": "Die Finnen auf ihre Marken stellen und anheften",
+  "toe and cant are set now and cannot be changed afterwards":
+    "Vorspur und Cant werden jetzt eingestellt und sind danach fest",
+  "the fins stand on the marks": "die Finnen stehen auf den Marken",
+  "the tack bonds to a laminate that has set": "die Heftung haftet auf einem festen Laminat",
+  "Glass the fins on: rope in the corners, patches over the sides":
+    "Die Finnen anlaminieren: Roving in die Kehlen, Patches über die Seiten",
+  "the fill coat then runs over fins and bottom in one":
+    "der Hotcoat läuft dann über Finnen und Unterseite in einem",
+  "the tacks hold the fins while they are glassed": "die Heftungen halten die Finnen beim Laminieren",
+  "Cut the bottom's laps along the tape, and pull the tape":
+    "Die Überlappung der Unterseite am Klebeband schneiden und das Band abziehen",
+  "Trim strings and corners off the bottom's laps":
+    "Fäden und Ecken von der Überlappung der Unterseite trimmen",
+  "Cut the deck's laps along the tape, and pull the tape":
+    "Die Überlappung des Decks am Klebeband schneiden und das Band abziehen",
+  "Trim strings and corners off the deck's laps": "Fäden und Ecken von der Überlappung des Decks trimmen",
+  "Prepare the blank: fill tears, blow off dust, stringer a hair low":
+    "Den Blank vorbereiten: Risse füllen, Staub abblasen, Stringer eine Spur tiefer",
+  "resin shows every tear, and a stringer that stands proud is sanded through first":
+    "Harz zeigt jeden Riss, und ein vorstehender Stringer wird zuerst durchgeschliffen",
+  "Seal the bottom's foam": "Den Schaum der Unterseite versiegeln",
+  "open foam drinks the first laminate dry and breathes bubbles into it":
+    "offener Schaum trinkt das erste Laminat trocken und bläst Blasen hinein",
+  "dust under the seal lets go": "Staub unter dem Siegel löst sich",
+  "Seal the deck's foam": "Den Schaum des Decks versiegeln",
+  "Set out the fins and mark them": "Die Finnen ausmessen und anreißen",
+  "marks pencilled on the foam show through the laminate":
+    "Bleistiftmarken auf dem Schaum scheinen durchs Laminat",
+  "marks go on the finished surface": "Marken kommen auf die fertige Oberfläche",
+  "a pencil tears a wet seal": "ein Bleistift reißt ein nasses Siegel",
+  "Laminate the bottom": "Die Unterseite laminieren",
+  "the bottom goes first, so that the deck's laps cover its edge":
+    "die Unterseite kommt zuerst, damit die Überlappung des Decks ihren Rand deckt",
+  "dust lifts the cloth": "Staub hebt das Gewebe",
+  "the marks must lie under the glass": "die Marken müssen unter dem Glas liegen",
+  "the laminate bonds to the seal while it is still green":
+    "das Laminat haftet am Siegel, solange es nicht ausgehärtet ist",
+  "boxes are ground flush before cloth lies over them":
+    "Kästen werden bündig geschliffen, bevor Gewebe darüber liegt",
+  "cloth cuts clean while it is leathery: sooner it drags, later it must be ground":
+    "lederartig schneidet sich Gewebe sauber: früher zieht es, später muss man schleifen",
+  "wet cloth drags under the knife": "nasses Gewebe zieht unter dem Messer",
+  "Level the bottom's laps": "Die Überlappung der Unterseite einebnen",
+  "a proud lap edge bridges the deck's cloth and traps air beside it":
+    "ein vorstehender Rand hebt das Gewebe des Decks und schließt daneben Luft ein",
+  "untrimmed cloth cannot be levelled": "ungetrimmtes Gewebe lässt sich nicht einebnen",
+  "the board is turned onto it": "das Board wird darauf gedreht",
+  "Laminate the deck": "Das Deck laminieren",
+  "its laps run over the bottom's, and the rails end up with both":
+    "seine Überlappung läuft über die der Unterseite, die Rails bekommen beide",
+  "the cloth must lie down over the laps": "das Gewebe muss sich über die Überlappung legen",
+  "the plug is ground flush before cloth lies over it":
+    "der Plug wird bündig geschliffen, bevor Gewebe darüber liegt",
+  "Fill coat on the bottom, rails taped": "Hotcoat auf die Unterseite, Rails abgeklebt",
+  "it fills the weave and gives the sander a film of its own, so that the glass stays whole":
+    "er füllt die Gewebestruktur und gibt dem Schleifer einen eigenen Film, damit das Glas heil bleibt",
+  "loose threads stand up in the coat": "lose Fäden stehen in der Schicht auf",
+  "the coat bonds to a laminate that has set and is still green":
+    "die Schicht haftet auf einem Laminat, das fest und noch nicht ausgehärtet ist",
+  "boxes are ground flush before the coat": "Kästen werden vor der Schicht bündig geschliffen",
+  "the glass about the fins is smoothed before the coat runs over it":
+    "das Glas um die Finnen wird geglättet, bevor die Schicht darüber läuft",
+  "Fill coat on the deck, rails taped": "Hotcoat aufs Deck, Rails abgeklebt",
+  "the plug is ground flush before the coat": "der Plug wird vor der Schicht bündig geschliffen",
+  "water and dirt stay under what closes over them": "Wasser und Schmutz bleiben unter dem, was sie zudeckt",
+};
