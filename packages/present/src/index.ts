@@ -34,5 +34,6 @@ export { sortFindings } from "./words/sortFindings";
 export { type CautionsHere, stepCautions } from "./words/stepCautions";
 export { type StepWait, stepWaits } from "./words/stepWaits";
 export { symmetrySentences } from "./words/symmetrySentences";
+export { statedTailWord, tailWord } from "./words/tailWords";
 export { widthWords } from "./words/widthWords";
 export { worthWords } from "./words/worthWords";

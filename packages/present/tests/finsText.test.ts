@@ -6,12 +6,24 @@ import { formatPlanText } from "../src";
 const DEMO = DEMO_BOARDS[0]?.text ?? "";
 
 /** The quad of the demo with something else in its fins. */
-function planOf(fins: object): Plan {
+function planOf(fins: object, survey: object = {}): Plan {
   const file = JSON.parse(DEMO);
-  const read = readBoardFile(JSON.stringify({ ...file, fins: { ...file.fins, ...fins } }));
+  const read = readBoardFile(
+    JSON.stringify({
+      ...file,
+      survey: { ...file.survey, ...survey },
+      fins: { ...file.fins, ...fins },
+    }),
+  );
   if (!read.ok) throw new Error("the board cannot be read");
   return planBuild(read.board);
 }
+
+/** The front fins alone, so far up. */
+const planSet = (fromTail: string): readonly object[] => [
+  { ...JSON.parse(DEMO).fins.set[0], fromTail },
+  { ...JSON.parse(DEMO).fins.set[1], fromTail: fromTail === "7 1/2 in" ? "2 in" : "6 in" },
+];
 
 function finsText(plan: Plan, units: "inch" | "mm"): string {
   const text = formatPlanText(plan, { units });
@@ -30,6 +42,25 @@ describe("the fins in the text", () => {
     const average = plan.finset?.sidesCompared.find(({ id }) => id === "average")?.pairs[0];
     const movedMm = ((average?.leftMovesM ?? 0) * 1000).toFixed(1);
     expect(text).toMatch(new RegExp(`average +front .* ${movedMm} outward`));
+  });
+
+  test("of a swallow tail each distance says tips or crotch, and the notch stands under what was measured", () => {
+    const tail = { kind: "swallow", width: "5 in", depth: "4 in" };
+    const asSet = [
+      { fin: "front", side: "left", trailing: { fromTail: "190 mm", fromCentreline: "150 mm" } },
+    ];
+    const plan = planOf({ asSet, fromTailOf: "crotch", set: planSet("7 1/2 in") }, { tail });
+    const text = flat(finsText(plan, "mm"));
+    expect(text).toContain("from the tips by tape along the bottom, and from the crotch where that is said");
+    expect(text).toContain("fin from tips crotch line rail tips crotch line");
+    expect(text).toMatch(/trailing, from the crotch 190\.5 mm, read 190\.0 mm/);
+    expect(text).toMatch(/Leash plug.* from the tips \(.* from the crotch\)/);
+    expect(formatPlanText(plan, { units: "mm" })).toMatch(
+      /notch +102 mm +from the tips to the crotch; 127 mm between the tips/,
+    );
+    const tips = flat(finsText(planOf({ asSet, set: planSet("11 1/2 in") }, { tail }), "mm"));
+    expect(tips).toMatch(/trailing, from the tips 292\.1 mm, read 190\.0 mm/);
+    expect(flat(finsText(planOf({}), "mm"))).not.toMatch(/tips|crotch (?!of)/);
   });
 
   test("the gate counts what is still to be made and names the first; out comes before open, go after all", () => {

@@ -116,6 +116,8 @@ const finset = z.object({
     skewRad: number,
     noseFromTailM: number,
     crotchFromTailM: numberOrNull,
+    fromTailBy: z.enum(["tape", "straight"]),
+    fromTailOf: z.enum(["tips", "crotch"]),
   }),
   marks: z.array(markSchema),
   pairs: z.array(pair),

@@ -34,6 +34,9 @@ export interface SetOutLinePlan {
   readonly noseFromTailM: number;
   /** Depth of a swallow tail's notch on the stringer; null for other tails. */
   readonly crotchFromTailM: number | null;
+  /** How distances from the tail are stated in the board file, and what is measured is read. */
+  readonly fromTailBy: "tape" | "straight";
+  readonly fromTailOf: "tips" | "crotch";
 }
 
 export interface PairPlan {

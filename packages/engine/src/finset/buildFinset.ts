@@ -148,5 +148,7 @@ function describeLine(line: SetOutLine, along: AlongBy): SetOutLinePlan {
     skewRad: line.skewRad,
     noseFromTailM: line.noseUM,
     crotchFromTailM: along.crotchM,
+    fromTailBy: along.by,
+    fromTailOf: along.of,
   };
 }

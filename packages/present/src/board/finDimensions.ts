@@ -1,6 +1,7 @@
 import type { Plan, Units } from "@lapline/engine";
 import type { DimensionItem, Item } from "../drawing/Drawing";
 import { formatBareTapeLength, formatTapeLength } from "../words/formatTapeLength";
+import { tailWord } from "../words/tailWords";
 import { type FinMark, placeMark } from "./finMarkItems";
 import { type Lay, placeOnBoard, placeOnSheet, uOf } from "./Lay";
 import { sidesAgree } from "./sidesAgree";
@@ -36,7 +37,10 @@ export function fromTailItems(
       from: corner,
       to: placeMark(mark, "trailing", lay),
       lineAt: innermost - i * FROM_TAIL_STEP,
-      text: formatTapeLength(mark.trailing.fromTailTapeM, units),
+      text:
+        tailWord(finset.line) === "tips"
+          ? `${formatTapeLength(mark.trailing.fromTailTapeM, units)} from tips`
+          : formatTapeLength(mark.trailing.fromTailTapeM, units),
       sizeMm: textMm,
     }),
   );

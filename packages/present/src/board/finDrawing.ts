@@ -2,6 +2,7 @@ import type { Plan, Units } from "@lapline/engine";
 import type { Drawing, Item } from "../drawing/Drawing";
 import { estimateTextWidthMm } from "../drawing/estimateTextWidthMm";
 import { formatBareTapeLength } from "../words/formatTapeLength";
+import { tailWord } from "../words/tailWords";
 import { FROM_TAIL_STEP, fromLineItems, fromRailItems, fromTailItems } from "./finDimensions";
 import { finMarkItems } from "./finMarkItems";
 import { type FinFlags, nameItems } from "./finNames";
@@ -44,7 +45,7 @@ export function finDrawing(
     frame: frameOf(lay),
     notes: [
       "Bottom up, nose away: LEFT is on your right hand.",
-      `In ${units === "inch" ? "inches" : "millimetres"}: up from the tail by tape along the bottom, out from the line, in from the rail.`,
+      `In ${units === "inch" ? "inches" : "millimetres"}: up from the ${tailWord(finset.line)} by tape along the bottom, out from the line, in from the rail.`,
       "Over each string stands where it crosses, beside the nose tip.",
     ],
     layers: [

@@ -40,6 +40,7 @@ function figureLines({ byWeight }: Plan, shape: Shape, units: Units): readonly s
       return [name, at(width.widthM), where];
     }),
     ["thickest", at(shape.thicknessMaxM), `${at(shape.thicknessMaxFromTailM)} from the tail`],
+    ...(shape.notch === null ? [] : [notchRow(shape.notch, at)]),
     ["nose rocker", at(shape.noseRockerM), ""],
     ["tail rocker", at(shape.tailRockerM), ""],
     [
@@ -61,6 +62,11 @@ function figureLines({ byWeight }: Plan, shape: Shape, units: Units): readonly s
     rows,
   );
   return body;
+}
+
+/** A swallow's notch: what there is between the distances from the tips and those from the crotch. */
+function notchRow({ widthM, depthM }: NonNullable<Shape["notch"]>, at: (valueM: number) => string): Row {
+  return ["notch", at(depthM), `from the tips to the crotch; ${at(widthM)} between the tips`];
 }
 
 /** The volume that the scale gives, beside the one by the shape, and what deck would make them agree. */

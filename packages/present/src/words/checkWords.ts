@@ -18,9 +18,7 @@ const READINGS: Readonly<Record<string, string>> = {
   left: "left",
   right: "right",
   differ: "left less right",
-  "trailing-from-tail": "trailing, from the tail",
   "trailing-from-centreline": "trailing, from the line",
-  "leading-from-tail": "leading, from the tail",
   "leading-from-centreline": "leading, from the line",
   trailing: "trailing mark",
   leading: "leading mark",
@@ -31,8 +29,12 @@ const READINGS: Readonly<Record<string, string>> = {
   proud: "proud",
 };
 
-/** What one reading of a check is of. */
-export function readingWords(id: string): string {
+/**
+ * What one reading of a check is of.
+ * @param from what distances from the tail start at, by `statedTailWord`
+ */
+export function readingWords(id: string, from = "tail"): string {
+  if (id.endsWith("-from-tail")) return `${finName(id.replace("-from-tail", ""))}, from the ${from}`;
   return READINGS[id] ?? finName(id);
 }
 

@@ -17,20 +17,26 @@ describe.each(CASES)("$id in $units", ({ plan, units }) => {
     const { finset } = plan;
     if (finset === null) throw new Error("no fins");
     const text = extractText(await makePdf(plan, { of: "fins", paper: "a4", units }));
+    const hasCrotch = plan.shape?.notch !== null;
+    type End = (typeof finset.marks)[number]["trailing"];
+    // Of a swallow tail from the tips and from the crotch, each under its own name.
+    const fromTail = ({ fromTailTapeM, fromCrotchTapeM }: End) =>
+      hasCrotch ? [fromTailTapeM, fromCrotchTapeM ?? Number.NaN] : [fromTailTapeM];
+    if (hasCrotch) expect(text).toContain("trailing from tips from crotch");
     for (const mark of finset.marks) {
       const { trailing, leading } = mark;
       const aim = mark.aimBesideNoseM < 0 ? `${bare(-mark.aimBesideNoseM)} over` : bare(mark.aimBesideNoseM);
       const row = [
         mark.id,
-        ...[trailing.fromTailTapeM, trailing.fromCentrelineM, trailing.fromRailM].map(bare),
-        ...[leading.fromTailTapeM, leading.fromCentrelineM].map(bare),
+        ...[...fromTail(trailing), trailing.fromCentrelineM, trailing.fromRailM].map(bare),
+        ...[...fromTail(leading), leading.fromCentrelineM].map(bare),
         mark.side === "centre" ? "–" : aim,
         show(angle(mark.toeRad)),
         show(angle(mark.cantRad)),
       ].join(" ");
       expect(text).toContain(row);
       for (const end of [trailing, leading]) {
-        expect(text).toContain(`${show(length(end.fromTailTapeM))} from the tail`);
+        expect(text).toContain(`${show(length(end.fromTailTapeM))} from the ${hasCrotch ? "tips" : "tail"}`);
         if (mark.side !== "centre")
           expect(text).toContain(`${show(length(end.fromCentrelineM))} from the line`);
       }

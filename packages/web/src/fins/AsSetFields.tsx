@@ -9,6 +9,7 @@ import { problemAt } from "./FinsField";
 import type { FinMark, FinsForm, VerifyCheck } from "./FinsForm";
 import { findingsAt } from "./findingsAt";
 import { StateWord } from "./StateWord";
+import { statedTail } from "./statedTail";
 import { TargetField } from "./TargetField";
 
 interface AsSetFieldsProps {
@@ -50,7 +51,7 @@ export function AsSetFields({ form, check, mark }: AsSetFieldsProps) {
           <TargetField
             key={reading}
             target={<TapeAmount ofM={check.lengths.find(({ id }) => id === reading)?.targetM ?? null} />}
-            label={label}
+            label={label.replace("tail", statedTail(form))}
             {...common(place)}
           />
         ))}

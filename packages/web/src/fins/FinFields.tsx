@@ -6,6 +6,7 @@ import { BoxFields } from "./BoxFields";
 import { FinsField, problemAt } from "./FinsField";
 import type { FinsForm } from "./FinsForm";
 import type { NumberedFinding } from "./findingsAt";
+import { statedTail } from "./statedTail";
 import { ToeFields } from "./ToeFields";
 import { WorthView } from "./WorthView";
 
@@ -34,7 +35,12 @@ export function FinFields({ form, index, fin, numbered }: FinFieldsProps) {
           <FindingTape key={number} finding={finding} number={number} />
         ))}
       <div className="fields">
-        <FinsField form={form} label="from the tail" path={[...at, "fromTail"]} value={fin.fromTail} />
+        <FinsField
+          form={form}
+          label={`from the ${statedTail(form)}`}
+          path={[...at, "fromTail"]}
+          value={fin.fromTail}
+        />
         {fin.fromRail !== undefined && (
           <>
             <FinsField form={form} label="from the rail" path={[...at, "fromRail"]} value={fin.fromRail} />

@@ -1,5 +1,5 @@
 import { angle, length, type Plan } from "@lapline/engine";
-import { finDrawing, finName } from "@lapline/present";
+import { finDrawing, finName, tailWord } from "@lapline/present";
 import { useCallback, useMemo } from "react";
 import { SheetDrawing } from "../drawing/SheetDrawing";
 import { useSettings } from "../settings/Settings";
@@ -36,7 +36,7 @@ export function MarkingOut({ plan, finset, numbered }: MarkingOutProps) {
           }
         />
         <div className="fins-figures">
-          <MarksTable marks={finset.marks} hasCrotch={finset.line.crotchFromTailM !== null} />
+          <MarksTable finset={finset} />
           <StandTable marks={finset.marks} />
         </div>
       </div>
@@ -44,14 +44,15 @@ export function MarkingOut({ plan, finset, numbered }: MarkingOutProps) {
   );
 }
 
-function MarksTable({ marks, hasCrotch }: { marks: readonly FinMark[]; hasCrotch: boolean }) {
+function MarksTable({ finset: { marks, line } }: { finset: Finset }) {
+  const hasCrotch = line.crotchFromTailM !== null;
   return (
-    <table className="marks">
+    <table className={hasCrotch ? "marks marks-swallow" : "marks"}>
       <caption>Mark</caption>
       <thead>
         <tr>
           <th scope="col">fin, end</th>
-          <th scope="col">from tail</th>
+          <th scope="col">from {tailWord(line)}</th>
           {hasCrotch && <th scope="col">from crotch</th>}
           <th scope="col">from line</th>
           <th scope="col">from rail</th>

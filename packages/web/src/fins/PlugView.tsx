@@ -1,5 +1,5 @@
 import { duration, length, mass } from "@lapline/engine";
-import { finName } from "@lapline/present";
+import { finName, tailWord } from "@lapline/present";
 import { FindingTape } from "../board/FindingTape";
 import { Amount } from "../shared/Amount";
 import { Choice } from "../shared/Choice";
@@ -8,6 +8,7 @@ import { TapeAmount } from "../shared/TapeAmount";
 import { FinsField, problemAt } from "./FinsField";
 import type { Finset, FinsForm } from "./FinsForm";
 import { findingsAt } from "./findingsAt";
+import { statedTail } from "./statedTail";
 
 type Plug = NonNullable<Finset["leashPlug"]>;
 
@@ -35,13 +36,15 @@ export function PlugView({ form }: { form: FinsForm }) {
       ) : (
         <PlugFields form={form} />
       )}
-      {plug !== null && fins.leashPlug !== undefined && <PlugFacts plug={plug} />}
+      {plan.finset !== null && plug !== null && fins.leashPlug !== undefined && (
+        <PlugFacts plug={plug} finset={plan.finset} />
+      )}
     </>
   );
 }
 
 const FIELDS = [
-  { field: "fromTail", label: "from the tail", optional: false },
+  { field: "fromTail", label: "from the", optional: false },
   { field: "fromCentreline", label: "from the centreline", optional: false },
   { field: "diameter", label: "plug, across", optional: true },
   { field: "depth", label: "plug, deep", optional: true },
@@ -50,6 +53,7 @@ const FIELDS = [
 function PlugFields({ form }: { form: FinsForm }) {
   const { fins, edit } = form;
   const whole = problemAt(form, ["leashPlug"]);
+  const tail = statedTail(form);
   return (
     <fieldset className="fin">
       <legend className="unseen">Leash plug</legend>
@@ -59,7 +63,7 @@ function PlugFields({ form }: { form: FinsForm }) {
           <FinsField
             key={field}
             form={form}
-            label={label}
+            label={field === "fromTail" ? `${label} ${tail}` : label}
             path={["leashPlug", field]}
             value={fins.leashPlug?.[field]}
             optional={optional}
@@ -79,11 +83,16 @@ function PlugFields({ form }: { form: FinsForm }) {
   );
 }
 
-function PlugFacts({ plug }: { plug: Plug }) {
+function PlugFacts({ plug, finset }: { plug: Plug; finset: Finset }) {
   return (
     <>
       <p>
-        On the deck, {plug.side}: <TapeAmount ofM={plug.fromTailTapeM} /> from the tail,{" "}
+        On the deck, {plug.side}: <TapeAmount ofM={plug.fromTailTapeM} /> from the {tailWord(finset.line)},{" "}
+        {plug.fromCrotchTapeM !== null && (
+          <>
+            <TapeAmount ofM={plug.fromCrotchTapeM} /> from the crotch,{" "}
+          </>
+        )}
         <TapeAmount ofM={plug.fromCentrelineM} /> from the line.
       </p>
       <Figures entries={roomEntries(plug)} />

@@ -30,9 +30,9 @@ const HOW_TO: Readonly<Record<DiagonalPlan["id"], string>> = {
     "Hold the tape taut from the nose tip to the trailing mark on the left, then on the right.",
   "nose-leading": "Hold the tape taut from the nose tip to the leading mark on the left, then on the right.",
   "tail-trailing":
-    "Hold the tape taut from the tail's middle to the trailing mark on the left, then on the right.",
+    "Hold the tape taut from the tail's middle (the crotch of a swallow) to the trailing mark on the left, then on the right.",
   "tail-leading":
-    "Hold the tape taut from the tail's middle to the leading mark on the left, then on the right.",
+    "Hold the tape taut from the tail's middle (the crotch of a swallow) to the leading mark on the left, then on the right.",
 };
 
 function buildDiagonalCheck(

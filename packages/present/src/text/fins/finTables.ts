@@ -1,6 +1,7 @@
 import { angle, formatQuantity, length, type Plan, type Units } from "@lapline/engine";
 import { formatBareLength } from "../../board/formatBareLength";
 import { formatBareTapeLength, formatTapeLength } from "../../words/formatTapeLength";
+import { tailWord } from "../../words/tailWords";
 import { worthWords } from "../../words/worthWords";
 import { type Column, formatTable } from "../formatTable";
 
@@ -9,24 +10,32 @@ type Finset = NonNullable<Plan["finset"]>;
 export const words = (head: string): Column => ({ head, align: "left" });
 export const figure = (head: string): Column => ({ head, align: "right" });
 
-/** Both ends of each base, by tape from the tail, from the line and from the rail. */
-export function markLines({ marks }: Finset, units: Units): readonly string[] {
+/** Both ends of each base, by tape from the tail, from the line and from the rail; of a swallow tail from its crotch too. */
+export function markLines({ marks, line }: Finset, units: Units): readonly string[] {
   const bare = (valueM: number): string => formatBareTapeLength(valueM, units);
+  const hasCrotch = line.crotchFromTailM !== null;
+  const crotch = (point: (typeof marks)[number]["trailing"]): readonly string[] =>
+    hasCrotch ? [bare(point.fromCrotchTapeM ?? 0)] : [];
+  const crotchHead = hasCrotch ? [figure("from crotch")] : [];
   return formatTable(
     [
       words("fin"),
-      figure("trailing: from tail"),
+      figure(`trailing: from ${tailWord(line)}`),
+      ...crotchHead,
       figure("from line"),
       figure("from rail"),
-      figure("leading: from tail"),
+      figure(`leading: from ${tailWord(line)}`),
+      ...crotchHead,
       figure("from line"),
     ],
     marks.map((mark) => [
       mark.id,
       bare(mark.trailing.fromTailTapeM),
+      ...crotch(mark.trailing),
       bare(mark.trailing.fromCentrelineM),
       bare(mark.trailing.fromRailM),
       bare(mark.leading.fromTailTapeM),
+      ...crotch(mark.leading),
       bare(mark.leading.fromCentrelineM),
     ]),
   );

@@ -1,5 +1,6 @@
 import { formatPhrase, type Plan, type Units } from "@lapline/engine";
 import { setOutWords } from "../../words/setOutWords";
+import { tailWord } from "../../words/tailWords";
 import type { Block } from "../Block";
 import { sayWhyMissing } from "../sayWhyMissing";
 import { wrapText } from "../wrapText";
@@ -41,7 +42,7 @@ export function finsBlock(plan: Plan, units: Units): Block {
 
 function introLines(finset: NonNullable<Plan["finset"]>, units: Units): readonly string[] {
   return wrapText(
-    `${setOutWords(finset, units)} Distances in ${units === "inch" ? "inches, to 1/32" : "mm, to 0.5"}, from the tail by tape along the bottom.`,
+    `${setOutWords(finset, units)} Distances in ${units === "inch" ? "inches, to 1/32" : "mm, to 0.5"}, from the ${tailWord(finset.line)} by tape along the bottom${finset.line.crotchFromTailM === null ? "" : ", and from the crotch where that is said"}.`,
     { indent: 2 },
   );
 }

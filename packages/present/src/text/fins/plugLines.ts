@@ -1,12 +1,13 @@
 import { duration, formatQuantity, length, mass, type Plan, type Units } from "@lapline/engine";
 import { finName } from "../../words/finName";
 import { formatTapeLength } from "../../words/formatTapeLength";
+import { tailWord } from "../../words/tailWords";
 import { wrapText } from "../wrapText";
 
 type Finset = NonNullable<Plan["finset"]>;
 
 /** The leash plug: where it goes, the room it leaves, and when it may be pulled. */
-export function plugLines({ leashPlug: plug }: Finset, units: Units): readonly string[] {
+export function plugLines({ leashPlug: plug, line }: Finset, units: Units): readonly string[] {
   if (plug === null) return [];
   const show = (valueM: number): string => formatQuantity(length(valueM), units);
   const room = [
@@ -21,7 +22,7 @@ export function plugLines({ leashPlug: plug }: Finset, units: Units): readonly s
     ["deepest here", plug.mostDepthM],
   ] as const;
   const sentences = [
-    `Leash plug, on the deck, ${plug.side}: ${formatTapeLength(plug.fromTailTapeM, units)} from the tail, ${formatTapeLength(plug.fromCentrelineM, units)} from the line.`,
+    `Leash plug, on the deck, ${plug.side}: ${formatTapeLength(plug.fromTailTapeM, units)} from the ${tailWord(line)}${plug.fromCrotchTapeM === null ? "" : ` (${formatTapeLength(plug.fromCrotchTapeM, units)} from the crotch)`}, ${formatTapeLength(plug.fromCentrelineM, units)} from the line.`,
     `Room: ${room.flatMap(([name, valueM]) => (valueM === null ? [] : [`${name} ${show(valueM)}`])).join(", ")}.`,
     ...(plug.patchDiameterM === null ? [] : [`Cloth over it ${show(plug.patchDiameterM)} across.`]),
     `No load for ${formatQuantity(duration(plug.cureBeforeLoadS), units)}, or as the resin's sheet asks; then pull it straight up with the weight of ${formatQuantity({ ...mass(plug.pullTestMassKg), grain: "coarse" }, units)}.`,

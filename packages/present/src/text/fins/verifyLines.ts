@@ -11,6 +11,7 @@ import {
 import { cautionWords } from "../../words/cautionWords";
 import { checkName, readingWords, verdictWords } from "../../words/checkWords";
 import { formatTolerance } from "../../words/formatTolerance";
+import { statedTailWord } from "../../words/tailWords";
 import { formatTable } from "../formatTable";
 import { wrapText } from "../wrapText";
 import { figure, words } from "./finTables";
@@ -21,7 +22,7 @@ type Check = Finset["verify"]["checks"][number];
 const BOX: Readonly<Record<Check["state"], string>> = { good: "[x]", open: "[ ]", out: "[!]" };
 
 /** Mark and verify: the verdict, then every check in its order with its targets and what was read. */
-export function gateLines({ verify }: Finset, units: Units): readonly string[] {
+export function gateLines({ verify, line }: Finset, units: Units): readonly string[] {
   const { short, follows } = verdictWords(verify);
   return [
     ...wrapText(`MARK AND VERIFY: ${short.toUpperCase()}. ${follows}`, { indent: 2, hanging: 4 }),
@@ -29,17 +30,26 @@ export function gateLines({ verify }: Finset, units: Units): readonly string[] {
       wrapText(`! ${caution}`, { indent: 2, hanging: 4 }),
     ),
     ...verify.checks.flatMap((check) =>
-      wrapText(`${BOX[check.state]} ${checkName(check)}${readings(check, units)}`, { indent: 2, hanging: 6 }),
+      wrapText(
+        `${BOX[check.state]} ${checkName(check)}${readings(check, { units, from: statedTailWord(line) })}`,
+        { indent: 2, hanging: 6 },
+      ),
     ),
   ];
 }
 
-function readings(check: Check, units: Units): string {
+interface ReadBy {
+  readonly units: Units;
+  /** What distances from the tail start at. */
+  readonly from: string;
+}
+
+function readings(check: Check, { units, from }: ReadBy): string {
   const show = (quantity: Quantity): string => formatQuantity(quantity, units);
   const said = [
     ...check.lengths.map(({ id, targetM, toleranceM, readM }) =>
       reading(check, {
-        id,
+        said: readingWords(id, from),
         target: show(fineLength(targetM)),
         within: toleranceM === null ? null : formatTolerance(toleranceM, units),
         read: readM === null ? null : show(fineLength(readM)),
@@ -47,7 +57,7 @@ function readings(check: Check, units: Units): string {
     ),
     ...check.angles.map(({ id, targetRad, toleranceRad, readRad }) =>
       reading(check, {
-        id,
+        said: readingWords(id),
         target: show(angle(targetRad)),
         within: toleranceRad === null ? null : show(angle(toleranceRad)),
         read: readRad === null ? null : show(angle(readRad)),
@@ -62,16 +72,16 @@ const fineLength = (valueM: number): Quantity => length(valueM, "fine");
 
 /** In words, in the reader's units. */
 interface OneReading {
-  readonly id: string;
+  readonly said: string;
   readonly target: string;
   readonly within: string | null;
   readonly read: string | null;
 }
 
 /** The marks' own targets stand in the table above, and are said here only with what was read. */
-function reading({ matter }: Check, { id, target, within, read }: OneReading): string | null {
+function reading({ matter }: Check, { said, target, within, read }: OneReading): string | null {
   if (read === null && (matter === "marks" || matter === "sides")) return null;
-  return `${readingWords(id)} ${target}${within === null ? "" : ` +/- ${within}`}${read === null ? "" : `, read ${read}`}`;
+  return `${said} ${target}${within === null ? "" : ` +/- ${within}`}${read === null ? "" : `, read ${read}`}`;
 }
 
 /** How each box is let in, or each base glassed on. */

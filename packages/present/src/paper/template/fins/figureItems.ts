@@ -1,5 +1,6 @@
 import { formatQuantity, length } from "@lapline/engine";
 import type { Item, Point, TextItem } from "../../../drawing/Drawing";
+import { tailWord } from "../../../words/tailWords";
 import { backed } from "../backed";
 import { cutOutOf, type FinMark, type FinSheet, placeMark, placeOnPaper } from "./FinSheet";
 import { diagonals, ENDS, type MarkEnd, type Measure, squares, strings } from "./measureItems";
@@ -17,7 +18,7 @@ export function figureItems(sheet: FinSheet): readonly Item[] {
       const text = stringWords(mark, show);
       return { ...alongLine({ from, to, share: 1 }, text), anchor: "end", tone: "resin" };
     }),
-    ...squares(sheet).flatMap((measure) => squareFigures(measure, show)),
+    ...squares(sheet).flatMap((measure) => squareFigures(sheet, measure, show)),
     ...centre.flatMap((mark) => ENDS.map((end) => centreFigure(sheet, mark, end, show))),
   ].flatMap(backed);
 }
@@ -59,7 +60,7 @@ function takenPlaces(sheet: FinSheet): readonly Point[] {
 }
 
 /** Over the square: how far out from the line; under it: how far up from the tail. */
-function squareFigures({ mark, end, from, to }: Measure, show: Show): readonly TextItem[] {
+function squareFigures(sheet: FinSheet, { mark, end, from, to }: Measure, show: Show): readonly TextItem[] {
   const share = 0.52;
   const middle = { x: from.x + share * (to.x - from.x), y: from.y + share * (to.y - from.y) };
   const figure = { kind: "text", role: "figure", sizeMm: FIGURE_MM, anchor: "middle" } as const;
@@ -69,7 +70,7 @@ function squareFigures({ mark, end, from, to }: Measure, show: Show): readonly T
       at: { x: middle.x, y: middle.y - 1.2 },
       text: `${show(mark[end].fromCentrelineM)} from the line`,
     },
-    { ...figure, at: { x: middle.x, y: middle.y + 4.2 }, text: fromTail(mark, end, show) },
+    { ...figure, at: { x: middle.x, y: middle.y + 4.2 }, text: fromTail(sheet, { mark, end, show }) },
   ];
 }
 
@@ -83,12 +84,14 @@ function centreFigure(sheet: FinSheet, mark: FinMark, end: MarkEnd, show: Show):
     sizeMm: FIGURE_MM,
     anchor: "end",
     at: { x: at.x - clear, y: at.y + (end === "trailing" ? 8.6 : -5.4) },
-    text: fromTail(mark, end, show),
+    text: fromTail(sheet, { mark, end, show }),
   };
 }
 
-const fromTail = (mark: FinMark, end: MarkEnd, show: Show): string =>
-  `${show(mark[end].fromTailTapeM)} from the tail`;
+const fromTail = (
+  { finset }: FinSheet,
+  { mark, end, show }: { mark: FinMark; end: MarkEnd; show: Show },
+): string => `${show(mark[end].fromTailTapeM)} from the ${tailWord(finset.line)}`;
 
 function stringWords({ aimBesideNoseM }: FinMark, show: Show): string {
   return aimBesideNoseM < 0

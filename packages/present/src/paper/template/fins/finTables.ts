@@ -1,5 +1,6 @@
 import { angle, formatQuantity, length, type Units } from "@lapline/engine";
 import { formatBareLength } from "../../../board/formatBareLength";
+import { tailWord } from "../../../words/tailWords";
 import type { TemplateTable } from "../Template";
 import type { Finset } from "./FinSheet";
 
@@ -12,18 +13,24 @@ export function finTables(finset: Finset, units: Units): readonly TemplateTable[
   ];
 }
 
-function markTable({ marks }: Finset, units: Units): TemplateTable {
+function markTable({ marks, line }: Finset, units: Units): TemplateTable {
   const show = (valueM: number) => formatBareLength(valueM, units);
   const turn = (valueRad: number) => formatQuantity(angle(valueRad), units);
+  const hasCrotch = line.crotchFromTailM !== null;
+  const crotch = ({ fromCrotchTapeM }: (typeof marks)[number]["trailing"]) =>
+    hasCrotch ? [show(fromCrotchTapeM ?? 0)] : [];
+  const crotchHead = hasCrotch ? ["from crotch"] : [];
   return {
     title: `Marks, in ${unitWord(units)}`,
     wordColumns: 1,
     columns: [
       "mark",
-      "trailing from tail",
+      `trailing from ${tailWord(line)}`,
+      ...crotchHead,
       "from line",
       "from rail",
-      "leading from tail",
+      `leading from ${tailWord(line)}`,
+      ...crotchHead,
       "from line",
       "string beside nose",
       "toe",
@@ -32,9 +39,11 @@ function markTable({ marks }: Finset, units: Units): TemplateTable {
     rows: marks.map((mark) => [
       mark.id,
       show(mark.trailing.fromTailTapeM),
+      ...crotch(mark.trailing),
       show(mark.trailing.fromCentrelineM),
       show(mark.trailing.fromRailM),
       show(mark.leading.fromTailTapeM),
+      ...crotch(mark.leading),
       show(mark.leading.fromCentrelineM),
       mark.side === "centre" ? "–" : stringFigure(mark.aimBesideNoseM, show),
       turn(mark.toeRad),
