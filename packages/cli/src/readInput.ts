@@ -7,19 +7,22 @@ import type { Terminal } from "./Terminal";
 const READING: Readonly<Record<string, string>> = {
   ENOENT: "there is no such file",
   ENOTDIR: "there is no such file",
-  EISDIR: "it is a folder; name the board file in it",
+  EISDIR: "it is a folder; name the file in it",
   EACCES: "this user may not read it",
   EPERM: "this user may not read it",
 };
 
-/** The text of a board file; `-` is standard input. Throws RefusedError. */
-export async function readInput(file: string, terminal: Terminal): Promise<string> {
+/** What a file should be, for the message where it is not. */
+const BOARD_FILE = "A board file is JSON in UTF-8.";
+
+/** The text of a board file, or of another that is no larger; `-` is standard input. Throws RefusedError. */
+export async function readInput(file: string, terminal: Terminal, wanted = BOARD_FILE): Promise<string> {
   const name = file === "-" ? "standard input" : file;
   const bytes = await readUpToLargest(file === "-" ? terminal.input : createReadStream(file), name);
   try {
     return new TextDecoder("utf-8", { fatal: true }).decode(bytes);
   } catch {
-    throw new RefusedError(`${name} is not text. A board file is JSON in UTF-8.`);
+    throw new RefusedError(`${name} is not text. ${wanted}`);
   }
 }
 
@@ -37,7 +40,7 @@ async function readUpToLargest(stream: AsyncIterable<Uint8Array>, name: string):
   }
   if (size > LARGEST_BOARD_FILE_BYTES) {
     throw new RefusedError(
-      `${name} is too large: a board file has at most ${LARGEST_BOARD_FILE_BYTES / 1e6} MB.`,
+      `${name} is too large: what is read has at most ${LARGEST_BOARD_FILE_BYTES / 1e6} MB.`,
     );
   }
   return Buffer.concat(parts);

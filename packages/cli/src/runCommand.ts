@@ -1,6 +1,7 @@
 import packageFile from "../package.json" with { type: "json" };
 import type { Command } from "./Command";
 import { checkCommand } from "./commands/checkCommand";
+import { csvCommand } from "./commands/csvCommand";
 import { demoCommand } from "./commands/demoCommand";
 import { meshCommand } from "./commands/meshCommand";
 import { planCommand } from "./commands/planCommand";
@@ -19,6 +20,7 @@ const COMMANDS: readonly Command[] = [
   whyCommand,
   templateCommand,
   meshCommand,
+  csvCommand,
   demoCommand,
   serveCommand,
 ];

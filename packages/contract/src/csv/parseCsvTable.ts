@@ -1,0 +1,129 @@
+import { findNearest, parseQuantity, quoteText } from "@lapline/engine";
+import type { CsvColumn } from "./CsvColumn";
+import type { CsvProblem } from "./CsvProblem";
+import { type CsvLine, splitCsv } from "./splitCsv";
+
+export interface CsvRow {
+  readonly row: number;
+  /** By the columns' names without their unit; each quantity with its unit, empty cells left out. */
+  readonly cells: ReadonlyMap<string, string>;
+}
+
+export type CsvTable =
+  | { readonly ok: true; readonly rows: readonly CsvRow[]; readonly titles: ReadonlyMap<string, string> }
+  | { readonly ok: false; readonly problems: readonly CsvProblem[] };
+
+interface Title {
+  /** As it stands in the file. */
+  readonly title: string;
+  readonly column: CsvColumn | null;
+  readonly unit: string | null;
+}
+
+/** A column for what only people read; it is left aside. */
+const NOTES = /^notes?$/;
+/** What a spreadsheet makes of 7/8: the eighth of July. */
+const LOOKS_LIKE_DATE = /^\d{1,2}[-./ ]+[a-zäé]{3,}\.?|^[a-z]{3}-\d/i;
+
+/** Reads a CSV file whose columns are among these, in any order; everything that is wrong with it is said at once. Never throws. */
+export function parseCsvTable(text: string, columns: readonly CsvColumn[]): CsvTable {
+  const split = splitCsv(text);
+  if (!split.ok) return split;
+  const problems: CsvProblem[] = [];
+  const titles = split.names.map((title, i) => {
+    // Spreadsheets leave empty columns behind.
+    const isEmpty = title === "" && split.rows.every(({ cells }) => cells[i] === "");
+    return isEmpty ? { title, column: null, unit: null } : readTitle(title, columns, problems);
+  });
+  checkOnce(titles, problems);
+  const rows = split.rows.map((line) => readRow(line, titles, problems));
+  if (problems.length > 0) return { ok: false, problems };
+  const named = titles.flatMap(({ column, title }) =>
+    column === null ? [] : [[column.name, title] as const],
+  );
+  return { ok: true, rows, titles: new Map(named) };
+}
+
+function readTitle(title: string, columns: readonly CsvColumn[], problems: CsvProblem[]): Title {
+  const [, words = "", unit] = /^([^(]*)(?:\(([^)]*)\))?$/.exec(title) ?? [];
+  const name = simplify(words);
+  const column = columns.find((each) => simplify(each.name) === name) ?? null;
+  if (column === null) {
+    if (!NOTES.test(name))
+      problems.push({
+        row: 1,
+        column: null,
+        read: quoteText(title),
+        message: describeUnknown(name, columns),
+      });
+    return { title, column, unit: null };
+  }
+  if (column.holds === "words" || column.onlyOut || unit === undefined) return { title, column, unit: null };
+  const parsed = parseQuantity(`1 ${unit}`, column.holds);
+  if (parsed.ok) return { title, column, unit: unit.trim() };
+  const like = column.holds === "angle" ? "(deg)" : "(in), (mm) or (cm)";
+  problems.push({
+    row: 1,
+    column: title,
+    read: quoteText(unit),
+    message: `no unit of ${column.holds}: write ${like}`,
+  });
+  return { title, column, unit: null };
+}
+
+/** Capitals, hyphens and double spaces make no other name. */
+const simplify = (words: string): string =>
+  words
+    .toLowerCase()
+    .replace(/[\s-]+/g, " ")
+    .trim();
+
+function describeUnknown(name: string, columns: readonly CsvColumn[]): string {
+  if (name === "") return "a column without a name: name it, or take it out";
+  const known = columns.map((column) => simplify(column.name));
+  const near = findNearest(name, known);
+  if (near !== null) return `no column of this table: was ${quoteText(near)} meant?`;
+  return `no column of this table: name it "notes" to keep it for yourself, or take it out; read are ${known.map(quoteText).join(", ")}`;
+}
+
+function checkOnce(titles: readonly Title[], problems: CsvProblem[]): void {
+  titles.forEach(({ column, title }, i) => {
+    if (column === null || titles.findIndex((other) => other.column === column) === i) return;
+    problems.push({ row: 1, column: title, read: "this column twice", message: "keep one of the two" });
+  });
+}
+
+function readRow({ row, cells }: CsvLine, titles: readonly Title[], problems: CsvProblem[]): CsvRow {
+  const read = new Map<string, string>();
+  titles.forEach(({ column, title, unit }, i) => {
+    const cell = cells[i] ?? "";
+    if (column === null || column.onlyOut || cell === "") return;
+    if (column.holds === "words") {
+      read.set(column.name, cell);
+      return;
+    }
+    const quantity = readQuantity(cell, column.holds, unit);
+    if ("text" in quantity) read.set(column.name, quantity.text);
+    else problems.push({ row, column: title, read: quoteText(cell), message: quantity.message });
+  });
+  return { row, cells: read };
+}
+
+/** With a unit of its own a cell is read as a board file's; a bare number is in the column's unit. */
+function readQuantity(
+  cell: string,
+  dimension: "length" | "angle",
+  unit: string | null,
+): { readonly text: string } | { readonly message: string } {
+  const own = parseQuantity(cell, dimension);
+  if (own.ok) return { text: cell };
+  const inUnit = `${cell} ${unit ?? ""}`;
+  if (unit !== null && parseQuantity(inUnit, dimension).ok) return { text: inUnit };
+  if (LOOKS_LIKE_DATE.test(cell))
+    return { message: "a spreadsheet made a date of a fraction: write 0.875, or 7/8 in with its unit" };
+  const isBare =
+    unit === null && parseQuantity(`${cell} ${dimension === "angle" ? "deg" : "mm"}`, dimension).ok;
+  if (isBare)
+    return { message: `${own.reason} Say it in the column's name, as in "thickness (mm)", or in the cell` };
+  return { message: own.reason };
+}
