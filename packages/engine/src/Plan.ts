@@ -1,3 +1,4 @@
+import type { CalendarEntry } from "./calendar/CalendarPlan";
 import type { FinsetPlan } from "./finset/FinsetPlan";
 import type { Assumption, Finding } from "./foundation/stage";
 import type { LayupPlan } from "./layup/LayupPlan";
@@ -23,7 +24,8 @@ export interface Plan {
   readonly weight: WeightPlan | null;
   readonly cost: null;
   readonly steps: readonly StepPlan[] | null;
-  readonly calendar: null;
+  /** In order of time; what cannot be placed yet stands last, without times. */
+  readonly calendar: readonly CalendarEntry[] | null;
   readonly water: WaterPlan;
   readonly findings: readonly Finding[];
   readonly assumptions: readonly Assumption[];

@@ -1,4 +1,5 @@
 import type { Board } from "./Board";
+import type { CalendarEntry } from "./calendar/CalendarPlan";
 import type { FinsetPlan } from "./finset/FinsetPlan";
 import { type Assumption, type Finding, finding, type Severity, type Stage } from "./foundation/stage";
 import type { LayupPlan } from "./layup/LayupPlan";
@@ -20,6 +21,7 @@ interface Stages {
   readonly byWeight: Stage<ByWeightPlan>;
   readonly weight: Stage<WeightPlan>;
   readonly steps: Stage<readonly StepPlan[]>;
+  readonly calendar: Stage<readonly CalendarEntry[]>;
   /** Always said, if only that nothing is known yet. */
   readonly water: Stage<WaterPlan> & { readonly value: WaterPlan };
 }
@@ -31,7 +33,6 @@ const NOT_BUILT: ReadonlyArray<readonly [path: string, words: string]> = [
   ["cutplan", "pieces are not laid out on the roll yet: the lengths to cut stand with the cloth pieces"],
   ["sanding", "the film budget is not reckoned yet: stop when the shine is gone and the weave does not show"],
   ["cost", "costs are not reckoned yet"],
-  ["calendar", "days are not planned yet: the steps stand in order with their waits"],
 ];
 
 /** Puts the stages' results into one plan: values as they are, findings with blockers first, assumptions in order. */
@@ -56,7 +57,7 @@ export function assemblePlan(board: Board, stages: Stages): Plan {
     weight: stages.weight.value,
     cost: null,
     steps: stages.steps.value,
-    calendar: null,
+    calendar: stages.calendar.value,
     water: stages.water.value,
     findings: ORDER.flatMap((severity) => findings.filter((f) => f.severity === severity)),
     assumptions,

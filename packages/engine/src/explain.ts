@@ -1,4 +1,5 @@
 import type { Board } from "./Board";
+import { calendarWorking } from "./calendar/calendarWorking";
 import { finsetWorking } from "./finset/finsetWorking";
 import { describeKey } from "./foundation/describeKey";
 import type { Quantity } from "./foundation/quantity";
@@ -38,6 +39,7 @@ const TABLES: ReadonlyArray<WorkingTable<WorkingContext>> = [
   mixWorking,
   weightWorking,
   stepsWorking,
+  calendarWorking,
 ];
 
 /** The parts of the board file that each part of the plan is built from. */
@@ -49,6 +51,7 @@ const BUILT_FROM: Readonly<Record<string, readonly string[]>> = {
   byWeight: ["blank", "survey.section"],
   weight: ["blank", "glass", "weight"],
   steps: ["shop", "steps"],
+  calendar: ["shop", "record", "calendar"],
   water: ["record", "water"],
 };
 

@@ -1,5 +1,6 @@
 import { assemblePlan } from "./assemblePlan";
 import type { Board } from "./Board";
+import { buildCalendar } from "./calendar/buildCalendar";
 import { buildFinset } from "./finset/buildFinset";
 import { buildLayup } from "./layup/buildLayup";
 import { buildMix } from "./mix/buildMix";
@@ -24,6 +25,7 @@ export function planBuild(board: Board): Plan {
   const byWeight = compareByWeight(board, shape.value);
   const weight = buildWeight(board, shape.value, layup.value);
   const steps = buildSteps(board, { finset: finset.value, layup: layup.value, mix: mix.value });
-  const water = buildWater(board, steps.value);
-  return assemblePlan(board, { survey, shape, finset, layup, mix, byWeight, weight, steps, water });
+  const calendar = buildCalendar(board, { steps: steps.value, layup: layup.value, mix: mix.value });
+  const water = buildWater(board, steps.value, calendar.value);
+  return assemblePlan(board, { survey, shape, finset, layup, mix, byWeight, weight, steps, calendar, water });
 }

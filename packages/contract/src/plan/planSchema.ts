@@ -1,5 +1,6 @@
 import type { Plan } from "@lapline/engine";
 import { z } from "zod";
+import { calendarSchema } from "./calendarSchema";
 import { finsetSchema } from "./finsetSchema";
 import { layupSchema } from "./layupSchema";
 import type { Mirrors } from "./Mirrors";
@@ -39,7 +40,7 @@ const plan = z.object({
   weight: weightSchema.nullable(),
   cost: z.null(),
   steps: z.array(stepSchema).nullable(),
-  calendar: z.null(),
+  calendar: z.array(calendarSchema).nullable(),
   water: waterSchema,
   findings: z.array(finding),
   assumptions: z.array(assumption),

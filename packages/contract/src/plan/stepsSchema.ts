@@ -19,11 +19,13 @@ const step = z.object({
   needs: z.array(need),
   because: z.string(),
   coat: z.string().nullable(),
+  cures: z.string().nullable(),
   handsOnS: number,
   waitS: number.nullable(),
   noLoadS: number.nullable(),
   cautions: z.array(z.string()),
   done: z.boolean(),
+  doneAt: z.string().nullable(),
 });
 
 const water = z.object({

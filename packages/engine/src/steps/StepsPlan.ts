@@ -11,6 +11,8 @@ export interface StepPlan {
   readonly because: string;
   /** The coat that it lays; null for other work, and for repairs and glassed-on fins, whose resin is not planned yet. */
   readonly coat: string | null;
+  /** The coat by whose clock its resin cures, repairs and glassed-on fins too; null for work without resin. */
+  readonly cures: string | null;
   readonly handsOnS: number;
   /**
    * Cure or rest after the hands are off, until the first of the steps that follow; null where the model that gives it is
@@ -24,6 +26,8 @@ export interface StepPlan {
   readonly noLoadS: number | null;
   readonly cautions: readonly string[];
   readonly done: boolean;
+  /** Local wall time of its latest mark; null where none is given, and for what is still to do. */
+  readonly doneAt: string | null;
 }
 
 /** How far a coat, or bare foam, must have come. */

@@ -13,7 +13,7 @@ import { stepsWorking } from "./stepsWorking";
 
 const shop = { temperature: { dayK: kelvin(18), nightK: kelvin(18) } };
 const layup = makeLayup("polyester");
-const mix = buildMix(shop, layup).value;
+const mix = buildMix({ shop }, layup).value;
 
 function board(record: readonly RecordEntry[] = [], more: Partial<StepsInput> = {}): StepsInput {
   return {
@@ -279,7 +279,7 @@ describe("ready for the water", () => {
     ids(input)
       .filter((id) => id !== "water")
       .map((id, i) => ({ id: `d${i}`, kind: "done", step: id }));
-  const water = (input: StepsInput) => buildWater(input, stepsOf(input).value);
+  const water = (input: StepsInput) => buildWater(input, stepsOf(input).value, null);
 
   it("only once every step is done", () => {
     const none = water(board()).value!;
@@ -290,6 +290,17 @@ describe("ready for the water", () => {
     const all = doneAll(board());
     expect(water(board(all)).value).toMatchObject({ ready: true, firstSurfAt: null });
     expect(water(board(all.slice(0, -1))).value?.ready).toBe(false);
+  });
+
+  it("on the day that the calendar gives the last look", () => {
+    const days = [
+      { step: "cure-out", endsAt: "2026-04-14T13:14" },
+      { step: "water", endsAt: "2026-04-19T09:30" },
+    ];
+    const of = (calendar: Parameters<typeof buildWater>[2]) =>
+      buildWater(board(), stepsOf(board()).value, calendar).value.firstSurfAt;
+    expect(of(days)).toBe("2026-04-19T09:30");
+    expect(of(days.slice(0, 1))).toBeNull();
   });
 
   it("not while foam shows, whatever is marked done, and again once it is closed", () => {
@@ -310,7 +321,7 @@ describe("ready for the water", () => {
     const { value, findings } = buildSteps(bare, NOTHING);
     expect(value).toBeNull();
     expect(findings.map(({ code }) => code)).toEqual(["steps.no-glass"]);
-    expect(buildWater(bare, null).value).toMatchObject({ ready: false, firstSurfAt: null });
+    expect(buildWater(bare, null, null).value).toMatchObject({ ready: false, firstSurfAt: null });
   });
 });
 
@@ -321,7 +332,7 @@ describe("the working", () => {
     expect(Object.keys(stepsWorking).sort()).toEqual(
       [
         ...listNumericPaths(
-          steps?.map(({ coat: _, ...rest }) => rest),
+          steps?.map(({ coat: _, cures: __, doneAt: ___, ...rest }) => rest),
           "steps",
         ),
       ].sort(),

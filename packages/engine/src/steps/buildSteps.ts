@@ -64,11 +64,13 @@ export function buildSteps(
       })),
       because: row.because,
       coat: row.labour.kind === "coat" && row.labour.coat === row.id ? row.id : null,
+      cures: row.labour.kind === "coat" ? row.labour.coat : null,
       handsOnS: computeHandsOnS(row, bench),
       waitS: computeWaitS(asked),
       noLoadS: computeNoLoadS(row, mix),
       cautions: chooseCautions(row, choices, { input: board.glass, layup }),
       done: doneIds.has(row.id),
+      doneAt: standing.done.findLast(({ step }) => step === row.id)?.at ?? null,
     };
   });
   const cured = steps.map((step) =>

@@ -9,11 +9,14 @@ import type { StepPlan, WaterPlan } from "./StepsPlan";
 
 /**
  * Whether the board may go into the water, and what stands against it, in words. Ready only once every step before the last
- * is marked done and every sand-through is closed. The date needs a calendar, so it is not given here.
+ * is marked done and every sand-through is closed. The first surf is when the last look
+ * ends.
+ * @param calendar where each step stands in the days; null where they are not planned
  */
 export function buildWater(
   board: StepsInput,
   steps: readonly StepPlan[] | null,
+  calendar: ReadonlyArray<{ readonly step: string; readonly endsAt: string | null }> | null,
 ): Stage<WaterPlan> & { readonly value: WaterPlan } {
   if (steps === null) return unknown();
   const { standing } = readRecord(board.record ?? [], board.survey.lengthM);
@@ -27,7 +30,7 @@ export function buildWater(
   const value: WaterPlan = {
     ready: says.length === 0,
     ...tellBecause(says.length > 0 ? says : [say`every step is marked done and nothing is open`]),
-    firstSurfAt: null,
+    firstSurfAt: calendar?.find(({ step }) => step === "water")?.endsAt ?? null,
   };
   return { value, findings: open.map(openFinding), assumptions: [] };
 }

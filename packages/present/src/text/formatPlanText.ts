@@ -1,6 +1,7 @@
 import type { Plan, Units } from "@lapline/engine";
 import { assumptionsBlock } from "./assumptionsBlock";
 import type { Block } from "./Block";
+import { calendarBlock } from "./calendarBlock";
 import { findingLines, findingsBlock } from "./findingsBlock";
 import { finsBlock } from "./fins/finsBlock";
 import { glassBlock } from "./glassBlock";
@@ -29,6 +30,7 @@ export function formatPlanText(plan: Plan, { units }: TextOptions): string {
     { title: "SAND", lines: missingLines(plan, "sanding", units) },
     waterBlock(plan),
     stepsBlock(plan, units),
+    calendarBlock(plan, { units, language: "en" }),
     weightBlock(plan, units),
     findingsBlock(plan.findings, units),
     assumptionsBlock(plan.assumptions),

@@ -8,11 +8,13 @@ const step = (id: string, cautions: readonly string[], done = false) => ({
   needs: [],
   because: "",
   coat: null,
+  cures: null,
   handsOnS: 0,
   waitS: null,
   noLoadS: null,
   cautions,
   done,
+  doneAt: null,
 });
 const SHEET = "The sheet comes first.";
 const DUST = "Dust harms: wear a filter.";

@@ -10,11 +10,13 @@ const step = (id: string, needs: Step["needs"] = [], waitS: number | null = 0): 
   needs,
   because: "",
   coat: null,
+  cures: null,
   handsOnS: 0,
   waitS,
   noLoadS: null,
   cautions: [],
   done: false,
+  doneAt: null,
 });
 const need = (until: Step["needs"][number]["until"], waitS: number | null) => ({
   step: "boxes",

@@ -1,0 +1,29 @@
+import type { Films } from "./buildFilms";
+import type { CalendarTask } from "./CalendarTask";
+import type { HandsOn } from "./Film";
+import type { Placed } from "./Placed";
+import type { WorkHours } from "./workHours";
+
+/** One board's steps, and what of them stands in the calendar so far. */
+export interface Job {
+  readonly number: number;
+  readonly tasks: readonly CalendarTask[];
+  readonly films: Films;
+  readonly placed: Map<string, Placed>;
+}
+
+/** When one board has a pair of stands: hands on it, or a coat too soft to be lifted off. */
+export interface Holding extends HandsOn {
+  readonly job: number;
+}
+
+/** The shop while its calendar fills: one crew, and so many pairs of stands. */
+export interface Shop {
+  readonly hours: WorkHours;
+  /** Nothing that is still to do begins before. */
+  readonly resumeS: number;
+  /** When the crew's hands are on some board. */
+  readonly busy: readonly HandsOn[];
+  readonly stands: number;
+  readonly holdings: readonly Holding[];
+}

@@ -1,0 +1,100 @@
+import { say } from "../foundation/phrase";
+import { type Assumption, type Finding, finding, type Stage } from "../foundation/stage";
+import type { LayupPlan } from "../layup/LayupPlan";
+import type { MixPlan } from "../mix/MixPlan";
+import type { ShopInput } from "../mix/ShopInput";
+import { assume } from "../sources/assume";
+import type { Job, Shop } from "./Bench";
+import { buildEntries } from "./buildEntries";
+import { buildFilms } from "./buildFilms";
+import type { CalendarEntry } from "./CalendarPlan";
+import type { CalendarTask } from "./CalendarTask";
+import { checkCalendar } from "./checkCalendar";
+import { computeLatest } from "./computeLatest";
+import { fillCalendar } from "./fillCalendar";
+import { placeFacts } from "./placeFacts";
+import { readShopTime, type ShopTime } from "./ShopTime";
+
+/** What the calendar needs of a board. */
+export interface CalendarInput {
+  readonly shop?: ShopInput;
+  /** Only for the times at which things happened: nothing that is still to do lies before. */
+  readonly record?: ReadonlyArray<{ readonly at?: string }>;
+}
+
+/** What the calendar needs of the rest of the plan. */
+export interface CalendarParts {
+  readonly steps: readonly CalendarTask[] | null;
+  readonly layup: LayupPlan | null;
+  readonly mix: MixPlan | null;
+}
+
+/**
+ * The days from here to the first surf: when each step begins, its hands are off and the next may begin, each window kept
+ * where the hours allow; what is done stands as it happened and moves what follows.
+ * Method: a plain rule (see fillCalendar); cure times by the mix's own clocks for a coat begun at that hour; slack by a pass
+ * from the end. Source: declared convention.
+ * @returns null with a note where the order of work or the mix is not known
+ */
+export function buildCalendar(
+  board: CalendarInput,
+  { steps, layup, mix }: CalendarParts,
+): Stage<readonly CalendarEntry[]> {
+  const recorded = (board.record ?? []).flatMap(({ at }) => at ?? []);
+  const time = steps === null || mix === null ? null : readShopTime(board.shop ?? {}, recorded);
+  if (time === null || steps === null || mix === null || layup === null) {
+    const says = say`the days follow once the order of work, the mix and the shop's hours are known`;
+    return {
+      value: null,
+      findings: [finding("note", "calendar.not-known", "calendar", says)],
+      assumptions: [],
+    };
+  }
+  const resumeS = Math.max(time.startS, ...recorded.flatMap((text) => time.parse(text) ?? []));
+  const films = buildFilms(mix, layup, time.air);
+  const timeOf = (task: CalendarTask) => (task.doneAt === null ? null : time.parse(task.doneAt)) ?? resumeS;
+  const job: Job = { number: 0, tasks: steps, films, placed: placeFacts(steps, films, timeOf) };
+  const shop: Shop = { hours: time.hours, resumeS, busy: [], stands: 1, holdings: [] };
+  fillCalendar(shop, [job]);
+  const latest = computeLatest(shop, job);
+  return {
+    value: buildEntries(job, latest, time.format),
+    findings: [...checkStart(time), ...checkCalendar(job, time)],
+    assumptions: listTaken(steps, time),
+  };
+}
+
+function checkStart(time: ShopTime): Finding[] {
+  if (!time.isCounted) return [];
+  const says = say`no start is given, so the days are only counted: with shop.start they become dates`;
+  return [finding("note", "calendar.no-start", "shop.start", says)];
+}
+
+function listTaken(steps: readonly CalendarTask[], time: ShopTime): Assumption[] {
+  const taken = [
+    assume(
+      "calendar",
+      say`of the steps that can begin, the soonest comes next, on a full five minutes`,
+      "a plain rule that can be followed at the bench; every day has the same hours",
+      "convention",
+    ),
+    assume(
+      "calendar",
+      say`five minutes to pull a coat's tape, twenty to dull a coat that is too old to bond`,
+      "nobody's own times are known yet",
+      "common-practice",
+    ),
+  ];
+  const untimed = steps.filter(({ done, doneAt }) => done && doneAt === null);
+  if (untimed.length > 0) {
+    const why =
+      "the record names no time for some steps that are done; taken late, nothing is begun too soon";
+    taken.push(assume("record", say`done when the rest of the work goes on`, why, "convention"));
+  }
+  if (time.heldFromS !== null) {
+    const why = "the list of temperatures ends there, and the cure goes on";
+    const value = say`the mean of the list's last day, from ${time.format(time.heldFromS)} on`;
+    taken.push(assume("shop.temperature", value, why, "convention"));
+  }
+  return taken;
+}

@@ -1,0 +1,88 @@
+import { SUNLIGHT_SET } from "../constants/calendarDefaults";
+import { RESINS } from "../constants/resins";
+import type { Sourced } from "../constants/Sourced";
+import type { LayupPlan } from "../layup/LayupPlan";
+import type { MixCoatPlan, MixPlan } from "../mix/MixPlan";
+import { makeResinCure, type ResinCure } from "../mix/ResinCure";
+import type { ShopAir } from "../mix/ShopAir";
+import type { CalendarTask } from "./CalendarTask";
+import { type Coat, computeFilm, computeFilmBands, computeGels } from "./computeFilm";
+import type { Film, HandsOn, Moment } from "./Film";
+
+/** One board's films. */
+export interface Films {
+  /** When a step's coat comes to each of its stages, laid between these times; null for work, and where it is not known. */
+  readonly at: (task: CalendarTask, laid: HandsOn) => Film | null;
+  /** The same with its bands, which take longer to reckon. */
+  readonly withBands: (task: CalendarTask, laid: HandsOn) => Film | null;
+}
+
+/**
+ * The films of one board's coats, begun at any time: a coat laid in the evening cures through the night.
+ * Method: the mix's own film clock. A stage counts from the hands' going off, a few minutes on the careful side; a window
+ * closes by the hardener.
+ * @param air with its pieces in passed seconds
+ */
+export function buildFilms(mix: MixPlan, layup: LayupPlan, air: ShopAir): Films {
+  const cures = new Map<string, ResinCure>();
+  for (const { resin } of mix.coats) {
+    if (!cures.has(resin)) cures.set(resin, makeResinCure(RESINS[resin]!, air));
+  }
+  const known = new Map<string, Known | null>();
+  const find = (task: CalendarTask): Known | null => {
+    const key = `${task.cures} ${task.coat}`;
+    const before = known.get(key);
+    if (before !== undefined) return before;
+    const mixed = mix.coats.find(({ id }) => id === task.cures);
+    const layer = layup.coats.find(({ id }) => id === task.cures);
+    const now =
+      mixed === undefined || layer === undefined
+        ? null
+        : knowCoat(mixed, cures.get(mixed.resin)!, task.coat === null ? "repair" : layer.kind);
+    known.set(key, now);
+    return now;
+  };
+  return {
+    at: (task, laid) => find(task)?.at(laid) ?? null,
+    withBands: (task, laid) => find(task)?.withBands(laid) ?? null,
+  };
+}
+
+interface Known {
+  readonly at: (laid: HandsOn) => Film;
+  readonly withBands: (laid: HandsOn) => Film;
+}
+
+function knowCoat(mixed: MixCoatPlan, cure: ResinCure, kind: Coat["kind"]): Known | null {
+  const { resin, model, curve } = cure;
+  if (resin.kind === "sunlight") return { at: setByLight, withBands: setByLight };
+  if (model === null || curve === null || mixed.hardenerRatio === null) return null;
+  const firstCupEarlierS = kind === "repair" ? 0 : (mixed.cups.at(-1)?.mixAtS ?? 0);
+  const coat: Coat = { kind, resin, model, curve, dose: mixed.hardenerRatio, firstCupEarlierS };
+  const gels = computeGels(coat);
+  return {
+    at: (laid) => computeFilm(coat, gels, laid),
+    withBands: (laid) => computeFilmBands(coat, laid),
+  };
+}
+
+/** Light sets the whole coat when the builder lets it: no window closes before, and the tape is pulled before. */
+function setByLight({ endS }: HandsOn): Film {
+  const after = ({ value, low = value, high = value }: Sourced): Moment => ({
+    atS: endS + value,
+    lowS: endS + low,
+    highS: endS + high,
+  });
+  const set = after(SUNLIGHT_SET.setS);
+  return {
+    trim: set,
+    trimUntil: null,
+    tape: null,
+    tapeUntil: null,
+    flip: set,
+    recoat: set,
+    recoatUntil: null,
+    sandable: set,
+    full: after(SUNLIGHT_SET.fullS),
+  };
+}

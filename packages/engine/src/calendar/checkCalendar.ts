@@ -1,0 +1,58 @@
+import { say } from "../foundation/phrase";
+import { duration } from "../foundation/quantity";
+import { type Finding, finding } from "../foundation/stage";
+import type { Job } from "./Bench";
+import { computeOpening } from "./computeOpening";
+import type { Placed } from "./Placed";
+import type { ShopTime } from "./ShopTime";
+
+/** What the builder must know of the days: windows that fall out of the hours, and where the calendar ends. */
+export function checkCalendar(job: Job, time: ShopTime): Finding[] {
+  const late = [...job.placed.values()].flatMap((placed) => [
+    ...checkWindow(job, placed, time),
+    ...checkTape(placed, time),
+  ]);
+  return [...late, ...checkUnplaced(job)];
+}
+
+function checkWindow(job: Job, placed: Placed, { format }: ShopTime): Finding[] {
+  if (!placed.isLate || placed.closesS === null) return [];
+  const path = `calendar[${placed.id}]`;
+  const closes = format(placed.closesS);
+  if (placed.isCoat) {
+    const says = say`${placed.id} begins after ${closes}, when the coat below has stopped bonding: sand that dull first, ${duration(placed.sandFirstS)} are planned for it`;
+    return [finding("warning", "calendar.sand-first", path, says)];
+  }
+  const opens = format(placed.opensS);
+  const says = say`${placed.id} is due from ${opens} to ${closes}, and the shop is shut: stay for it, open longer or warm the shop; past that the cloth must be ground off`;
+  return job.placed.get(placed.opener ?? "")?.isFact === true
+    ? [
+        finding(
+          "warning",
+          "calendar.window",
+          path,
+          say`${placed.id} was due from ${opens} to ${closes}: past that the cloth must be ground off`,
+        ),
+      ]
+    : [finding("warning", "calendar.window", path, says)];
+}
+
+function checkTape({ id, tape, film }: Placed, { format }: ShopTime): Finding[] {
+  if (tape?.isLate !== true || film?.tape == null) return [];
+  const says = say`the tape of ${id} is due at ${format(film.tape.atS)}, and the shop is shut: stay for it, open longer or warm the shop; a hard coat breaks along the tape`;
+  return [finding("warning", "calendar.tape", `calendar[${id}]`, says)];
+}
+
+/** The first that could not be placed, and how many wait for it. */
+function checkUnplaced(job: Job): Finding[] {
+  const out = job.tasks.filter(({ id }) => !job.placed.has(id));
+  const first = out[0];
+  if (first === undefined) return [];
+  const isTooLong =
+    first.needs.every(({ step }) => job.placed.has(step)) && computeOpening(job, first, 0) !== null;
+  const says = isTooLong
+    ? say`${first.id} takes ${duration(first.handsOnS)} in one go, and no day has hours for it: from there on no days are planned`
+    : say`from ${first.id} on no days are planned: how far the coat before it has come is not known`;
+  const code = isTooLong ? "calendar.hours-short" : "calendar.unknown";
+  return [finding("warning", code, `calendar[${first.id}]`, says)];
+}

@@ -1,0 +1,35 @@
+import { CALENDAR } from "../constants/calendarDefaults";
+import type { Job, Shop } from "./Bench";
+import type { CalendarTask } from "./CalendarTask";
+import { computeOpening } from "./computeOpening";
+import { findWholeGap } from "./findGap";
+import { closeOf } from "./needTimes";
+import type { Placed, Placement } from "./Placed";
+import { seatTask } from "./seatTask";
+
+/** A coat with what its edge asks for while it is soft: its laps cut, or its tape pulled. */
+export function placeEdge(shop: Shop, job: Job, main: Placed): Placement {
+  const after: Shop = { ...shop, busy: [...shop.busy, ...main.sittings] };
+  const tape = placeTape(after, main);
+  const trimTask = job.tasks.find(
+    (task) => !task.done && task.needs.some(({ step, until }) => step === main.id && until === "trim"),
+  );
+  const trim = trimTask === undefined ? null : placeTrim(after, job, main, trimTask);
+  return { main: { ...main, tape }, trim };
+}
+
+function placeTape(shop: Shop, { film }: Placed): Placed["tape"] {
+  const closesS = closeOf(film?.tape?.atS, film?.tapeUntil?.atS);
+  if (film?.tape == null || closesS === null) return null;
+  const gap = findWholeGap(shop, film.tape.atS, CALENDAR.tapeS.value);
+  return gap === null ? null : { ...gap, isLate: gap.beginS > closesS };
+}
+
+/** Null where the cut waits for something else, or where nobody knows when the cloth is leathery. */
+function placeTrim(shop: Shop, job: Job, main: Placed, task: CalendarTask): Placed | null {
+  const withMain: Job = { ...job, placed: new Map(job.placed).set(main.id, main) };
+  const opening = computeOpening(withMain, task, shop.resumeS);
+  return opening === null
+    ? null
+    : seatTask(shop, withMain, task, { ...opening, fromS: opening.opensS, sandFirstS: 0 });
+}
