@@ -1,6 +1,7 @@
 import { formatProblems, readBoardFile } from "@lapline/contract";
 import { Hono } from "hono";
 import type { BoardStore, WriteCondition } from "./BoardStore";
+import { idsFromName } from "./idsFromName";
 import { isBoardId } from "./isBoardId";
 import { problem } from "./problem";
 import { readJsonBody } from "./readJsonBody";
@@ -25,10 +26,24 @@ export function boardRoutes(store: BoardStore): Hono {
         detail: `No board is kept as ${JSON.stringify(id)}.`,
       });
     }
-    const headers = { etag: `"${board.revision}"`, "cache-control": "no-cache" };
+    const headers = {
+      etag: `"${board.revision}"`,
+      "cache-control": "no-cache",
+      // A page reads it all the same; a link to it downloads it under this name.
+      "content-disposition": `attachment; filename="${board.id}.json"`,
+    };
     if (context.req.header("if-none-match") === headers.etag)
       return new Response(null, { status: 304, headers });
     return new Response(board.text, { headers: { ...headers, "content-type": "application/json" } });
+  });
+
+  routes.post("/", async (context) => {
+    const text = await readJsonBody(context);
+    if (text instanceof Response) return text;
+    const read = readBoardFile(text);
+    if (!read.ok) return notABoard(read.problems);
+    const { id, revision } = await keepUnderNewId(store, read.board.name, text);
+    return context.json({ id, revision }, 201, { etag: `"${revision}"`, location: `/api/boards/${id}` });
   });
 
   routes.put("/:id", async (context) => {
@@ -52,6 +67,16 @@ export function boardRoutes(store: BoardStore): Hono {
   });
 
   return routes;
+}
+
+/** Under the first id of its name that no board has yet. */
+async function keepUnderNewId(store: BoardStore, name: string, text: string) {
+  const ids = idsFromName(name);
+  for (;;) {
+    const id = ids.next().value;
+    const result = await store.write(id, text, { ifAbsent: true });
+    if (result.kind === "written") return { id, revision: result.revision };
+  }
 }
 
 /** The answer to a board file that cannot be read, each fault with its place. */

@@ -35,9 +35,22 @@ describe("boards over HTTP", () => {
   test("are handed out as they were kept, and not twice", async () => {
     const first = await server.send({ path: `/api/boards/${DEMO.id}` });
     expect(first).toMatchObject({ status: 200, text: DEMO.text });
+    expect(first.headers["content-disposition"]).toBe(`attachment; filename="${DEMO.id}.json"`);
     const etag = String(first.headers.etag);
     const again = await server.send({ path: `/api/boards/${DEMO.id}`, headers: { "if-none-match": etag } });
     expect(again).toMatchObject({ status: 304, text: "" });
+  });
+
+  test("are taken in as files, each under an id of its own from its name", async () => {
+    const post = () =>
+      server.send({ method: "POST", path: "/api/boards", headers: JSON_HEADERS, body: DEMO.text });
+    const [one, two] = [await post(), await post()];
+    expect([one.status, two.status]).toEqual([201, 201]);
+    const { id, revision } = JSON.parse(one.text);
+    expect(one.headers).toMatchObject({ location: `/api/boards/${id}`, etag: `"${revision}"` });
+    expect(JSON.parse(two.text).id).toBe(`${id}-2`);
+    for (const { headers } of [one, two])
+      expect((await server.send({ path: String(headers.location) })).text).toBe(DEMO.text);
   });
 
   test("are kept under a new name, then over it", async () => {
@@ -87,8 +100,9 @@ describe("a board file that cannot be taken", () => {
     ["nested without end", "[".repeat(100_000)],
     ["with a number that is none", '{"format":"lapline-board/1","name":NaN}'],
   ])("%s is answered with every fault, and nothing is kept", async (_, body) => {
-    for (const path of ["/api/boards/refused", "/api/plan"]) {
-      const method = path === "/api/plan" ? "POST" : "PUT";
+    const before = await readdir(join(server.folder, "boards"));
+    for (const path of ["/api/boards/refused", "/api/boards", "/api/plan"]) {
+      const method = path === "/api/boards/refused" ? "PUT" : "POST";
       const answer = await server.send({ method, path, headers: JSON_HEADERS, body });
       expect(answer.status).toBe(422);
       expect(answer.headers["content-type"]).toBe("application/problem+json");
@@ -96,7 +110,7 @@ describe("a board file that cannot be taken", () => {
       expect({ title, status }).toEqual({ title: "Not a board file", status: 422 });
       expect(problems.length).toBeGreaterThan(0);
     }
-    expect(await readdir(join(server.folder, "boards"))).not.toContain("refused.json");
+    expect(await readdir(join(server.folder, "boards"))).toEqual(before);
   });
 
   test.each([
