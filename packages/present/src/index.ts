@@ -29,6 +29,7 @@ export { finName } from "./words/finName";
 export { formatTapeLength } from "./words/formatTapeLength";
 export { formatTolerance } from "./words/formatTolerance";
 export { groupCups } from "./words/groupCups";
+export { readNoLoadS } from "./words/readNoLoadS";
 export { setOutWords } from "./words/setOutWords";
 export { sortFindings } from "./words/sortFindings";
 export { type CautionsHere, stepCautions } from "./words/stepCautions";

@@ -18,8 +18,8 @@ export interface CheckDrawingOptions {
 }
 
 const TAIL_ROOM_MM = 4;
-/** Where along its diagonal, from the nose, a figure stands. */
-const FIGURE_AT = 0.5;
+/** Where along its diagonal, from the nose, a figure stands; one behind the other where both lines lie close together. */
+const FIGURES_AT = { beside: { left: 0.5, right: 0.5 }, staggered: { left: 0.38, right: 0.72 } } as const;
 
 /**
  * The whole board bottom up, nose to the right, with what proves a pair before it is cut: the strings over both marks and
@@ -161,14 +161,15 @@ function diagonalFigures(room: Room): readonly Item[] {
   const { nose } = endPoints(room);
   const tapes = (from: "nose" | "tail") => pair.diagonals.find(({ id }) => id === `${from}-trailing`);
   const text = { kind: "text", sizeMm: textMm, anchor: "middle", role: "figure" } as const;
+  const ys = room.marks.map((mark) => placeMark(mark, "trailing", lay).y);
+  const apartMm = FIGURES_AT.beside.left * (Math.max(...ys) - Math.min(...ys));
+  const share = FIGURES_AT[apartMm > textMm * 1.3 ? "beside" : "staggered"];
   return room.marks.flatMap((mark): Item[] => {
     const read = (from: "nose" | "tail"): string =>
       formatTapeLength(tapes(from)?.[mark.side === "left" ? "leftTapeM" : "rightTapeM"] ?? 0, units);
     const to = placeMark(mark, "trailing", lay);
-    const onLine = {
-      x: nose.x + FIGURE_AT * (to.x - nose.x),
-      y: nose.y + FIGURE_AT * (to.y - nose.y),
-    };
+    const at = share[mark.side === "left" ? "left" : "right"];
+    const onLine = { x: nose.x + at * (to.x - nose.x), y: nose.y + at * (to.y - nose.y) };
     const rail = shape.outline.reduce((widest, point) =>
       Math.abs(point.fromTailM - mark.trailing.at.xM) < Math.abs(widest.fromTailM - mark.trailing.at.xM)
         ? point

@@ -69,7 +69,7 @@ function FinsOfBoard({ form }: { form: FinsForm }) {
           <CheckViews plan={plan} finset={finset} />
           <GateView form={form} finset={finset} />
           <AsSetView plan={plan} finset={finset} />
-          <PocketTable finset={finset} />
+          <PocketTable plan={plan} finset={finset} />
         </>
       )}
       <PlugView form={form} />

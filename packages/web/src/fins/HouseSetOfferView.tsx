@@ -10,6 +10,8 @@ interface HouseSetOfferViewProps {
   readonly offer: HouseSetOffer;
   /** The board has no fins yet, so nothing differs from anything. */
   readonly isNew: boolean;
+  /** What its distances from the tail start at. */
+  readonly tail: "tail" | "tips";
   take(): void;
 }
 
@@ -19,13 +21,13 @@ const NAMES: Readonly<Record<HouseSetOffer["id"], string>> = {
 };
 
 /** One way of putting a house set on this board: every mark, and in brackets how far that is from what is there now. */
-export function HouseSetOfferView({ offer, isNew, take }: HouseSetOfferViewProps) {
+export function HouseSetOfferView({ offer, isNew, tail, take }: HouseSetOfferViewProps) {
   const { units } = useSettings();
   return (
     <div className="offer">
       <FactTable
         caption={`${NAMES[offer.id]}${offer.id === "scale-with-length" ? `: to ${formatQuantity(fraction(offer.scale), units)}` : ""}`}
-        heads={["mark", "from tail", "from line", "toe", "cant"]}
+        heads={["mark", `from ${tail}`, "from line", "toe", "cant"]}
         rows={offer.differences.map((mark) => ({
           id: mark.id,
           name: finName(mark.id),

@@ -61,6 +61,7 @@ export function HouseSets({ board, fins, edit }: HouseSetsProps) {
             key={offer.id}
             offer={offer}
             isNew={fins === undefined}
+            tail={board.survey.tail?.kind === "swallow" ? "tips" : "tail"}
             take={() => {
               setApplied({ name: set?.name ?? "", before: fins });
               edit(["fins"], finsFileOf(offer.fins, fins, units));

@@ -1,5 +1,5 @@
 import { angle, length, type Plan } from "@lapline/engine";
-import { finDrawing, finName, tailWord } from "@lapline/present";
+import { finDrawing, finName } from "@lapline/present";
 import { useCallback, useMemo } from "react";
 import { SheetDrawing } from "../drawing/SheetDrawing";
 import { useSettings } from "../settings/Settings";
@@ -36,7 +36,11 @@ export function MarkingOut({ plan, finset, numbered }: MarkingOutProps) {
           }
         />
         <div className="fins-figures">
-          <MarksTable finset={finset} />
+          {finset.line.crotchFromTailM === null ? (
+            <MarksTable marks={finset.marks} />
+          ) : (
+            <SwallowMarks marks={finset.marks} />
+          )}
           <StandTable marks={finset.marks} />
         </div>
       </div>
@@ -44,23 +48,23 @@ export function MarkingOut({ plan, finset, numbered }: MarkingOutProps) {
   );
 }
 
-function MarksTable({ finset: { marks, line } }: { finset: Finset }) {
-  const hasCrotch = line.crotchFromTailM !== null;
+const ENDS = ["trailing", "leading"] as const;
+
+function MarksTable({ marks }: { marks: readonly FinMark[] }) {
   return (
-    <table className={hasCrotch ? "marks marks-swallow" : "marks"}>
+    <table className="marks">
       <caption>Mark</caption>
       <thead>
         <tr>
           <th scope="col">fin, end</th>
-          <th scope="col">from {tailWord(line)}</th>
-          {hasCrotch && <th scope="col">from crotch</th>}
+          <th scope="col">from tail</th>
           <th scope="col">from line</th>
           <th scope="col">from rail</th>
         </tr>
       </thead>
       {marks.map((mark) => (
         <tbody key={mark.id}>
-          {(["trailing", "leading"] as const).map((end) => (
+          {ENDS.map((end) => (
             <tr key={end} className={end}>
               <th scope="row">
                 {finName(mark.id)}
@@ -69,11 +73,6 @@ function MarksTable({ finset: { marks, line } }: { finset: Finset }) {
               <td>
                 <TapeAmount ofM={mark[end].fromTailTapeM} />
               </td>
-              {hasCrotch && (
-                <td>
-                  <TapeAmount ofM={mark[end].fromCrotchTapeM} />
-                </td>
-              )}
               <td>
                 <TapeAmount ofM={mark[end].fromCentrelineM} />
               </td>
@@ -88,11 +87,33 @@ function MarksTable({ finset: { marks, line } }: { finset: Finset }) {
   );
 }
 
+/** A swallow tail's marks, from the tips and from the crotch: a column more than a phone's table holds. */
+function SwallowMarks({ marks }: { marks: readonly FinMark[] }) {
+  return (
+    <FactTable
+      caption="Mark"
+      heads={["fin, end", "from tips", "from crotch", "from line", "from rail"]}
+      rows={marks.flatMap((mark) =>
+        ENDS.map((end) => ({
+          id: `${mark.id}-${end}`,
+          name: `${finName(mark.id)}, ${end}`,
+          cells: [
+            <TapeAmount key="tips" ofM={mark[end].fromTailTapeM} />,
+            <TapeAmount key="crotch" ofM={mark[end].fromCrotchTapeM} />,
+            <TapeAmount key="line" ofM={mark[end].fromCentrelineM} />,
+            <TapeAmount key="rail" ofM={mark[end].fromRailM} />,
+          ],
+        })),
+      )}
+    />
+  );
+}
+
 function StandTable({ marks }: { marks: readonly FinMark[] }) {
   return (
     <FactTable
       caption="Stand"
-      heads={["fin", "base", "string beside nose", "in over base", "toe", "cant", "true cant"]}
+      heads={["fin", "base", "string beside nose", "toe over base", "toe", "cant", "true cant"]}
       rows={marks.map((mark) => ({
         id: mark.id,
         name: finName(mark.id),

@@ -1,5 +1,5 @@
-import { duration, length, mass } from "@lapline/engine";
-import { finName, tailWord } from "@lapline/present";
+import { duration, length, mass, type Plan } from "@lapline/engine";
+import { finName, readNoLoadS, tailWord } from "@lapline/present";
 import { FindingTape } from "../board/FindingTape";
 import { Amount } from "../shared/Amount";
 import { Choice } from "../shared/Choice";
@@ -37,7 +37,7 @@ export function PlugView({ form }: { form: FinsForm }) {
         <PlugFields form={form} />
       )}
       {plan.finset !== null && plug !== null && fins.leashPlug !== undefined && (
-        <PlugFacts plug={plug} finset={plan.finset} />
+        <PlugFacts plug={plug} plan={plan} finset={plan.finset} />
       )}
     </>
   );
@@ -83,7 +83,7 @@ function PlugFields({ form }: { form: FinsForm }) {
   );
 }
 
-function PlugFacts({ plug, finset }: { plug: Plug; finset: Finset }) {
+function PlugFacts({ plug, plan, finset }: { plug: Plug; plan: Plan; finset: Finset }) {
   return (
     <>
       <p>
@@ -97,8 +97,8 @@ function PlugFacts({ plug, finset }: { plug: Plug; finset: Finset }) {
       </p>
       <Figures entries={roomEntries(plug)} />
       <p>
-        No load for <Amount of={duration(plug.cureBeforeLoadS)} />, or as the resin's sheet asks where that is
-        longer. Then pull it straight up with the weight of{" "}
+        No load for <Amount of={duration(readNoLoadS(plan, "leash-plug", plug.cureBeforeLoadS))} />, or as the
+        resin's sheet asks where that is longer. Then pull it straight up with the weight of{" "}
         <Amount of={{ ...mass(plug.pullTestMassKg), grain: "coarse" }} />: a plug that was never pulled is not
         ready, and a lost board can drown somebody.
       </p>

@@ -1,5 +1,5 @@
-import { duration, length, volume } from "@lapline/engine";
-import { finName } from "@lapline/present";
+import { duration, length, type Plan, volume } from "@lapline/engine";
+import { finName, readNoLoadS } from "@lapline/present";
 import { useSettings } from "../settings/Settings";
 import { Amount } from "../shared/Amount";
 import { FactTable } from "../shared/FactTable";
@@ -9,7 +9,7 @@ import type { Finset } from "./FinsForm";
 const SURFACES = { foam: "the foam", laminate: "the laminate", fill: "the fill coat" } as const;
 
 /** How each box is let in, or each fin glassed on, and how long it is left alone. */
-export function PocketTable({ finset }: { finset: Finset }) {
+export function PocketTable({ plan, finset }: { plan: Plan; finset: Finset }) {
   const { boxes, glassedOn } = finset.verify;
   const cureS = boxes[0]?.cureBeforeLoadS ?? glassedOn[0]?.cureBeforeLoadS;
   if (cureS === undefined) return null;
@@ -17,8 +17,8 @@ export function PocketTable({ finset }: { finset: Finset }) {
     <Fold title={boxes.length > 0 ? "Pockets" : "Glassed on"}>
       {boxes.length > 0 ? <BoxTable finset={finset} /> : <GlassedOnTable finset={finset} />}
       <p>
-        No load and no sanding over them for <Amount of={duration(cureS)} />, or as the resin's sheet asks
-        where that is longer.
+        No load on them for <Amount of={duration(readNoLoadS(plan, "boxes", cureS))} />, or as the resin's
+        sheet asks where that is longer.
       </p>
     </Fold>
   );

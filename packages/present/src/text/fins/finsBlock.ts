@@ -31,8 +31,8 @@ export function finsBlock(plan: Plan, units: Units): Block {
     diagonalLines(finset, units),
     asSetLines(finset, units),
     gateLines(finset, units),
-    boxLines(finset, units),
-    plugLines(finset, units),
+    boxLines(plan, finset, units),
+    plugLines(plan, finset, units),
   ].filter((lines) => lines.length > 0);
   return {
     title: "FINS, BOTTOM UP, NOSE AWAY: LEFT IS ON YOUR RIGHT HAND",

@@ -1,13 +1,14 @@
 import { duration, formatQuantity, length, mass, type Plan, type Units } from "@lapline/engine";
 import { finName } from "../../words/finName";
 import { formatTapeLength } from "../../words/formatTapeLength";
+import { readNoLoadS } from "../../words/readNoLoadS";
 import { tailWord } from "../../words/tailWords";
 import { wrapText } from "../wrapText";
 
 type Finset = NonNullable<Plan["finset"]>;
 
 /** The leash plug: where it goes, the room it leaves, and when it may be pulled. */
-export function plugLines({ leashPlug: plug, line }: Finset, units: Units): readonly string[] {
+export function plugLines(plan: Plan, { leashPlug: plug, line }: Finset, units: Units): readonly string[] {
   if (plug === null) return [];
   const show = (valueM: number): string => formatQuantity(length(valueM), units);
   const room = [
@@ -25,7 +26,7 @@ export function plugLines({ leashPlug: plug, line }: Finset, units: Units): read
     `Leash plug, on the deck, ${plug.side}: ${formatTapeLength(plug.fromTailTapeM, units)} from the ${tailWord(line)}${plug.fromCrotchTapeM === null ? "" : ` (${formatTapeLength(plug.fromCrotchTapeM, units)} from the crotch)`}, ${formatTapeLength(plug.fromCentrelineM, units)} from the line.`,
     `Room: ${room.flatMap(([name, valueM]) => (valueM === null ? [] : [`${name} ${show(valueM)}`])).join(", ")}.`,
     ...(plug.patchDiameterM === null ? [] : [`Cloth over it ${show(plug.patchDiameterM)} across.`]),
-    `No load for ${formatQuantity(duration(plug.cureBeforeLoadS), units)}, or as the resin's sheet asks; then pull it straight up with the weight of ${formatQuantity({ ...mass(plug.pullTestMassKg), grain: "coarse" }, units)}.`,
+    `No load for ${formatQuantity(duration(readNoLoadS(plan, "leash-plug", plug.cureBeforeLoadS)), units)}, or as the resin's sheet asks; then pull it straight up with the weight of ${formatQuantity({ ...mass(plug.pullTestMassKg), grain: "coarse" }, units)}.`,
   ];
   return sentences.flatMap((sentence) => wrapText(sentence, { indent: 2, hanging: 4 }));
 }

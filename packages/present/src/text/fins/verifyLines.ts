@@ -11,6 +11,7 @@ import {
 import { cautionWords } from "../../words/cautionWords";
 import { checkName, readingWords, verdictWords } from "../../words/checkWords";
 import { formatTolerance } from "../../words/formatTolerance";
+import { readNoLoadS } from "../../words/readNoLoadS";
 import { statedTailWord } from "../../words/tailWords";
 import { formatTable } from "../formatTable";
 import { wrapText } from "../wrapText";
@@ -85,7 +86,7 @@ function reading({ matter }: Check, { said, target, within, read }: OneReading):
 }
 
 /** How each box is let in, or each base glassed on. */
-export function boxLines({ verify }: Finset, units: Units): readonly string[] {
+export function boxLines(plan: Plan, { verify }: Finset, units: Units): readonly string[] {
   const show = (valueM: number | null): string =>
     valueM === null ? "-" : formatQuantity(length(valueM), units);
   if (verify.boxes.length > 0) {
@@ -112,7 +113,10 @@ export function boxLines({ verify }: Finset, units: Units): readonly string[] {
         box.patch === null ? "-" : `${show(box.patch.lengthM)} x ${show(box.patch.widthM)}`,
       ]),
     );
-    return [...table, ...(first === undefined ? [] : loadLines(first.cureBeforeLoadS, units))];
+    return [
+      ...table,
+      ...(first === undefined ? [] : loadLines(readNoLoadS(plan, "boxes", first.cureBeforeLoadS), units)),
+    ];
   }
   if (verify.glassedOn.length === 0) return [];
   const [first] = verify.glassedOn;
@@ -132,12 +136,15 @@ export function boxLines({ verify }: Finset, units: Units): readonly string[] {
       `${show(fin.patch.lengthM)} x ${show(fin.patch.widthM)}`,
     ]),
   );
-  return [...table, ...(first === undefined ? [] : loadLines(first.cureBeforeLoadS, units))];
+  return [
+    ...table,
+    ...(first === undefined ? [] : loadLines(readNoLoadS(plan, "boxes", first.cureBeforeLoadS), units)),
+  ];
 }
 
 function loadLines(cureS: number, units: Units): readonly string[] {
   return wrapText(
-    `No load and no sanding over them for ${formatQuantity(duration(cureS), units)}, or as the resin's sheet asks.`,
+    `No load on them for ${formatQuantity(duration(cureS), units)}, or as the resin's sheet asks.`,
     {
       indent: 2,
     },
