@@ -72,7 +72,7 @@ function partsOf(board: Board): Readonly<Record<string, () => unknown>> {
   const shape = buildShape(survey).value;
   const finset = buildFinset(board.fins, shape).value;
   const layup = buildLayup(board, shape).value;
-  const mix = buildMix(board.shop, layup).value;
+  const mix = buildMix(board, layup).value;
   return {
     fit: fitShape,
     quadrature: () => [computeSolid(solid), computeSkin(solid)],
@@ -80,7 +80,7 @@ function partsOf(board: Board): Readonly<Record<string, () => unknown>> {
     shape: () => buildShape(survey),
     finset: () => buildFinset(board.fins, shape),
     layup: () => buildLayup(board, shape),
-    mix: () => buildMix(board.shop, layup),
+    mix: () => buildMix(board, layup),
     weight: () => buildWeight(board, shape, layup),
     steps: () => buildSteps(board, { finset, layup, mix }),
   };

@@ -29,6 +29,7 @@ export {
   type Dimension,
   density,
   duration,
+  flow,
   fraction,
   length,
   mass,

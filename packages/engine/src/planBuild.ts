@@ -21,7 +21,7 @@ export function planBuild(board: Board): Plan {
   const shape = buildShape(survey.value);
   const finset = buildFinset(board.fins, shape.value);
   const layup = buildLayup(board, shape.value);
-  const mix = buildMix(board.shop, layup.value);
+  const mix = buildMix(board, layup.value, shape.value?.plan.outline);
   const byWeight = compareByWeight(board, shape.value);
   const weight = buildWeight(board, shape.value, layup.value);
   const steps = buildSteps(board, { finset: finset.value, layup: layup.value, mix: mix.value });

@@ -251,7 +251,7 @@ describe("cure in air that changes", () => {
 describe("facts of the trade at 18 °C", () => {
   it.each(trade.facts)("$fact ($resin)", ({ resin, coat, field, fromH, toH }) => {
     const temperature = { dayK: kelvin(trade.shop.day), nightK: kelvin(trade.shop.night) };
-    const clock = buildMix({ temperature }, makeLayup(resin)).value?.coats.find(
+    const clock = buildMix({ shop: { temperature } }, makeLayup(resin)).value?.coats.find(
       ({ id }) => id === coat,
     )?.clock;
     const middleH = (clock?.[`${field}S` as keyof ClockPlan] ?? Number.NaN) / HOUR_S;

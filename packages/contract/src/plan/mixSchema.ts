@@ -10,6 +10,9 @@ const clock = z.object({
   potGelLowS: number,
   potGelHighS: number,
   spreadByS: number,
+  pullTapeS: numberOrNull,
+  pullTapeLowS: numberOrNull,
+  pullTapeHighS: numberOrNull,
   trimFromS: numberOrNull,
   trimFromLowS: numberOrNull,
   trimFromHighS: numberOrNull,
@@ -38,9 +41,49 @@ const cup = z.object({
   baseMassKg: number,
   hardenerMassKg: number,
   hardenerVolumeM3: number,
+  hardenerDrops: numberOrNull,
   waxVolumeM3: number,
+  tintMassKg: number,
+  fromTailM: numberOrNull,
+  toM: numberOrNull,
   mixAtS: number,
   spreadS: number,
+});
+
+const heat = z.object({
+  boundK: number,
+  boundLowK: number,
+  boundHighK: number,
+  coolingS: number,
+  coolingLowS: number,
+  coolingHighS: number,
+  warning: z.enum(["mild", "warm", "hot"]),
+});
+
+const vapour = z.object({
+  styreneKg: number,
+  overS: number,
+  needs: z.array(z.object({ id: z.string(), name: z.string(), limitPpm: number, freshAirM3S: number })),
+});
+
+const resin = z.object({
+  id: z.string(),
+  name: z.string(),
+  kind: z.enum(["peroxide", "two-part", "sunlight"]),
+  exponent: numberOrNull,
+  activationEnergyJMol: numberOrNull,
+  points: z.array(
+    z.object({
+      temperatureK: number,
+      doseRatio: number,
+      gelS: number,
+      fittedS: numberOrNull,
+      isOdd: z.boolean(),
+    }),
+  ),
+  exposures: z.array(
+    z.object({ uvIndex: number, exposureS: number, exposureLowS: number, exposureHighS: number }),
+  ),
 });
 
 const coat = z.object({
@@ -49,10 +92,17 @@ const coat = z.object({
   temperatureK: number,
   resinTemperatureK: number,
   hardenerRatio: numberOrNull,
+  startedAt: z.string().nullable(),
+  paceRatio: numberOrNull,
+  paceLowRatio: numberOrNull,
+  paceHighRatio: numberOrNull,
   clock: clock.nullable(),
   cups: z.array(cup),
+  masterBatch: z.object({ baseMassKg: number, tintMassKg: number }).nullable(),
+  heat: heat.nullable(),
+  vapour: vapour.nullable(),
 });
 
-const mix = z.object({ dewPointK: numberOrNull, coats: z.array(coat) });
+const mix = z.object({ dewPointK: numberOrNull, resins: z.array(resin), coats: z.array(coat) });
 
 export const mixSchema: Mirrors<NonNullable<Plan["mix"]>, typeof mix> = mix;

@@ -12,6 +12,7 @@ const quantity = z.object({
     "temperature",
     "angle",
     "duration",
+    "flow",
     "fraction",
     "count",
   ]),

@@ -10,6 +10,12 @@ export const GEL_BAND = {
   doseSdShare: { value: 0.03, source: "convention" },
   /** Scatter of one line of a gel table in ln(time), where there are too few points to see it. */
   readingLogSd: { value: 0.1, source: "convention" },
+  /** What of the early end is kept in hand: the last of a cup is scraped, not spread. */
+  spreadMarginShare: { value: 0.1, source: "convention" },
+  /** One cup poured twice differs by chance; from so much on, warmer and yet slower is told as a contradiction. */
+  oddShare: { value: 0.05, source: "convention" },
+  /** How far a cup may be off its dose before it is told. */
+  usedDoseShare: { value: 0.05, source: "convention" },
   /** Beyond the points by more than this, a gel time is marked as carried too far. */
   farTemperatureK: { value: 5, source: "convention" },
   farDoseShare: { value: 0.5, source: "convention" },

@@ -5,6 +5,7 @@ import type { Dimension, Quantity } from "./quantity";
 const SUFFIXES: ReadonlyArray<readonly [suffix: RegExp, dimension: Dimension]> = [
   [/KgM3$/, "density"],
   [/KgM2$/, "arealMass"],
+  [/M3S$/, "flow"],
   [/M3$/, "volume"],
   [/M2$/, "area"],
   [/Kg$/, "mass"],

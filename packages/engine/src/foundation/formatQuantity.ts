@@ -11,6 +11,7 @@ import {
   KG_PER_POUND,
   M2_PER_SQUARE_FOOT,
   M2_PER_SQUARE_INCH,
+  M3_PER_CUBIC_FOOT,
   OUNCES_PER_POUND,
   S_PER_DAY,
   S_PER_HOUR,
@@ -50,6 +51,10 @@ const FORMATS: Record<Quantity["dimension"], (value: number, grain: Grain, units
   temperature: temperatureText,
   angle: (value, grain) => `${formatDecimal(degreesFromRad(value), decimals(grain, 0, 1, 2))}°`,
   duration: durationText,
+  flow: (value, _, units) =>
+    units === "inch"
+      ? `${formatDecimal((value * S_PER_MINUTE) / M3_PER_CUBIC_FOOT, 0)} cfm`
+      : `${formatDecimal(value * S_PER_HOUR, 0)} m³/h`,
   fraction: fractionText,
   count: (value) => (Number.isInteger(value) ? formatDecimal(value, 0) : formatDecimal(value, 2)),
 };

@@ -12,12 +12,13 @@ export type Dimension =
   | "temperature"
   | "angle"
   | "duration"
+  | "flow"
   | "fraction"
   | "count";
 
 export interface Quantity {
   readonly dimension: Dimension;
-  /** SI: m, m², m³, kg, kg/m², kg/m³, K, rad, s, 1, 1. */
+  /** SI: m, m², m³, kg, kg/m², kg/m³, K, rad, s, m³/s, 1, 1. */
   readonly value: number;
   /** How finely a person should see it; `fine` shows tenths of a millimetre or 1/32 in. */
   readonly grain?: "coarse" | "normal" | "fine";
@@ -35,6 +36,7 @@ export const density = (value: number): Quantity => make("density", value);
 export const temperature = (value: number): Quantity => make("temperature", value);
 export const angle = (value: number, grain?: Quantity["grain"]): Quantity => make("angle", value, grain);
 export const duration = (value: number): Quantity => make("duration", value);
+export const flow = (value: number): Quantity => make("flow", value);
 export const fraction = (value: number): Quantity => make("fraction", value);
 export const count = (value: number): Quantity => make("count", value);
 

@@ -99,6 +99,10 @@ export const READABLE_UNITS: Readonly<Record<Dimension, readonly ReadableUnit[]>
     { names: ["d", "days", "day"], toSi: (value) => value * S_PER_DAY, family: "clock" },
     { names: ["s", "seconds", "second", "sec"], toSi: (value) => value, family: "clock" },
   ],
+  flow: [
+    unit(["m3/h", "m³/h", "m^3/h"], (value) => value / S_PER_HOUR),
+    unit(["cfm", "ft3/min", "ft³/min"], (value) => (value * M3_PER_CUBIC_FOOT) / S_PER_MINUTE),
+  ],
   fraction: [unit(["%", "percent"], (value) => value / 100)],
   count: [],
 };
@@ -116,6 +120,7 @@ export const DIMENSION_WORDS: Readonly<
   temperature: { name: "a temperature", example: "18 C" },
   angle: { name: "an angle", example: "6 deg" },
   duration: { name: "a time", example: "25 min" },
+  flow: { name: "an air flow", example: "400 m3/h" },
   fraction: { name: "a share", example: "55 %" },
   count: { name: "a count", example: "2" },
 };

@@ -1,3 +1,5 @@
+import { GEL_BAND } from "../constants/gelBand";
+
 /** Where a cup stands: its temperature, its dose (hardener over base, by mass) and its mixed mass. */
 export interface CupState {
   readonly temperatureK: number;
@@ -19,11 +21,16 @@ export interface GelModel {
   isFar(cup: CupState): boolean;
 }
 
-/** The early end of the band, which everything that must be done while wet is held against. */
+/** The early end of the band. */
 export function gelLowS(model: GelModel, cup: CupState): number {
   return model.gelS(cup) * Math.exp(-model.logHalfBand(cup));
 }
 
 export function gelHighS(model: GelModel, cup: CupState): number {
   return model.gelS(cup) * Math.exp(model.logHalfBand(cup));
+}
+
+/** When all of a cup must lie spread: the early end of its gel with the declared margin kept in hand. */
+export function computeSpreadByS(model: GelModel, cup: CupState): number {
+  return gelLowS(model, cup) * (1 - GEL_BAND.spreadMarginShare.value);
 }

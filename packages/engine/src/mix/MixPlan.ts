@@ -1,7 +1,40 @@
 export interface MixPlan {
   /** Where the shop's damp settles on anything colder; null without humidity. */
   readonly dewPointK: number | null;
+  /** Each resin that a coat names, with the points that its gel times rest on. */
+  readonly resins: readonly MixResinPlan[];
   readonly coats: readonly MixCoatPlan[];
+}
+
+export interface MixResinPlan {
+  readonly id: string;
+  readonly name: string;
+  readonly kind: "peroxide" | "two-part" | "sunlight";
+  /** Of the dose; nought for a fixed ratio; null for a resin that only light sets, and where the points contradict the law. */
+  readonly exponent: number | null;
+  readonly activationEnergyJMol: number | null;
+  /** Lines of the gel table, none for a resin without a dose. */
+  readonly points: readonly MixPointPlan[];
+  /** Sunlight-cured resins only. */
+  readonly exposures: readonly ExposurePlan[];
+}
+
+export interface MixPointPlan {
+  readonly temperatureK: number;
+  readonly doseRatio: number;
+  readonly gelS: number;
+  /** What the fit gives there; null where there is none. */
+  readonly fittedS: number | null;
+  /** Warmer or stronger than another line, and yet slower, or the other way about. */
+  readonly isOdd: boolean;
+}
+
+/** How long a laminate lies in the sun of that UV index. */
+export interface ExposurePlan {
+  readonly uvIndex: number;
+  readonly exposureS: number;
+  readonly exposureLowS: number;
+  readonly exposureHighS: number;
 }
 
 export interface MixCoatPlan {
@@ -14,9 +47,21 @@ export interface MixCoatPlan {
   readonly resinTemperatureK: number;
   /** Hardener mass over base mass; null where no dose in the resin's range gives the time. */
   readonly hardenerRatio: number | null;
+  /** Wall time of the last cup's hardener, once the record has it: the film's clock then counts from there. */
+  readonly startedAt: string | null;
+  /** How many times as long as the model says this film takes, by fingertip tests; null without. */
+  readonly paceRatio: number | null;
+  readonly paceLowRatio: number | null;
+  readonly paceHighRatio: number | null;
   readonly clock: ClockPlan | null;
-  /** In the order they are used, all alike but for their time; none where no dose fits. */
+  /** In the order they are used, all alike but for time and place; none where no dose fits. */
   readonly cups: readonly CupPlan[];
+  /** Where the coat is tinted: all its resin coloured at once, so that its cups match. */
+  readonly masterBatch: { readonly baseMassKg: number; readonly tintMassKg: number } | null;
+  /** A cup of it left standing; null without hardener. */
+  readonly heat: HeatPlan | null;
+  /** What it gives off about the gel; null for a resin without styrene, and where no cup is mixed. */
+  readonly vapour: VapourPlan | null;
 }
 
 /**
@@ -27,12 +72,15 @@ export interface ClockPlan extends FilmClock {
   readonly potGelS: number;
   readonly potGelLowS: number;
   readonly potGelHighS: number;
-  /** The early end of the cup's gel: all of it lies spread by then. */
+  /** All of the cup lies spread by then: the early end of its gel, with a margin in hand. */
   readonly spreadByS: number;
 }
 
-/** `trim…` for laminates only; `recoat…` is null where wax must be sanded off first. */
+/** `trim…` for laminates, `pullTape…` for fill and gloss only; `recoat…` is null where wax must be sanded off first. */
 export interface FilmClock {
+  readonly pullTapeS: number | null;
+  readonly pullTapeLowS: number | null;
+  readonly pullTapeHighS: number | null;
   readonly trimFromS: number | null;
   readonly trimFromLowS: number | null;
   readonly trimFromHighS: number | null;
@@ -61,10 +109,43 @@ export interface CupPlan {
   readonly baseMassKg: number;
   readonly hardenerMassKg: number;
   readonly hardenerVolumeM3: number;
+  /** By the builder's own drops in a millilitre; null without. */
+  readonly hardenerDrops: number | null;
   /** Wax solution on top of the mixed mass; nought where the coat takes none. */
   readonly waxVolumeM3: number;
+  /** Tint or pigment on top of the base, already in it from the master batch; nought without. */
+  readonly tintMassKg: number;
+  /** The stretch of the board that it covers; null where the coat is one batch. */
+  readonly fromTailM: number | null;
+  readonly toM: number | null;
   /** When its hardener goes in, counted from the first cup's. */
   readonly mixAtS: number;
   /** How long it takes the people there to mix, pour and spread it. */
   readonly spreadS: number;
+}
+
+/** Of a cup that is left standing: a bound and a time, no forecast. */
+export interface HeatPlan {
+  /** Hotter than that it cannot get by its own heat. */
+  readonly boundK: number;
+  readonly boundLowK: number;
+  readonly boundHighK: number;
+  /** In this time it loses all but a third of what it is warmer than the shop. */
+  readonly coolingS: number;
+  readonly coolingLowS: number;
+  readonly coolingHighS: number;
+  readonly warning: "mild" | "warm" | "hot";
+}
+
+/** An estimate, not a compliance calculation. */
+export interface VapourPlan {
+  readonly styreneKg: number;
+  /** From the first cup's hardener until the film gels. */
+  readonly overS: number;
+  readonly needs: ReadonlyArray<{
+    readonly id: string;
+    readonly name: string;
+    readonly limitPpm: number;
+    readonly freshAirM3S: number;
+  }>;
 }

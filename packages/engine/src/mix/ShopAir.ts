@@ -5,10 +5,14 @@ import type { Crew } from "./computeSpreadS";
 export interface AirCurve {
   /** Nought of its times as wall time on the scale of `parseWallTimeS`; null where no day is given. */
   readonly zeroWallS: number | null;
+  /** A wall time on the curve's own scale; null where nothing is known of the air at that time. */
+  readonly placeOf: (wallS: number) => number | null;
   /** Mean over the working hours. */
   readonly workingK: number;
   /** Even stretches without gaps, from the start of work on; they end where nothing more is known. */
   readonly pieces: readonly AirPiece[];
+  /** Whether nothing is known of it past a last reading. */
+  readonly endsSoon: boolean;
   /** How much the air warms over the hours after the start; nought where it is steady or falls. */
   readonly risesByK: number;
   /** How much colder the night before is than the working hours; nought where that is not known. */
@@ -19,6 +23,7 @@ export interface AirCurve {
 export interface ShopAir extends AirCurve {
   /** Of the resin before the hardener goes in. */
   readonly resinK: number;
+  readonly humidity: number | null;
   /** Null without humidity. */
   readonly dewPointK: number | null;
   readonly crew: Crew;

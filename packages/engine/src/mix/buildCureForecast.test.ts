@@ -12,7 +12,7 @@ const forecast = (dayC: number, nightC: number) => {
     start: "2026-04-11T11:00",
     hours: { from: "09:00", to: "18:00" },
   };
-  const mix = buildMix(shop, layup).value!;
+  const mix = buildMix({ shop }, layup).value!;
   return { mix, made: buildCureForecast({ shop }, layup, mix)! };
 };
 

@@ -1,10 +1,10 @@
-import { RESINS } from "../constants/resins";
 import type { LayupPlan } from "../layup/LayupPlan";
+import { listResins } from "../materials/listResins";
 import { buildShopAir } from "./buildShopAir";
 import { computeFilmClock } from "./computeFilmClock";
+import type { MixInput } from "./MixInput";
 import type { FilmClock, MixPlan } from "./MixPlan";
 import { makeResinCure, type ResinCure } from "./ResinCure";
-import type { ShopInput } from "./ShopInput";
 
 /** Films of a plan's coats begun at any time. All times in seconds from the start of the first working day. */
 export interface CureForecast {
@@ -27,16 +27,17 @@ export interface CureForecast {
  * @returns null where the shop's numbers cannot be
  */
 export function buildCureForecast(
-  input: { readonly shop?: ShopInput },
+  input: Pick<MixInput, "shop" | "materials">,
   layup: LayupPlan,
   mix: MixPlan,
 ): CureForecast | null {
   const air = buildShopAir(input.shop ?? {}).value;
   if (air === null) return null;
+  const resins = listResins(input.materials);
   const cures = new Map<string, ResinCure>();
   for (const { resin } of mix.coats) {
-    if (Object.hasOwn(RESINS, resin) && !cures.has(resin))
-      cures.set(resin, makeResinCure(RESINS[resin]!, air));
+    if (Object.hasOwn(resins, resin) && !cures.has(resin))
+      cures.set(resin, makeResinCure(resins[resin]!, air));
   }
   const coats = new Map(mix.coats.map((coat) => [coat.id, coat]));
   const kinds = new Map(layup.coats.map(({ id, kind }) => [id, kind]));

@@ -1,8 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { kelvin, makeCoat, makeLayup } from "../../tests/fixtures/mixLayup";
-import { listNumericPaths } from "../../tests/fixtures/numericLeaves";
 import { formatPhrase } from "../foundation/phrase";
 import { buildMix } from "./buildMix";
+import type { MixEntry } from "./MixEntry";
+import type { MixInput } from "./MixInput";
 import { mixWorking } from "./mixWorking";
 import type { ShopInput } from "./ShopInput";
 
@@ -10,17 +11,17 @@ const at = (day: number, night = day, more: Partial<ShopInput> = {}): ShopInput 
   temperature: { dayK: kelvin(day), nightK: kelvin(night) },
   ...more,
 });
-const codes = (shop: ShopInput | undefined, resin = "polyester") =>
-  buildMix(shop, makeLayup(resin)).findings.map(({ code, severity }) => `${severity} ${code}`);
-const coatOf = (shop: ShopInput | undefined, id: string, resin = "polyester") =>
-  buildMix(shop, makeLayup(resin)).value?.coats.find((coat) => coat.id === id);
+const codes = (shop: ShopInput, resin = "polyester") =>
+  buildMix({ shop }, makeLayup(resin)).findings.map(({ code, severity }) => `${severity} ${code}`);
+const coatOf = (shop: ShopInput, id: string, resin = "polyester") =>
+  buildMix({ shop }, makeLayup(resin)).value?.coats.find((coat) => coat.id === id);
 
 describe("the mix without words about the shop", () => {
   it("takes a mild shop, one first-timer, and says so", () => {
-    const { value, assumptions, findings } = buildMix(undefined, makeLayup("polyester"));
+    const { value, assumptions, findings } = buildMix({}, makeLayup("polyester"));
     expect(value?.coats).toHaveLength(6);
     expect(value?.dewPointK).toBeNull();
-    expect(findings).toEqual([]);
+    expect(findings.filter(({ severity }) => severity !== "note")).toEqual([]);
     const paths = assumptions.map(({ path }) => path);
     for (const path of ["hours", "temperature", "resinTemperature", "people", "experience"]) {
       expect(paths).toContain(`shop.${path}`);
@@ -28,7 +29,7 @@ describe("the mix without words about the shop", () => {
   });
 
   it("waits with a note while no coat is known", () => {
-    const { value, findings } = buildMix(at(18), null);
+    const { value, findings } = buildMix({ shop: at(18) }, null);
     expect(value).toBeNull();
     expect(findings.map(({ severity, code }) => `${severity} ${code}`)).toEqual(["note mix.no-coats"]);
   });
@@ -65,14 +66,14 @@ describe("cups", () => {
 
   it("say so where one batch is more than a cup should hold", () => {
     const layup = { ...makeLayup("polyester"), coats: [makeCoat("fill-deck", "fill", "polyester", 0.6)] };
-    const { findings } = buildMix(at(16, 16, { experience: "trade" }), layup);
+    const { findings } = buildMix({ shop: at(16, 16, { experience: "trade" }) }, layup);
     expect(findings.map(({ code }) => code)).toContain("mix.big-batch");
   });
 });
 
 describe("a shop too cold", () => {
   it("gets no dose, no cup and no clock, and is told what to do", () => {
-    const { value, findings } = buildMix(at(14, 8), makeLayup("polyester"));
+    const { value, findings } = buildMix({ shop: at(14, 8) }, makeLayup("polyester"));
     for (const coat of value?.coats ?? []) {
       expect(coat).toMatchObject({ hardenerRatio: null, clock: null, cups: [] });
     }
@@ -94,7 +95,7 @@ describe("a shop too cold", () => {
 });
 
 describe("a shop too hot", () => {
-  const hot = buildMix(at(32, 24), makeLayup("polyester"));
+  const hot = buildMix({ shop: at(32, 24) }, makeLayup("polyester"));
 
   it("refuses a batch that would gel under the brush, and never clamps the dose", () => {
     const fill = hot.value?.coats.find(({ id }) => id === "fill-deck");
@@ -124,7 +125,7 @@ describe("damp and warming air", () => {
     expect(codes(at(18, 18, { humidity: 0.9 }))).toContain("warning mix.dew");
     expect(codes(at(20, 8, { humidity: 0.6 }))).toContain("warning mix.dew");
     expect(codes(at(20, 20, { humidity: 0.6 }))).toContain("note mix.dew");
-    const plan = buildMix(at(20, 20, { humidity: 0.6 }), makeLayup("epoxy")).value;
+    const plan = buildMix({ shop: at(20, 20, { humidity: 0.6 }) }, makeLayup("epoxy")).value;
     // Alduchov and Eskridge 1996: 20 °C and 60 % give 12.00 °C.
     expect(plan?.dewPointK).toBeCloseTo(kelvin(12), 2);
   });
@@ -144,7 +145,7 @@ describe("damp and warming air", () => {
   });
 
   it("goes by the list's mean over the hours, and says nothing past its end", () => {
-    const { value } = buildMix(list(20, 20, 20, 20, 20, 20), makeLayup("polyester"));
+    const { value } = buildMix({ shop: list(20, 20, 20, 20, 20, 20) }, makeLayup("polyester"));
     const coat = value?.coats.find(({ id }) => id === "fill-deck");
     expect(coat?.temperatureK).toBeCloseTo(kelvin(20), 9);
     expect(coat?.clock?.flipS).not.toBeNull();
@@ -161,7 +162,7 @@ describe("epoxy", () => {
   it("gels sooner in a larger cup and in a warmer shop", () => {
     const open = (day: number, massKg: number) => {
       const layup = { ...makeLayup("epoxy"), coats: [makeCoat("boxes", "box", "epoxy", massKg)] };
-      return buildMix(at(day), layup).value!.coats[0]!.clock!.potGelS;
+      return buildMix({ shop: at(day) }, layup).value!.coats[0]!.clock!.potGelS;
     };
     expect(open(18, 0.2)).toBeLessThan(open(18, 0.1));
     expect(open(22, 0.1)).toBeLessThan(open(18, 0.1));
@@ -212,32 +213,69 @@ describe("impossible shops", () => {
       },
     ],
   ])("%s is a blocker, and there is no plan", (code, shop) => {
-    const { value, findings } = buildMix(shop, makeLayup("polyester"));
+    const { value, findings } = buildMix({ shop }, makeLayup("polyester"));
     expect(value).toBeNull();
     expect(findings.map((found) => `${found.severity} ${found.code}`)).toEqual([`blocker ${code}`]);
   });
 
   it("an unknown resin is a blocker", () => {
-    const { value, findings } = buildMix(at(18), makeLayup("marmalade"));
+    const { value, findings } = buildMix({ shop: at(18) }, makeLayup("marmalade"));
     expect(value).toBeNull();
     expect(new Set(findings.map(({ code }) => code))).toEqual(new Set(["mix.unknown-resin"]));
   });
 });
 
 describe("the working", () => {
-  it("is there for every number of the mix, and for nothing else", () => {
-    const { value } = buildMix(at(18, 10, { humidity: 0.6 }), makeLayup("polyester"));
-    const paths = [...listNumericPaths(value, "mix")].sort();
-    expect(Object.keys(mixWorking).sort()).toEqual(paths);
+  const shop = at(18, 16, { humidity: 0.6, dropsPerMl: 24 });
+  const at0 = (minutes: number) => new Date(Date.UTC(2026, 3, 11, 9, minutes)).toISOString().slice(0, 16);
+  const record: readonly MixEntry[] = [
+    { id: "r1", kind: "mixed", coat: "laminate-deck", baseKg: 0.3, hardenerKg: 0.0045, at: at0(0) },
+    { id: "r2", kind: "touched", coat: "laminate-deck", feels: "leathery", at: at0(90) },
+  ];
+  const boards = ["polyester", "epoxy", "sunlight"].map((resin) => {
+    const layup = makeLayup(resin);
+    const board: MixInput = { shop, record, glass: { tint: { laminate: 0.02, fill: 0.02 } } };
+    return { board, plan: { mix: buildMix(board, layup, OUTLINE).value, layup } };
   });
 
-  it.each(["polyester", "epoxy"])("names inputs for every number that a %s coat has", (resin) => {
-    const layup = makeLayup(resin);
-    const shop = at(18, 16, { humidity: 0.6 });
-    const context = { plan: { mix: buildMix(shop, layup).value, layup }, board: { shop } };
-    const recoat = (path: string) => path.includes("recoat");
-    for (const [path, { inputs }] of Object.entries(mixWorking)) {
-      expect(inputs(context, [recoat(path) ? "laminate-deck" : "fill-deck", "0"]), path).not.toEqual([]);
+  it("is there for every number of the mix, and for nothing else", () => {
+    const paths = new Set(boards.flatMap(({ plan }) => [...listNumbers(plan.mix, "mix")]));
+    expect(Object.keys(mixWorking).sort()).toEqual([...paths].sort());
+  });
+
+  it("names inputs for every number that each coat has", () => {
+    for (const context of boards) {
+      for (const [path, ids] of listPlaces(context.plan.mix, "mix", [])) {
+        expect(mixWorking[path]?.inputs(context, ids), `${path} ${ids}`).not.toEqual([]);
+      }
     }
   });
 });
+
+const OUTLINE = [
+  { fromTailM: 0, leftM: 0.1, rightM: 0.1 },
+  { fromTailM: 1, leftM: 0.25, rightM: 0.25 },
+  { fromTailM: 1.8, leftM: 0, rightM: 0 },
+];
+
+/** Every number of a part of the plan, with the ids or places on the way to it. */
+function* listPlaces(
+  value: unknown,
+  path: string,
+  ids: readonly string[],
+): Generator<[string, readonly string[]]> {
+  if (typeof value === "number") yield [path, ids];
+  if (typeof value !== "object" || value === null) return;
+  if (Array.isArray(value)) {
+    for (const [i, each] of value.entries()) {
+      const id = (each as { readonly id?: string }).id ?? String(i);
+      yield* listPlaces(each, `${path}[]`, [...ids, id]);
+    }
+    return;
+  }
+  for (const [key, below] of Object.entries(value)) yield* listPlaces(below, `${path}.${key}`, ids);
+}
+
+function listNumbers(value: unknown, path: string): readonly string[] {
+  return [...listPlaces(value, path, [])].map(([at]) => at);
+}

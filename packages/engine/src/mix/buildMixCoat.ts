@@ -1,23 +1,30 @@
 import type { Finding } from "../foundation/stage";
 import type { CoatPlan } from "../layup/LayupPlan";
+import { buildCups, buildMasterBatch } from "./buildCups";
+import { buildFilm, type Film } from "./buildFilm";
 import { checkCoat } from "./checkCoat";
+import { computeCupHeat } from "./computeCupHeat";
 import { type CupSplit, type CupTask, computeCupSplit } from "./computeCupSplit";
-import { computeFilmClock, hasWax } from "./computeFilmClock";
-import { gelHighS, gelLowS } from "./GelModel";
-import type { ClockPlan, CupPlan, MixCoatPlan } from "./MixPlan";
+import type { FilmPace } from "./computeFilmClock";
+import { computeFilmGelS } from "./computeFilmClock";
+import { computeVapour } from "./computeVapour";
+import { computeSpreadByS, gelHighS, gelLowS } from "./GelModel";
+import type { ClockPlan, MixCoatPlan, VapourPlan } from "./MixPlan";
+import type { MixSetting } from "./MixSetting";
 import type { ResinCure } from "./ResinCure";
-import type { ShopAir } from "./ShopAir";
+import { type FilmStart, readFilmStart } from "./readFilmStart";
 
 /**
  * One coat's cups, dose and clocks in this shop. No dose, no cup and no clock where the shop is too cold for the resin or
- * no dose in its range leaves the time: the findings then say what would.
+ * no dose in its range leaves the time: the findings then say what would. A coat that is already on keeps its film's clock.
  */
 export function buildMixCoat(
   coat: CoatPlan,
   cure: ResinCure,
-  air: ShopAir,
+  setting: MixSetting,
 ): { readonly value: MixCoatPlan; readonly findings: readonly Finding[] } {
   const { resin, model } = cure;
+  const { air } = setting;
   const task: CupTask = {
     kind: coat.kind,
     massKg: coat.resinMassKg,
@@ -28,54 +35,78 @@ export function buildMixCoat(
   };
   const isTooCold = resin.kind !== "sunlight" && air.workingK < resin.leastCureTemperatureK.value;
   const split = isTooCold ? null : computeCupSplit(task);
+  const start = readFilmStart(coat.id, setting.record, air);
+  const film = split === null ? null : buildFilmOf(task, split, cure, start);
+  const cups = split === null ? [] : buildCups(task, split, setting);
   const value: MixCoatPlan = {
     id: coat.id,
     resin: coat.resin,
     temperatureK: air.workingK,
     resinTemperatureK: air.resinK,
     hardenerRatio: split?.ratio ?? null,
-    clock: split === null ? null : buildClock(task, split, cure),
-    cups: split === null ? [] : buildCups(task, split),
+    startedAt: film === null ? null : (start?.at ?? null),
+    ...sayPace(film?.pace ?? null),
+    clock: film === null || split === null ? null : { ...potClock(task, split), ...film.clock },
+    cups,
+    masterBatch: buildMasterBatch(cups),
+    heat: split === null ? null : heatOf(task, split),
+    vapour: split === null ? null : vapourOf(task, split, cure),
   };
-  return { value, findings: isTooCold ? [] : checkCoat(task, value, air) };
+  return { value, findings: checkCoat(task, value, { air, start, isTooCold }) };
 }
 
-function buildCups(task: CupTask, split: CupSplit): CupPlan[] {
-  const { resin } = task;
-  const baseMassKg = split.massKg / (1 + split.ratio);
-  const hardenerMassKg = split.massKg - baseMassKg;
-  const waxShare =
-    resin.kind !== "two-part" && hasWax(task.kind, resin) ? resin.waxVolumeShare?.value : undefined;
-  return Array.from({ length: split.count }, (_, i) => ({
-    mixedMassKg: split.massKg,
-    baseMassKg,
-    hardenerMassKg,
-    hardenerVolumeM3: resin.kind === "sunlight" ? 0 : hardenerMassKg / resin.hardenerDensityKgM3.value,
-    waxVolumeM3: ((waxShare ?? 0) * baseMassKg) / resin.liquidDensityKgM3.value,
-    mixAtS: i * split.spreadS,
-    spreadS: split.spreadS,
-  }));
+function sayPace(pace: FilmPace | null) {
+  if (pace === null) return { paceRatio: null, paceLowRatio: null, paceHighRatio: null };
+  return {
+    paceRatio: Math.exp(pace.log),
+    paceLowRatio: Math.exp(pace.log - pace.logHalf),
+    paceHighRatio: Math.exp(pace.log + pace.logHalf),
+  };
 }
 
-function buildClock(task: CupTask, split: CupSplit, cure: ResinCure): ClockPlan | null {
-  const { resin, model, kind } = task;
-  if (resin.kind === "sunlight" || model === null || cure.curve === null) return null;
-  const cup = { temperatureK: task.temperatureK, dose: split.ratio, massKg: split.massKg };
-  const lastCupS = (split.count - 1) * split.spreadS;
-  const potGelLowS = gelLowS(model, cup);
+const cupOf = ({ temperatureK }: CupTask, { ratio, massKg }: CupSplit) => ({
+  temperatureK,
+  dose: ratio,
+  massKg,
+});
+const lastCupOf = ({ count, spreadS }: CupSplit): number => (count - 1) * spreadS;
+
+function potClock(task: CupTask, split: CupSplit) {
+  const model = task.model!;
+  const cup = cupOf(task, split);
   return {
     potGelS: model.gelS(cup),
-    potGelLowS,
+    potGelLowS: gelLowS(model, cup),
     potGelHighS: gelHighS(model, cup),
-    spreadByS: potGelLowS,
-    ...computeFilmClock({
-      kind,
-      resin,
-      model,
-      curve: cure.curve,
-      dose: split.ratio,
-      startS: lastCupS,
-      firstCupEarlierS: lastCupS,
-    }),
-  };
+    spreadByS: computeSpreadByS(model, cup),
+  } satisfies Partial<ClockPlan>;
+}
+
+function buildFilmOf(task: CupTask, split: CupSplit, cure: ResinCure, start: FilmStart | null): Film | null {
+  const { resin, model, kind } = task;
+  if (resin.kind === "sunlight" || model === null || cure.curve === null) return null;
+  const lastCupS = lastCupOf(split);
+  const { curve } = cure;
+  return buildFilm(
+    { kind, resin, model, curve, dose: split.ratio, startS: lastCupS, firstCupEarlierS: lastCupS },
+    start,
+  );
+}
+
+function heatOf(task: CupTask, split: CupSplit) {
+  const { resin, model } = task;
+  if (resin.kind === "sunlight" || model === null) return null;
+  const cup = cupOf(task, split);
+  return computeCupHeat(resin, { ...cup, gelS: model.gelS(cup) });
+}
+
+/** From the first cup until the film gels, in which nearly all of it leaves. */
+function vapourOf(task: CupTask, split: CupSplit, cure: ResinCure): VapourPlan | null {
+  const { resin, model, kind, massKg } = task;
+  if (resin.kind !== "peroxide" || model === null || cure.curve === null) return null;
+  const lastCupS = lastCupOf(split);
+  const film = { kind, resin, model, curve: cure.curve, dose: split.ratio };
+  const gelS = computeFilmGelS({ ...film, startS: lastCupS, firstCupEarlierS: lastCupS });
+  if (gelS === null) return null;
+  return computeVapour(resin, { baseMassKg: massKg / (1 + split.ratio), overS: lastCupS + gelS });
 }

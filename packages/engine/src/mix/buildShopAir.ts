@@ -13,11 +13,13 @@ import type { ShopInput } from "./ShopInput";
 export function buildShopAir(shop: ShopInput): Stage<ShopAir> {
   const curve = readAirCurve(shop);
   const findings: Finding[] = [...curve.findings, ...checkShop(shop)];
-  if (curve.value === null || findings.length > 0) return { value: null, findings, assumptions: [] };
+  if (curve.value === null || findings.length > 0)
+    return { value: null, findings, assumptions: curve.assumptions };
   const { workingK } = curve.value;
   const value: ShopAir = {
     ...curve.value,
     resinK: shop.resinTemperatureK ?? workingK,
+    humidity: shop.humidity ?? null,
     dewPointK: shop.humidity === undefined ? null : computeDewPointK(workingK, shop.humidity),
     crew: crewOf(shop),
   };

@@ -1,9 +1,9 @@
-import { LEAST_OVER_DEW_POINT_K } from "../constants/dewPoint";
-import type { Resin } from "../constants/Resin";
+import { BLUSH_HUMIDITY, LEAST_OVER_DEW_POINT_K } from "../constants/dewPoint";
+import type { PeroxideResin, Resin, TwoPartResin } from "../constants/Resin";
 import { COLD_BLANK_K, RISING_AIR } from "../constants/shopDefaults";
 import { listPhrases } from "../foundation/listPhrases";
 import { type Phrase, say } from "../foundation/phrase";
-import { duration, temperature } from "../foundation/quantity";
+import { duration, fraction, temperature } from "../foundation/quantity";
 import { type Finding, finding } from "../foundation/stage";
 import { firstColdS } from "./firstColdS";
 import type { MixCoatPlan } from "./MixPlan";
@@ -52,7 +52,26 @@ export function checkResinInShop(resin: Resin, coats: readonly MixCoatPlan[], ai
     const says = say`${resin.name} does not cure below ${temperature(least)}, and the shop is at ${temperature(air.workingK)}: nothing is credited and no dose is given; warm shop, blank and resin, or choose another resin`;
     return [finding("blocker", "mix.too-cold", PATH, says)];
   }
-  return [...checkColdResin(resin, air), ...checkNight(resin, coats, air)];
+  return [
+    ...checkColdResin(resin, air),
+    ...checkNight(resin, coats, air),
+    ...(resin.kind === "two-part" ? checkBlush(resin, air) : checkPromoter(resin)),
+  ];
+}
+
+/** Only where the dew point itself is no trouble yet. */
+function checkBlush(resin: TwoPartResin, air: ShopAir): Finding[] {
+  const { humidity, dewPointK, workingK } = air;
+  if (!resin.blushes || humidity === null || dewPointK === null) return [];
+  if (humidity <= BLUSH_HUMIDITY.value || workingK - dewPointK < LEAST_OVER_DEW_POINT_K.value) return [];
+  const says = say`in air of ${fraction(humidity)} humidity ${resin.name} may blush, a greasy film that the next coat slides on: wash it off with water and a pad and let it dry before you sand or coat`;
+  return [finding("warning", "mix.blush", "shop.humidity", says)];
+}
+
+function checkPromoter(resin: PeroxideResin): Finding[] {
+  if (resin.promoter === "in the resin") return [];
+  const says = say`${resin.name} takes its promoter apart: stir it into the resin first and all through, put the bottle away, and only then bring the peroxide; the two meeting bare explode`;
+  return [finding("warning", "mix.promoter", "glass.resin", says)];
 }
 
 function checkSunlight(resin: Resin): Finding[] {

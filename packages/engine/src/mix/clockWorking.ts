@@ -1,16 +1,17 @@
-import { CURE_STAGES, type CureStage } from "../constants/cureStages";
-import { RESINS } from "../constants/resins";
+import { CURE_STAGES, type CureStage, type EarlyStage } from "../constants/cureStages";
+import { GEL_BAND } from "../constants/gelBand";
 import { formatDecimal } from "../foundation/formatDecimal";
 import { duration, fraction, mass, temperature } from "../foundation/quantity";
 import type { Working, WorkingInput, WorkingTable } from "../foundation/stage";
+import { bandedWorking } from "./bandedWorking";
 import { fitGelModel } from "./fitGelModel";
-import { findCoat, findLayupCoat, type MixContext } from "./MixContext";
+import { findCoat, findCoatResin, findLayupCoat, type MixContext } from "./MixContext";
 
 const CLOCK = "mix.coats[].clock";
 
 /** The fitted model with the point it is pinned to. */
 function model(context: MixContext, id: string | undefined): WorkingInput[] {
-  const resin = RESINS[findCoat(context.plan, id)?.resin ?? ""];
+  const resin = findCoatResin(context, id);
   const fitted = resin === undefined ? null : fitGelModel(resin);
   if (fitted === null) return [];
   const { reference } = fitted;
@@ -36,7 +37,16 @@ function cup(context: MixContext, [id]: readonly string[]): WorkingInput[] {
 }
 
 /** Film stages: what they are called in the constants, and in a builder's words. */
-const STAGES: ReadonlyArray<{ readonly field: string; readonly stage: CureStage; readonly words: string }> = [
+const STAGES: ReadonlyArray<{
+  readonly field: string;
+  readonly stage: CureStage | EarlyStage;
+  readonly words: string;
+}> = [
+  {
+    field: "pullTape",
+    stage: "pullTape",
+    words: "the film has gelled and is still soft: pull the rail tape",
+  },
   { field: "trimFrom", stage: "trimFrom", words: "the film is leathery: trim from now" },
   {
     field: "trimUntil",
@@ -49,9 +59,9 @@ const STAGES: ReadonlyArray<{ readonly field: string; readonly stage: CureStage;
   { field: "full", stage: "full", words: "as hard as it becomes: ready for the water" },
 ];
 
-function stageInputs(stage: CureStage): Working<MixContext>["inputs"] {
+function stageInputs(stage: CureStage | EarlyStage): Working<MixContext>["inputs"] {
   return (context, ids) => {
-    const resin = RESINS[findCoat(context.plan, ids[0])?.resin ?? ""];
+    const resin = findCoatResin(context, ids[0]);
     if (resin === undefined || resin.kind === "sunlight") return [];
     const { filmOverPot, gels } = CURE_STAGES[resin.kind];
     const isBox = findLayupCoat(context.plan, ids[0])?.kind === "box";
@@ -61,25 +71,28 @@ function stageInputs(stage: CureStage): Working<MixContext>["inputs"] {
       { name: "film over cup", value: formatDecimal(filmOverPot.value, 1) },
       { name: "gel times of the film", value: `${value} (${low} to ${high})` },
       { name: "nothing is credited below", value: temperature(resin.leastCureTemperatureK.value) },
+      ...pace(context, ids[0]),
       ...model(context, ids[0]),
     ];
   };
 }
 
-/** One working for a time and for both ends of its band. */
-function banded(field: string, working: Working<MixContext>): WorkingTable<MixContext> {
-  const end = (which: string): Working<MixContext> => ({
-    ...working,
-    words: `${which} of about 90 %: ${working.words}`,
-  });
-  return {
-    [`${CLOCK}.${field}S`]: working,
-    [`${CLOCK}.${field}LowS`]: end("early end of a band"),
-    [`${CLOCK}.${field}HighS`]: end("late end of a band"),
-  };
+/** What the record adds: the cups' own time, and the fingertips' word. */
+function pace(context: MixContext, id: string | undefined): WorkingInput[] {
+  const coat = findCoat(context.plan, id);
+  if (coat?.startedAt == null) return [];
+  return [
+    { name: "last cup's hardener in, as recorded", value: coat.startedAt },
+    ...(coat.paceRatio === null
+      ? []
+      : [{ name: "this film over the model, by fingertip", value: fraction(coat.paceRatio) }]),
+  ];
 }
 
-function stageWorking(field: string, stage: CureStage, words: string): WorkingTable<MixContext> {
+const banded = (field: string, working: Working<MixContext>): WorkingTable<MixContext> =>
+  bandedWorking(`${CLOCK}.${field}`, "S", working);
+
+function stageWorking(field: string, stage: CureStage | EarlyStage, words: string): WorkingTable<MixContext> {
   return banded(field, {
     words,
     formula:
@@ -91,6 +104,14 @@ function stageWorking(field: string, stage: CureStage, words: string): WorkingTa
 
 /** How the clocks of a coat come about, keyed by their path in the plan. */
 export const clockWorking: WorkingTable<MixContext> = {
+  ...bandedWorking("mix.coats[].pace", "Ratio", {
+    words:
+      "how many times as long as the model says this film takes, by fingertip tests after the cups that the record has",
+    formula:
+      "Bayes on ln(pace): the model's band before, each test as past one stage and not yet past the next",
+    sources: ["convention", "common-practice"],
+    inputs: (context, [id]) => pace(context, id),
+  }),
   ...banded("potGel", {
     words:
       "the cup gels; the band is the fit's own with the spread between sheets, of thermometer and of scale, never under 20 %",
@@ -109,25 +130,33 @@ export const clockWorking: WorkingTable<MixContext> = {
     inputs: cup,
   }),
   [`${CLOCK}.spreadByS`]: {
-    words: "all of the cup lies spread by then: the early end of its gel",
-    formula: "t_spread-by = t_gel,low",
+    words: "all of the cup lies spread by then: the early end of its gel, less a margin for the last of it",
+    formula: "t_spread-by = t_gel,low × (1 − margin)",
     sources: ["convention"],
-    inputs: cup,
+    inputs: (context, ids) => {
+      const clock = findCoat(context.plan, ids[0])?.clock ?? null;
+      return [
+        ...(clock === null ? [] : [{ name: "gel, early end t_gel,low", value: duration(clock.potGelLowS) }]),
+        { name: "margin", value: fraction(GEL_BAND.spreadMarginShare.value) },
+        ...cup(context, ids),
+      ];
+    },
   },
   ...Object.fromEntries(
     STAGES.flatMap(({ field, stage, words }) => Object.entries(stageWorking(field, stage, words))),
   ),
   ...banded("recoatUntil", {
     words: "after that the next coat only bonds to a sanded surface",
-    formula: "∫ exp[(E/R)(1/T_ref − 1/T_air(t))] dt = window at T_ref; it goes on closing in the cold",
+    formula:
+      "∫ exp[(E/R)(1/T_ref − 1/T_air(t))] dt = window at T_ref, with the gel's own E; it goes on closing in the cold",
     sources: ["common-practice", "epoxy-memory", "arrhenius"],
     inputs: (context, [id]) => {
-      const resin = RESINS[findCoat(context.plan, id)?.resin ?? ""];
+      const resin = findCoatResin(context, id);
       if (resin === undefined) return [];
       return [
         { name: "window", value: duration(resin.recoatUntil.durationS.value) },
         { name: "at T_ref", value: temperature(resin.recoatUntil.temperatureK) },
-        { name: "E", value: `${formatDecimal(resin.activationEnergyJMol.value / 1000, 1)} kJ/mol` },
+        ...model(context, id).slice(-1),
       ];
     },
   }),

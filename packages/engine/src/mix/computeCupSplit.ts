@@ -2,7 +2,7 @@ import type { Resin } from "../constants/Resin";
 import { LEAST_IN_CUP_KG, MOST_IN_CUP_KG, type SpreadKind } from "../constants/workTimes";
 import { computeDose } from "./computeDose";
 import { type Crew, computeSpreadS } from "./computeSpreadS";
-import { type GelModel, gelLowS } from "./GelModel";
+import { computeSpreadByS, type GelModel } from "./GelModel";
 
 export interface CupTask {
   readonly kind: SpreadKind;
@@ -49,5 +49,5 @@ function ratioThatFits(task: CupTask, massKg: number, wantedS: number): number |
   if (model === null) return null;
   if (resin.kind === "peroxide") return computeDose(resin.dose, model, { temperatureK, massKg, wantedS });
   const dose = resin.ratio.value;
-  return gelLowS(model, { temperatureK, massKg, dose }) >= wantedS ? dose : null;
+  return computeSpreadByS(model, { temperatureK, massKg, dose }) >= wantedS ? dose : null;
 }

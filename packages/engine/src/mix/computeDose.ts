@@ -1,11 +1,11 @@
 import type { PeroxideResin } from "../constants/Resin";
-import { type GelModel, gelLowS } from "./GelModel";
+import { computeSpreadByS, type GelModel } from "./GelModel";
 
-/** Halvings of the dose range: to a billionth of it, finer than any scale weighs. */
-const HALVINGS = 30;
+/** Halvings of the dose range: to a millionth of it, finer than any scale weighs. */
+const HALVINGS = 20;
 
 /**
- * The dose for a cup that must stay open so long: the strongest in the resin's range whose early gel still leaves that
+ * The dose for a cup that must stay open so long: the strongest in the resin's range whose early gel, less the margin, still leaves that
  * time, so that the film sets as soon as the work allows.
  * @param cup its temperature (K), mass (kg) and the time wanted (s) from the hardener going in
  * @returns hardener over base by mass, within the range; null where even the least dose is too quick
@@ -16,7 +16,7 @@ export function computeDose(
   cup: { readonly temperatureK: number; readonly massKg: number; readonly wantedS: number },
 ): number | null {
   const leavesTime = (dose: number) =>
-    gelLowS(model, { temperatureK: cup.temperatureK, massKg: cup.massKg, dose }) >= cup.wantedS;
+    computeSpreadByS(model, { temperatureK: cup.temperatureK, massKg: cup.massKg, dose }) >= cup.wantedS;
   if (!leavesTime(range.least)) return null;
   if (leavesTime(range.most)) return range.most;
   let [slow, quick] = [range.least, range.most];

@@ -1,4 +1,4 @@
-import { CURE_STAGES, type CureStage } from "../constants/cureStages";
+import { CURE_STAGES, type CureStage, type EarlyStage } from "../constants/cureStages";
 import type { PeroxideResin, Resin, TwoPartResin } from "../constants/Resin";
 import type { SpreadKind } from "../constants/workTimes";
 import { combineLogHalves, logHalfOf } from "./bands";
@@ -45,6 +45,8 @@ export function computeFilmClock(task: FilmTask): FilmClock {
   const { kind, resin } = task;
   const isLaminate = kind === "laminate";
   const isWaxed = hasWax(kind, resin);
+  const isTaped = kind === "fill" || kind === "gloss";
+  const [pullTapeS, pullTapeLowS, pullTapeHighS] = isTaped ? stage(task, "pullTape") : NONE;
   const [trimFromS, trimFromLowS, trimFromHighS] = isLaminate ? stage(task, "trimFrom") : NONE;
   const [trimUntilS, trimUntilLowS, trimUntilHighS] = isLaminate ? trimUntil(task) : NONE;
   const [flipS, flipLowS, flipHighS] = stage(task, "flip");
@@ -53,6 +55,9 @@ export function computeFilmClock(task: FilmTask): FilmClock {
   const [sandableS, sandableLowS, sandableHighS] = stage(task, kind === "box" ? "firm" : "sandable");
   const [fullS, fullLowS, fullHighS] = stage(task, "full");
   return {
+    pullTapeS,
+    pullTapeLowS,
+    pullTapeHighS,
     trimFromS,
     trimFromLowS,
     trimFromHighS,
@@ -77,13 +82,18 @@ export function computeFilmClock(task: FilmTask): FilmClock {
   };
 }
 
+/** When the film gels: until then it gives off nearly all its vapour. */
+export function computeFilmGelS(task: FilmTask): number | null {
+  return stage(task, "pullTape")[0];
+}
+
 /** Coats that are sanded get wax where the resin needs it to dry hard on top. */
 export function hasWax(kind: SpreadKind, resin: Resin): boolean {
   const isSanded = kind === "fill" || kind === "gloss";
   return isSanded && resin.kind !== "two-part" && resin.waxVolumeShare !== null;
 }
 
-function stage(task: FilmTask, name: CureStage): Triple {
+function stage(task: FilmTask, name: CureStage | EarlyStage): Triple {
   return atGels(task, { ...stageGels(task, name), startS: task.startS, counting: "credited" });
 }
 
@@ -104,7 +114,7 @@ function recoatUntil({ resin, model, curve, startS }: FilmTask): Triple {
 }
 
 /** A stage in gel times of the model's reference cup, with what its own multiple spreads. */
-function stageGels(task: FilmTask, name: CureStage) {
+function stageGels(task: FilmTask, name: CureStage | EarlyStage) {
   const { filmOverPot, gels } = CURE_STAGES[task.resin.kind];
   return {
     gels: filmOverPot.value * gels[name].value * doseFactor(task) * Math.exp(task.pace?.log ?? 0),

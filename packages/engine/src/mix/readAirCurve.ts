@@ -1,7 +1,7 @@
 import { RISING_AIR, SHOP_DEFAULTS, SHOP_RANGE_K } from "../constants/shopDefaults";
 import { type Phrase, say } from "../foundation/phrase";
 import { temperature } from "../foundation/quantity";
-import { type Assumption, type Finding, finding, type Stage } from "../foundation/stage";
+import { type Assumption, finding, type Stage } from "../foundation/stage";
 import { S_PER_DAY } from "../foundation/units";
 import { assume } from "../sources/assume";
 import type { AirPiece } from "./AirPiece";
@@ -51,8 +51,11 @@ function dayNightCurve(dayK: number, nightK: number, day: Workday): AirCurve {
   const startS = day.startText === undefined ? null : parseWallTimeS(day.startText);
   return {
     zeroWallS: startS === null ? null : Math.floor(startS / S_PER_DAY) * S_PER_DAY + day.fromS,
+    // Every day is like the other.
+    placeOf: (wallS) => modulo(wallS - day.fromS, S_PER_DAY),
     workingK: dayK,
     pieces: dayNightPieces({ dayK, nightK, workdayS: day.workdayS }),
+    endsSoon: false,
     risesByK: 0,
     nightColderByK: Math.max(0, dayK - nightK),
   };
@@ -90,12 +93,18 @@ function listCurve(
   const pieces = readingPieces(readings);
   const curve: AirCurve = {
     zeroWallS: zeroS,
+    placeOf: (wallS) => (wallS >= zeroS && wallS <= absolute.at(-1)!.atS ? wallS - zeroS : null),
     workingK: meanOver(pieces, day.workdayS),
     pieces,
+    endsSoon: true,
     risesByK: risesBy(readings, firstK),
     nightColderByK: 0,
   };
   return { value: curve, findings: [], assumptions: [] };
+}
+
+function modulo(value: number, by: number): number {
+  return ((value % by) + by) % by;
 }
 
 /** The start that is given; else the hours' begin on the first day of the list, or the first reading if that is later. */
@@ -138,6 +147,5 @@ function refuseTemperature(airK: number): Stage<AirCurve> {
 }
 
 function refuse(code: string, path: string, says: Phrase): Stage<AirCurve> {
-  const findings: Finding[] = [finding("blocker", code, path, says)];
-  return { value: null, findings, assumptions: [] };
+  return { value: null, findings: [finding("blocker", code, path, says)], assumptions: [] };
 }

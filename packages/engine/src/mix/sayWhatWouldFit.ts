@@ -4,7 +4,7 @@ import { duration, fraction, mass, temperature } from "../foundation/quantity";
 import { S_PER_DAY } from "../foundation/units";
 import { type CupTask, computeCupSplit } from "./computeCupSplit";
 import { computeSpreadS } from "./computeSpreadS";
-import { gelLowS } from "./GelModel";
+import { computeSpreadByS } from "./GelModel";
 import type { ShopAir } from "./ShopAir";
 
 /** Why no cup of this coat stays open long enough, and what would: hands, a cooler hour, colder resin, another resin. */
@@ -19,7 +19,7 @@ function whyNot(task: CupTask, coat: string): Phrase {
   const spreadS = computeSpreadS(kind, massKg, crew);
   const dose =
     resin.kind === "peroxide" ? resin.dose.least : resin.kind === "two-part" ? resin.ratio.value : 0;
-  const openS = model === null ? 0 : gelLowS(model, { temperatureK, massKg, dose });
+  const openS = model === null ? 0 : computeSpreadByS(model, { temperatureK, massKg, dose });
   const cup = say`${coat}: one batch of ${mass(massKg)} takes ${duration(spreadS)} to spread`;
   const gel =
     resin.kind === "peroxide"

@@ -44,6 +44,21 @@ export const SOURCES = {
   },
   "epoxy-sheets": { title: "published data sheets of laminating epoxies", confidence: "C" },
   "epoxy-memory": { title: "data sheets of laminating epoxies, from memory", confidence: "M" },
+  "still-air-memory": {
+    title: "heat-transfer textbooks, free convection in gases 2 to 25 W/(m² K), from memory",
+    confidence: "M",
+  },
+  "emission-table": {
+    title: "40 CFR 63 subpart VVVV, table 3: kg of styrene per Mg of resin = 0.014 (percent)^2.275",
+    confidence: "C",
+  },
+  "niosh-guide": { title: "NIOSH Pocket Guide to Chemical Hazards, styrene", confidence: "C" },
+  "osha-z2": { title: "OSHA, 29 CFR 1910.1000 table Z-2, styrene", confidence: "C" },
+  "limits-memory": { title: "published limits for styrene in air, from memory", confidence: "M" },
+  "dilution-formula": {
+    title: "dilution air for a solvent, as ACGIH's form stands in two teaching notes",
+    confidence: "C",
+  },
   "own-sheet": { title: "your own data sheet or cups, as the board file gives them", confidence: "C" },
   "sunlight-memory": { title: "data sheets of sunlight-cured polyester, from memory", confidence: "M" },
   "epoxy-halving": {

@@ -81,6 +81,7 @@ describe("any quantity as text", () => {
     temperature: [250, 330, 0.51],
     angle: [-1.5, 1.5, 0.0088],
     duration: [0, 1e6, 1800],
+    flow: [0, 2, 2.4e-4],
     fraction: [0, 1, 0.0051],
     count: [0, 100, 0.0051],
   };

@@ -1,0 +1,28 @@
+interface EntryBase {
+  readonly id: string;
+  /** Local wall time. */
+  readonly at?: string;
+  /** The entry that this one replaces. */
+  readonly corrects?: string;
+}
+
+export type Feel = "wet" | "strings" | "leathery" | "hard";
+
+export interface MixedEntry extends EntryBase {
+  readonly kind: "mixed";
+  readonly coat: string;
+  readonly baseKg: number;
+  readonly hardenerKg: number;
+}
+
+export interface TouchedEntry extends EntryBase {
+  readonly kind: "touched";
+  readonly coat: string;
+  readonly feels: Feel;
+}
+
+/** The entries of the record that move a wet clock; the others only take their place where they are corrected. */
+export type MixEntry =
+  | MixedEntry
+  | TouchedEntry
+  | (EntryBase & { readonly kind: "done" | "weighed" | "sand-through" });

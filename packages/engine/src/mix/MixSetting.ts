@@ -1,0 +1,16 @@
+import type { MixEntry } from "./MixEntry";
+import type { OutlinePoints } from "./placeCups";
+import type { ShopAir } from "./ShopAir";
+import type { TintInput } from "./TintInput";
+
+/** What all coats of a board have in common. */
+export interface MixSetting {
+  readonly air: ShopAir;
+  readonly tint: NonNullable<TintInput["tint"]>;
+  /** The builder's own count; null without. */
+  readonly dropsPerM3: number | null;
+  /** The record as it stands. */
+  readonly record: readonly MixEntry[];
+  /** From the tail on; none where the shape is not known. */
+  readonly outline: OutlinePoints;
+}
