@@ -79,6 +79,7 @@ const coat = z.object({
 const zone = z.object({
   id: z.string(),
   glassArealMassKgM2: number,
+  skinArealMassKgM2: number,
   laminateThicknessM: number,
   laminateThicknessLowM: number,
   laminateThicknessHighM: number,
@@ -98,6 +99,16 @@ const fitting = z.object({
   pocketVolumeHighM3: number,
 });
 
+const schedule = z.object({
+  id: z.enum(["own", "lighter-deck", "lighter-bottom", "heavier-deck", "heavier-bottom", "stronger-glass"]),
+  bottom: z.array(z.string()),
+  deck: z.array(z.string()),
+  skinMassKg: number,
+  stiffnessRatio: number,
+  deckWrinklingRatio: number.nullable(),
+  bottomWrinklingRatio: number.nullable(),
+});
+
 const layup = z.object({
   faces: z.array(z.object({ id: face, areaM2: number, arcM: number, girthMaxM: number, lapM: number })),
   railLineM: number,
@@ -110,6 +121,7 @@ const layup = z.object({
   coats: z.array(coat),
   zones: z.array(zone),
   fittings: z.array(fitting),
+  compared: z.array(schedule),
 });
 
 export const layupSchema: Mirrors<NonNullable<Plan["layup"]>, typeof layup> = layup;

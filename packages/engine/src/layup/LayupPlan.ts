@@ -21,6 +21,8 @@ export interface LayupPlan {
   readonly coats: readonly CoatPlan[];
   readonly zones: readonly ZonePlan[];
   readonly fittings: readonly FittingPlan[];
+  /** The board's own schedule first, then lighter and stronger ones, as shares of the own. */
+  readonly compared: readonly SchedulePlan[];
 }
 
 export interface FacePlan {
@@ -146,6 +148,8 @@ export interface ZonePlan {
   readonly laminateThicknessM: number;
   readonly laminateThicknessLowM: number;
   readonly laminateThicknessHighM: number;
+  /** Glass and the resin it holds, cured. */
+  readonly skinArealMassKgM2: number;
   /** Share of the laminate's volume that is glass; nought where none lies. */
   readonly fibreVolumeFraction: number;
   /** Net film of the fill coat before sanding. */
@@ -154,6 +158,27 @@ export interface ZonePlan {
   readonly fillThicknessHighM: number;
   /** Net film of the gloss coat; nought where none is planned. */
   readonly glossThicknessM: number;
+}
+
+/** A schedule beside the board's own; no claim in absolute terms. */
+export interface SchedulePlan {
+  readonly id:
+    | "own"
+    | "lighter-deck"
+    | "lighter-bottom"
+    | "heavier-deck"
+    | "heavier-bottom"
+    | "stronger-glass";
+  /** Cloth ids, innermost first. */
+  readonly bottom: readonly string[];
+  readonly deck: readonly string[];
+  /** Cloth of the full layers and the resin in it, cured. */
+  readonly skinMassKg: number;
+  /** Bending amidships over the own schedule's. */
+  readonly stiffnessRatio: number;
+  /** Load at which that skin wrinkles over the own schedule's; null where the own has none. */
+  readonly deckWrinklingRatio: number | null;
+  readonly bottomWrinklingRatio: number | null;
 }
 
 /** A body set into the board in resin. */

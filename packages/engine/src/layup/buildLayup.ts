@@ -2,6 +2,7 @@ import { POCKET_GAP_M } from "../constants/fittings";
 import { say } from "../foundation/phrase";
 import { type Assumption, finding, type Stage } from "../foundation/stage";
 import { computeBodyVolumeM3 } from "../geometry/bodyVolume";
+import { listCloths } from "../materials/listCloths";
 import type { BoardShape } from "../shape/BoardShape";
 import { assume } from "../sources/assume";
 import { buildSchedule } from "./buildSchedule";
@@ -27,6 +28,7 @@ import { resolveSockets } from "./resolveSockets";
 import type { Schedule } from "./Schedule";
 import type { Skin } from "./Skin";
 import type { Socket } from "./Socket";
+import { compareSchedules } from "./stiffness/compareSchedules";
 
 /**
  * Cloth and resin for the board: every piece with its area and mass, every coat with what its resin is made of, and the thickness of
@@ -36,7 +38,7 @@ import type { Socket } from "./Socket";
  *   file has no glass part
  */
 export function buildLayup(board: LayupInput, shape: BoardShape | null): Stage<LayupPlan> {
-  const { glass, fins } = board;
+  const { glass, blank, fins, materials } = board;
   if (glass === undefined) {
     const says = say`add a glass part to the board file (resin, and layers for bottom and deck) to get cloth, resin and weight`;
     return { value: null, findings: [finding("note", "layup.no-glass", "glass", says)], assumptions: [] };
@@ -54,13 +56,24 @@ export function buildLayup(board: LayupInput, shape: BoardShape | null): Stage<L
   const assumptions = [...schedule.assumptions, ...sockets.assumptions];
   if (schedule.value === null || sockets.value === null) return { value: null, findings, assumptions };
   return {
-    value: composePlan(schedule.value, skin, sockets.value),
+    value: {
+      ...composePlan(schedule.value, skin, sockets.value),
+      compared: compareSchedules(
+        schedule.value,
+        { shape, skin, stringerM: blank?.stringer?.thicknessM ?? 0 },
+        listCloths(materials),
+      ),
+    },
     findings,
     assumptions: [...assumptions, ...listLimits(schedule.value)],
   };
 }
 
-function composePlan(schedule: Schedule, skin: Skin, sockets: readonly Socket[]): LayupPlan {
+function composePlan(
+  schedule: Schedule,
+  skin: Skin,
+  sockets: readonly Socket[],
+): Omit<LayupPlan, "compared"> {
   const patterns = computePatterns(schedule, skin);
   const pieces = computePieces(schedule, skin, patterns);
   return {

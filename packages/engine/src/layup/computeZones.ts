@@ -78,6 +78,8 @@ function computeZone(
     laminateThicknessM: thicknessM.value,
     laminateThicknessLowM: thicknessM.low,
     laminateThicknessHighM: thicknessM.high,
+    skinArealMassKgM2:
+      (1 + schedule.ratio.value) * cloths.reduce((sumKgM2, cloth) => sumKgM2 + cloth.arealMassKgM2.value, 0),
     fibreVolumeFraction: thicknessM.value > 0 ? fibreM / thicknessM.value : 0,
     fillThicknessM: fill.value,
     fillThicknessLowM: fill.low,

@@ -1,5 +1,6 @@
 import type { WorkingTable } from "../foundation/stage";
 import { coatsWorking } from "./coatsWorking";
+import { comparedWorking } from "./comparedWorking";
 import { facesWorking } from "./facesWorking";
 import { fittingsWorking } from "./fittingsWorking";
 import type { LayupContext } from "./LayupContext";
@@ -15,4 +16,5 @@ export const layupWorking: WorkingTable<LayupContext> = {
   ...coatsWorking,
   ...zonesWorking,
   ...fittingsWorking,
+  ...comparedWorking,
 };

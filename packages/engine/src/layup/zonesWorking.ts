@@ -18,6 +18,15 @@ export const zonesWorking: WorkingTable<LayupContext> = {
       { name: "glass here", value: arealMass(zone.glassArealMassKgM2) },
     ]),
   },
+  "layup.zones[].skinArealMassKgM2": {
+    words: "skin over one square metre here, cured: glass and the resin it holds, the poured coats left out",
+    formula: "Σ areal mass × (1 + r)",
+    sources: ["mass-balance", "resin-glass-chart"],
+    inputs: zoneInputs((zone, layup) => [
+      { name: "glass here", value: arealMass(zone.glassArealMassKgM2) },
+      { name: "ratio r", value: count(layup.resinRatio) },
+    ]),
+  },
   ...bandWorking<LayupContext>("layup.zones[].laminateThickness", "M", {
     words: "thickness of the cured laminate without voids; resin soaked into the foam lies beneath it",
     formula: "t = Σ A (1/ρf + r/ρm)",

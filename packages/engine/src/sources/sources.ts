@@ -12,6 +12,11 @@ export const SOURCES = {
   convention: { title: "declared convention of this program", confidence: "CP" },
   geometry: { title: "plane geometry and trigonometry", confidence: "D" },
   "mass-balance": { title: "arithmetic: mass = density × volume, areal mass × area", confidence: "D" },
+  "shelf-packing": {
+    title:
+      "Coffman, Garey, Johnson and Tarjan, SIAM Journal on Computing 9 (1980): level-oriented packing (from memory)",
+    confidence: "M",
+  },
   "nist-811": { title: "NIST SP 811, exact unit factors (from memory)", confidence: "M" },
   "kulfan-2007": {
     title: "Kulfan and Bussoletti, class and shape functions (Kulfan, AIAA 2007-62; from memory)",
@@ -71,9 +76,25 @@ export const SOURCES = {
     confidence: "C",
   },
   "s-glass-memory": { title: "property sheets of high-strength glass fibre, from memory", confidence: "M" },
+  "fibre-memory": { title: "property sheets of carbon and basalt fibre, from memory", confidence: "M" },
+  "stiffness-memory": {
+    title: "textbook values of the stiffness of resins, fibres, foams and woods, from memory",
+    confidence: "M",
+  },
+  "xps-bending-test": {
+    title: "published bending test of extruded polystyrene at 26, 32 and 49 kg/m³: 13 to 16, 19 to 20, 34 to 35 MPa",
+    confidence: "C",
+  },
+  "hoff-wrinkling": {
+    title: "Hoff and Mautner 1945, wrinkling of a skin on foam: k 0.91 in theory, 0.5 as a knock-down (from memory)",
+    confidence: "M",
+  },
+  "kaw-laminate": {
+    title: "classical lamination theory: Kaw, Mechanics of Composite Materials, ch. 4 (from memory)",
+    confidence: "M",
+  },
   "resin-glass-chart": {
     title: "workshop chart of resin to glass by mass, hand lay-up 0.75 to 1.1 (a weak source)",
-  "fibre-memory": { title: "property sheets of carbon and basalt fibre, from memory", confidence: "M" },
     confidence: "c",
   },
   "wood-tables": {
