@@ -1,5 +1,6 @@
 import type { FinsInput } from "../finset/FinsInput";
 import type { BlankInput, GlassInput } from "../layup/GlassInput";
+import type { MaterialsInput } from "../materials/MaterialsInput";
 import type { ShopInput } from "../mix/ShopInput";
 import type { RecordEntry } from "./RecordEntry";
 
@@ -10,5 +11,6 @@ export interface StepsInput {
   readonly glass?: GlassInput;
   readonly fins?: FinsInput;
   readonly shop?: ShopInput;
+  readonly materials?: MaterialsInput;
   readonly record?: readonly RecordEntry[];
 }

@@ -68,7 +68,7 @@ export function buildSteps(
       handsOnS: computeHandsOnS(row, bench),
       waitS: computeWaitS(asked),
       noLoadS: computeNoLoadS(row, mix),
-      cautions: chooseCautions(row, choices, { input: board.glass, layup }),
+      cautions: chooseCautions(row, choices, { input: board.glass, layup, materials: board.materials }),
       done: doneIds.has(row.id),
       doneAt: standing.done.findLast(({ step }) => step === row.id)?.at ?? null,
     };

@@ -1,17 +1,20 @@
 import { CAUTIONS, type CautionId, RESIN_CAUTIONS } from "../constants/cautions";
 import type { Resin } from "../constants/Resin";
-import { RESINS } from "../constants/resins";
 import type { GlassInput } from "../layup/GlassInput";
 import type { LayupPlan } from "../layup/LayupPlan";
+import { findResin } from "../materials/listResins";
+import type { MaterialsInput } from "../materials/MaterialsInput";
 import type { Choices } from "./Choices";
 import type { StepRow } from "./StepRow";
 
+interface GlassAndResins {
+  readonly input: GlassInput | undefined;
+  readonly layup: LayupPlan | null;
+  readonly materials: MaterialsInput | undefined;
+}
+
 /** The usual cautions at a step, in words: the step's own, and those of the resin that is opened there. */
-export function chooseCautions(
-  row: StepRow,
-  choices: Choices,
-  glass: { readonly input: GlassInput | undefined; readonly layup: LayupPlan | null },
-): readonly string[] {
+export function chooseCautions(row: StepRow, choices: Choices, glass: GlassAndResins): readonly string[] {
   const ids: CautionId[] = [...ownCautions(row, choices)];
   if (row.labour.kind === "coat") {
     const coat = row.labour.coat;
@@ -30,14 +33,11 @@ function ownCautions({ cautions }: StepRow, { boxes, plug }: Choices): readonly 
 }
 
 /** The kind of the coat's resin; where it is not known every kind that the board names, and else all of them. */
-function resinKinds(
-  coat: string,
-  glass: { readonly input: GlassInput | undefined; readonly layup: LayupPlan | null },
-): readonly Resin["kind"][] {
+function resinKinds(coat: string, glass: GlassAndResins): readonly Resin["kind"][] {
   const own = glass.layup?.coats.find(({ id }) => id === coat)?.resin;
   const { resin, boxResin } = glass.input ?? {};
   const named = typeof resin === "string" ? [resin] : Object.values(resin ?? {});
   const ids = own !== undefined ? [own] : [...named, ...(boxResin === undefined ? [] : [boxResin])];
-  const kinds = ids.flatMap((id) => (Object.hasOwn(RESINS, id) ? [RESINS[id]!.kind] : []));
+  const kinds = ids.flatMap((id) => findResin(glass.materials, id)?.kind ?? []);
   return kinds.length > 0 ? kinds : ["peroxide", "two-part", "sunlight"];
 }
