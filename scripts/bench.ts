@@ -1,8 +1,9 @@
 import { spawnSync } from "node:child_process";
 import { cpus } from "node:os";
 import { DEMO_BOARDS, readBoardFile } from "@lapline/contract";
-import { type Board, planBuild } from "@lapline/engine";
+import { type Board, buildBoardMesh, planBuild } from "@lapline/engine";
 import { buildTemplate, type PaperName, type TemplateKind, templatePdf } from "@lapline/present/paper";
+import { solid3mf, solidGlb } from "@lapline/present/solid";
 import { buildFinset } from "../packages/engine/src/finset/buildFinset";
 import { buildLayup } from "../packages/engine/src/layup/buildLayup";
 import { buildMix } from "../packages/engine/src/mix/buildMix";
@@ -24,6 +25,8 @@ const PAPERS: ReadonlyArray<readonly [TemplateKind, PaperName]> = [
   ["fins", "roll"],
   ["outline", "a4"],
 ];
+/** For what takes a tenth of a second and more. */
+const FEW = { warmUp: 3, runs: 15 };
 /** Megabytes for the young generation, so that one plan fits into it whole while its memory is measured. */
 const YOUNG_MB = 256;
 
@@ -54,6 +57,8 @@ async function reportTimes(): Promise<void> {
   for (const { id, board } of boards) reportGrowth(id, board, yardstick);
   console.log("\npaper, from the plan to the bytes of a PDF (goal for the fins on A4: under 300 ms)");
   for (const { id, board } of boards) await reportPaper(id, board, yardstick);
+  console.log("\nthe solid in a file, from the survey to the bytes");
+  for (const { id, board } of boards) await reportSolid(id, board, yardstick);
   console.log("\nmemory that one plan allocates");
   const flags = ["--expose-gc", `--min-semi-space-size=${YOUNG_MB}`, `--max-semi-space-size=${YOUNG_MB}`];
   spawnSync(process.execPath, [...flags, process.argv[1] ?? "", "--memory"], { stdio: "inherit" });
@@ -112,6 +117,25 @@ async function reportPaper(id: string, board: Board, yardstick: Timing): Promise
     };
     line(`${of} ${paper}`, await measureWait(make), yardstick);
   }
+}
+
+async function reportSolid(id: string, board: Board, yardstick: Timing): Promise<void> {
+  const makeMesh = () => {
+    const mesh = buildBoardMesh(board.survey);
+    if (mesh === null) throw new Error(`${id}: no solid`);
+    return mesh;
+  };
+  const solid = { name: board.name, engine: planBuild(board).engine, mesh: makeMesh() };
+  console.log(id);
+  line("mesh", measureTime(makeMesh, FEW), yardstick, `${solid.mesh.triangles.length / 3} triangles`);
+  const sizeOf = (bytes: Uint8Array) => `${(bytes.length / 1e6).toFixed(2)} MB`;
+  line(
+    "3MF",
+    measureTime(() => solid3mf(solid), FEW),
+    yardstick,
+    sizeOf(solid3mf(solid)),
+  );
+  line("glTF", await measureWait(() => solidGlb(solid)), yardstick, sizeOf(await solidGlb(solid)));
 }
 
 function line(name: string, timing: Timing, yardstick: Timing, note = ""): void {
