@@ -1,4 +1,5 @@
 import type { CalendarEntry } from "./calendar/CalendarPlan";
+import type { CutPlan } from "./cutplan/CutPlan";
 import type { FinsetPlan } from "./finset/FinsetPlan";
 import type { Assumption, Finding } from "./foundation/stage";
 import type { LayupPlan } from "./layup/LayupPlan";
@@ -16,7 +17,7 @@ export interface Plan {
   readonly shape: ShapePlan | null;
   readonly finset: FinsetPlan | null;
   readonly layup: LayupPlan | null;
-  readonly cutplan: null;
+  readonly cutplan: CutPlan | null;
   readonly mix: MixPlan | null;
   readonly sanding: null;
   /** Null where the blank was not weighed. */

@@ -1,5 +1,6 @@
 import type { Board } from "./Board";
 import type { CalendarEntry } from "./calendar/CalendarPlan";
+import type { CutPlan } from "./cutplan/CutPlan";
 import type { FinsetPlan } from "./finset/FinsetPlan";
 import { type Assumption, type Finding, finding, type Severity, type Stage } from "./foundation/stage";
 import type { LayupPlan } from "./layup/LayupPlan";
@@ -17,6 +18,7 @@ interface Stages {
   readonly shape: Stage<BoardShape>;
   readonly finset: Stage<FinsetPlan>;
   readonly layup: Stage<LayupPlan>;
+  readonly cutplan: Stage<CutPlan>;
   readonly mix: Stage<MixPlan>;
   readonly byWeight: Stage<ByWeightPlan>;
   readonly weight: Stage<WeightPlan>;
@@ -30,7 +32,6 @@ const ORDER: readonly Severity[] = ["blocker", "warning", "note"];
 
 /** Parts of the plan that no stage builds yet, each with what a builder does meanwhile. */
 const NOT_BUILT: ReadonlyArray<readonly [path: string, words: string]> = [
-  ["cutplan", "pieces are not laid out on the roll yet: the lengths to cut stand with the cloth pieces"],
   ["sanding", "the film budget is not reckoned yet: stop when the shine is gone and the weave does not show"],
   ["cost", "costs are not reckoned yet"],
 ];
@@ -50,7 +51,7 @@ export function assemblePlan(board: Board, stages: Stages): Plan {
     shape: stages.shape.value?.plan ?? null,
     finset: stages.finset.value,
     layup: stages.layup.value,
-    cutplan: null,
+    cutplan: stages.cutplan.value,
     mix: stages.mix.value,
     sanding: null,
     byWeight: stages.byWeight.value,

@@ -1,5 +1,6 @@
 import type { Board } from "./Board";
 import { calendarWorking } from "./calendar/calendarWorking";
+import { cutplanWorking } from "./cutplan/cutplanWorking";
 import { finsetWorking } from "./finset/finsetWorking";
 import { describeKey } from "./foundation/describeKey";
 import type { Quantity } from "./foundation/quantity";
@@ -36,6 +37,7 @@ const TABLES: ReadonlyArray<WorkingTable<WorkingContext>> = [
   shapeWorking,
   finsetWorking,
   layupWorking,
+  cutplanWorking,
   mixWorking,
   weightWorking,
   stepsWorking,
@@ -47,6 +49,7 @@ const BUILT_FROM: Readonly<Record<string, readonly string[]>> = {
   shape: ["survey", "shape"],
   finset: ["fins", "finset", "survey"],
   layup: ["glass", "blank", "layup"],
+  cutplan: ["shop.rolls", "glass", "cutplan"],
   mix: ["shop", "mix", "glass"],
   byWeight: ["blank", "survey.section"],
   weight: ["blank", "glass", "weight"],

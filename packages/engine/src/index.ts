@@ -16,6 +16,7 @@ export type {
   ToeInput,
 } from "./finset/FinsInput";
 export type { HouseSetOffer } from "./finset/offerHouseSet";
+export { SEAM_OVERLAP_M, SHEARS_GAP_M } from "./constants/rollCutting";
 export { findNearest } from "./foundation/findNearest";
 export { formatLength } from "./foundation/formatLength";
 export { formatQuantity } from "./foundation/formatQuantity";

@@ -1,6 +1,7 @@
 import { assemblePlan } from "./assemblePlan";
 import type { Board } from "./Board";
 import { buildCalendar } from "./calendar/buildCalendar";
+import { buildCutplan } from "./cutplan/buildCutplan";
 import { buildFinset } from "./finset/buildFinset";
 import { buildLayup } from "./layup/buildLayup";
 import { buildMix } from "./mix/buildMix";
@@ -21,11 +22,24 @@ export function planBuild(board: Board): Plan {
   const shape = buildShape(survey.value);
   const finset = buildFinset(board.fins, shape.value);
   const layup = buildLayup(board, shape.value);
+  const cutplan = buildCutplan(board, layup.value);
   const mix = buildMix(board, layup.value, shape.value?.plan.outline);
   const byWeight = compareByWeight(board, shape.value);
   const weight = buildWeight(board, shape.value, layup.value);
   const steps = buildSteps(board, { finset: finset.value, layup: layup.value, mix: mix.value });
   const calendar = buildCalendar(board, { steps: steps.value, layup: layup.value, mix: mix.value });
   const water = buildWater(board, steps.value, calendar.value);
-  return assemblePlan(board, { survey, shape, finset, layup, mix, byWeight, weight, steps, calendar, water });
+  return assemblePlan(board, {
+    survey,
+    shape,
+    finset,
+    layup,
+    cutplan,
+    mix,
+    byWeight,
+    weight,
+    steps,
+    calendar,
+    water,
+  });
 }

@@ -1,6 +1,7 @@
 import type { Plan } from "@lapline/engine";
 import { z } from "zod";
 import { calendarSchema } from "./calendarSchema";
+import { cutplanSchema } from "./cutplanSchema";
 import { finsetSchema } from "./finsetSchema";
 import { layupSchema } from "./layupSchema";
 import type { Mirrors } from "./Mirrors";
@@ -33,7 +34,7 @@ const plan = z.object({
   shape: shapeSchema.nullable(),
   finset: finsetSchema.nullable(),
   layup: layupSchema.nullable(),
-  cutplan: z.null(),
+  cutplan: cutplanSchema.nullable(),
   mix: mixSchema.nullable(),
   sanding: z.null(),
   byWeight: byWeightSchema.nullable(),

@@ -2,6 +2,7 @@ import type { Plan, Units } from "@lapline/engine";
 import { assumptionsBlock } from "./assumptionsBlock";
 import type { Block } from "./Block";
 import { calendarBlock } from "./calendarBlock";
+import { cutBlock } from "./cutBlock";
 import { findingLines, findingsBlock } from "./findingsBlock";
 import { finsBlock } from "./fins/finsBlock";
 import { glassBlock } from "./glassBlock";
@@ -25,7 +26,7 @@ export function formatPlanText(plan: Plan, { units }: TextOptions): string {
     measureBlock(plan, units),
     finsBlock(plan, units),
     glassBlock(plan, units),
-    { title: "CUT", lines: missingLines(plan, "cutplan", units) },
+    cutBlock(plan, units),
     mixBlock(plan, units),
     { title: "SAND", lines: missingLines(plan, "sanding", units) },
     waterBlock(plan),
@@ -59,7 +60,7 @@ function titleLines(title: string): readonly string[] {
   return [`${title} ${"-".repeat(Math.max(0, PAGE_WIDTH - title.length - 1))}`];
 }
 
-function missingLines(plan: Plan, stage: "cutplan" | "sanding", units: Units): readonly string[] {
+function missingLines(plan: Plan, stage: "sanding", units: Units): readonly string[] {
   return sayWhyMissing(plan, stage, units).flatMap((reason) => wrapText(reason, { indent: 2, hanging: 4 }));
 }
 

@@ -1,0 +1,43 @@
+import { count, formatQuantity, fraction, length, type Plan, type Units } from "@lapline/engine";
+import type { Reader } from "../language/Reader";
+import { tell } from "../language/tell";
+import { cutSteps } from "../words/cutWords";
+import type { Block } from "./Block";
+import { sayWhyMissing } from "./sayWhyMissing";
+import { wrapText } from "./wrapText";
+
+type Roll = NonNullable<Plan["cutplan"]>["rolls"][number];
+
+/** What to buy of each cloth, and the cuts in order. */
+export function cutBlock(plan: Plan, units: Units): Block {
+  const { cutplan, layup } = plan;
+  if (cutplan === null || layup === null || cutplan.rolls.length === 0) {
+    const lines = sayWhyMissing(plan, "cutplan", units).flatMap((reason) =>
+      wrapText(reason, { indent: 2, hanging: 4 }),
+    );
+    return { title: "CUT", lines };
+  }
+  const reader: Reader = { units, language: "en" };
+  const lines = cutplan.rolls.flatMap((roll, i) => [
+    ...(i > 0 ? [""] : []),
+    ...wrapText(headOf(roll, reader), { indent: 2, hanging: 4 }),
+    ...cutSteps(roll, layup, reader).flatMap((step) => {
+      const off = formatQuantity(length(step.lengthM), units);
+      const t = tell(reader);
+      const first = t`cut ${step.number}: ${off} off the roll, straight across, for ${step.pieces.join(", ")}`;
+      return [
+        ...wrapText(first, { indent: 4, hanging: 6 }),
+        ...step.sentences.flatMap((sentence) => wrapText(sentence, { indent: 6 })),
+      ];
+    }),
+  ]);
+  return { title: "CUT", lines };
+}
+
+function headOf(roll: Roll, reader: Reader): string {
+  const t = tell(reader);
+  const buy = t`${roll.cloth}: buy ${length(roll.lengthM)} of a roll ${length(roll.widthM)} wide; ${fraction(roll.usedRatio)} of it ends up on the board`;
+  return roll.cost === null
+    ? buy
+    : t`${buy}; cloth for ${count(roll.cost)} at ${count(roll.price ?? 0)} a metre`;
+}
