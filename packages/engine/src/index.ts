@@ -3,8 +3,10 @@ export { buildBoardMesh } from "./buildBoardMesh";
 export { buildHouseSetOffers } from "./buildHouseSetOffers";
 export { CAUTIONS } from "./constants/cautions";
 export { HOUSE_SETS, type HouseSet } from "./constants/houseSets";
+export { SHEARS_GAP_M } from "./constants/rollCutting";
 export { TAPE_OVER_STRAIGHT } from "./constants/surveyDefaults";
 export { TAPE_STEPS } from "./constants/tapeSteps";
+export { outlineOnRoll, type RollPoint } from "./cutplan/outlineOnRoll";
 export { type Explanation, explain } from "./explain";
 export type {
   Arrangement,
@@ -16,7 +18,6 @@ export type {
   ToeInput,
 } from "./finset/FinsInput";
 export type { HouseSetOffer } from "./finset/offerHouseSet";
-export { SEAM_OVERLAP_M, SHEARS_GAP_M } from "./constants/rollCutting";
 export { findNearest } from "./foundation/findNearest";
 export { formatLength } from "./foundation/formatLength";
 export { formatQuantity } from "./foundation/formatQuantity";
@@ -43,8 +44,8 @@ export { quoteText } from "./foundation/quoteText";
 export { DIMENSION_WORDS } from "./foundation/readableUnits";
 export type { Assumption, Finding, Severity } from "./foundation/stage";
 export type { BlankInput, FaceLayersInput, GlassInput, PatchInput } from "./layup/GlassInput";
-export type { ShopInput } from "./mix/ShopInput";
 export type { MaterialsInput } from "./materials/MaterialsInput";
+export type { ShopInput } from "./mix/ShopInput";
 export type { Plan } from "./Plan";
 export { planBuild } from "./planBuild";
 export type { Mesh } from "./shape/buildMesh";

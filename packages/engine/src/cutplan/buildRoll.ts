@@ -84,7 +84,7 @@ function fitPiece(piece: PiecePlan, layup: LayupPlan, rollWidthM: number): Fitte
 }
 
 function makeStrip(piece: PiecePlan, pattern: PatternPlan, part: PiecePart): PieceToLay {
-  const points = cutPart(pattern.points, part, SEAM_OVERLAP_M.value);
+  const points = cutPart(pattern.points, part);
   const hangsM = piece.extent === null && piece.lengthM > pattern.lengthM ? OVERHANG_M.value : 0;
   return {
     id: part === "whole" ? piece.id : `${piece.id}-${part}`,

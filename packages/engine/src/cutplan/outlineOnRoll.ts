@@ -1,3 +1,4 @@
+import { SEAM_OVERLAP_M } from "../constants/rollCutting";
 import type { PatternPlan, PatternPoint } from "../layup/LayupPlan";
 import type { PiecePart, PlacedPiece } from "./CutPlan";
 
@@ -8,12 +9,8 @@ export interface RollPoint {
 }
 
 /** The flat edge of a placed piece on its roll; what hangs over for trimming is left out. */
-export function outlineOnRoll(
-  pattern: PatternPlan,
-  placed: PlacedPiece,
-  overlapM: number,
-): readonly RollPoint[] {
-  const outline = turnOutline(cutPart(pattern.points, placed.part, overlapM), placed.turnRad);
+export function outlineOnRoll(pattern: PatternPlan, placed: PlacedPiece): readonly RollPoint[] {
+  const outline = turnOutline(cutPart(pattern.points, placed.part), placed.turnRad);
   const hangsM = (placed.lengthM - outline.lengthM) / 2;
   return outline.points.map(({ alongM, acrossM }) => ({
     alongM: alongM + placed.fromStartM + hangsM,
@@ -53,14 +50,10 @@ export function turnOutline(points: readonly PatternPoint[], turnRad: number): T
 }
 
 /** One strip of a piece with a seam on the stringer: its own half and half of the overlap. */
-export function cutPart(
-  points: readonly PatternPoint[],
-  part: PiecePart,
-  overlapM: number,
-): readonly PatternPoint[] {
+export function cutPart(points: readonly PatternPoint[], part: PiecePart): readonly PatternPoint[] {
   if (part === "whole") return points;
   const sign = part === "left" ? 1 : -1;
-  const insideM = ({ acrossM }: PatternPoint) => sign * acrossM + overlapM / 2;
+  const insideM = ({ acrossM }: PatternPoint) => sign * acrossM + SEAM_OVERLAP_M.value / 2;
   return points.flatMap((point, i) => {
     const next = points[(i + 1) % points.length]!;
     const [here, there] = [insideM(point), insideM(next)];

@@ -97,7 +97,6 @@ export const SOURCES = {
     title: "workshop chart of resin to glass by mass, hand lay-up 0.75 to 1.1 (a weak source)",
     confidence: "c",
   },
-  "fibre-memory": { title: "property sheets of carbon and basalt fibre, from memory", confidence: "M" },
   "wood-tables": {
     title:
       "published tables of seasoned wood: basswood 26 lb/ft³, balsa 170, spruce 450, red cedar 380 kg/m³",
