@@ -164,6 +164,8 @@ describe("what cannot be set out", () => {
   });
 
   it("stops a measure from the crotch of a tail that has none", () => {
+    const quad = { arrangement: "quad", set: [front, rear], fromTailOf: "crotch" } as const;
+    expect(blockers(quad).filter(({ code }) => code === "finset.no-crotch")).toHaveLength(1);
     expect(blockers(twin({}, { fromTailOf: "crotch" }))[0]).toMatchObject({
       code: "finset.no-crotch",
       path: "fins.fromTailOf",

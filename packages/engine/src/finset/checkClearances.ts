@@ -81,9 +81,9 @@ function cureOf(
 }
 
 /** By their plain names where they stand on one side. */
-function nameBoth(who: string, spot: FinSpot, next: FinSpot): string {
-  if (next.fin.fin === spot.fin.fin) return `two ${spot.fin.fin}`;
-  return `${who} and ${next.side === spot.side ? next.fin.fin : next.id}`;
+function nameBoth(who: string, spot: FinSpot, next: FinSpot): Phrase {
+  if (next.fin.fin === spot.fin.fin) return say`two ${spot.fin.fin}`;
+  return say`${who} and ${next.side === spot.side ? next.fin.fin : next.id}`;
 }
 
 function checkBox(who: string, depthM: number, clearance: Room, make: Make): void {
@@ -120,9 +120,10 @@ function checkAbove(who: string, depthM: number, foamAboveM: number, make: Make)
     );
 }
 
-function checkBeside(who: string, { foamBesideM, toRailM, toStringerM }: ClearancePlan, make: Make): void {
+function checkBeside(who: string, { foamUnderM, foamBesideM, toRailM, toStringerM }: Room, make: Make): void {
   const least = FIN_CLEARANCES;
-  if (foamBesideM !== null && foamBesideM < least.foamBesideM)
+  // A box that comes out of the deck has none beside it either: a shallower one is the cure, and is said above.
+  if (foamUnderM !== null && foamUnderM > 0 && foamBesideM !== null && foamBesideM < least.foamBesideM)
     make(
       "warning",
       "finset.foam-beside",
@@ -146,7 +147,7 @@ function checkBeside(who: string, { foamBesideM, toRailM, toStringerM }: Clearan
 }
 
 function checkNext(
-  both: string,
+  both: Phrase,
   cure: (byM: number) => Phrase,
   { toNextM }: ClearancePlan,
   make: Make,
@@ -154,15 +155,19 @@ function checkNext(
   const leastM = FIN_CLEARANCES.betweenBoxesM;
   if (toNextM === null) return;
   if (toNextM <= 0)
-    make("blocker", "finset.boxes-overlap", "fromTail", [
-      `the ${both} fins are in one place: `,
-      ...cure(leastM),
-    ]);
+    make(
+      "blocker",
+      "finset.boxes-overlap",
+      "fromTail",
+      say`the ${both} fins are in one place: ${cure(leastM)}`,
+    );
   else if (toNextM < leastM)
-    make("warning", "finset.box-to-box", "fromTail", [
-      ...say`only ${length(toNextM)} is left between the ${both} fins, where ${length(leastM)} is common practice: `,
-      ...cure(leastM - toNextM),
-    ]);
+    make(
+      "warning",
+      "finset.box-to-box",
+      "fromTail",
+      say`only ${length(toNextM)} is left between the ${both} fins, where ${length(leastM)} is common practice: ${cure(leastM - toNextM)}`,
+    );
 }
 
 function checkBow(who: string, { bowUnderBaseM }: ClearancePlan, make: Make): void {

@@ -27,6 +27,12 @@ describe("room around a box that stands square, by subtraction", () => {
     expect(clearance.foamBesideM).toBeCloseTo(0.03, 5);
   });
 
+  it("says of a box that comes out of the deck only that, and not that its floor has no foam beside it", () => {
+    const deep = codes(set([{ ...front, box: { ...box, depthM: 0.06 } }]));
+    expect(deep).toContain("finset.box-too-deep");
+    expect(deep).not.toContain("finset.foam-beside");
+  });
+
   it("counts half the width off the rail's and the stringer's distance", () => {
     expect(clearance.toRailM).toBeCloseTo(0.03, 9);
     expect(clearance.toStringerM).toBeCloseTo(0.15, 12);

@@ -46,7 +46,9 @@ export function placeFins(request: PlaceRequest): PlacedFins {
   for (const listed of request.fins) {
     const placed = placeFin(request, listed);
     if (!("base" in placed)) {
-      findings.push(placed);
+      // What is wrong with how all of them are measured is said once.
+      if (!findings.some(({ code, path }) => code === placed.code && path === placed.path))
+        findings.push(placed);
       continue;
     }
     const { base, own } = placed;
