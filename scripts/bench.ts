@@ -111,7 +111,7 @@ async function reportPaper(id: string, board: Board, yardstick: Timing): Promise
   console.log(id);
   for (const [of, paper] of PAPERS) {
     const make = async () => {
-      const template = buildTemplate(plan, { of, units: "inch" });
+      const template = buildTemplate(plan, { of, reader: { units: "inch", language: "en" } });
       if (template === null) throw new Error(`${id}: no ${of}`);
       return templatePdf(template, { paper, madeOn });
     };

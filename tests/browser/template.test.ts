@@ -23,7 +23,7 @@ const PLANS = DEMO_BOARDS.map(({ id, text }) => {
 });
 
 function svgOf(plan: Plan, of: "fins" | "outline" | "cloth"): string {
-  const template = buildTemplate(plan, { of, units: "mm" });
+  const template = buildTemplate(plan, { of, reader: { units: "mm", language: "en" } });
   if (template === null) throw new Error(`no ${of}`);
   return templateSvg(template, { date: "2026-04-11" });
 }

@@ -42,27 +42,35 @@ describe.each(DEMO_PLANS)("$id", ({ plan }) => {
   const shape = present(plan.shape);
   const views = UNITS.flatMap((units) =>
     (["deck", "bottom"] as const).flatMap((face) =>
-      [true, false].map((stands) => ({ units, face, stands, widthMm: stands ? 82 : 260 })),
+      [true, false].map((stands) => ({
+        reader: { units, language: "en" } as const,
+        face,
+        stands,
+        widthMm: stands ? 82 : 260,
+      })),
     ),
   );
 
-  test.each(views)("plan view, $face, stands $stands, $units: the edge is the plan's outline", (view) => {
-    const drawing = present(planDrawing(plan, view));
-    const [edge = []] = readPaths(svgOf(drawing), "outline", "pen-thick");
-    const truth = [
-      ...shape.outline.map(({ fromTailM, leftM }) => ({ fromTailM, leftM })),
-      ...shape.outline.map(({ fromTailM, rightM }) => ({ fromTailM, leftM: -rightM })).reverse(),
-    ];
-    expect(edge).toHaveLength(truth.length);
-    edge.forEach((point, i) => {
-      const at = measureOnBoard(drawing, point);
-      expect(Math.abs(at.fromTailM - (truth[i]?.fromTailM ?? 0))).toBeLessThan(WITHIN_M);
-      expect(Math.abs(at.leftM - (truth[i]?.leftM ?? 0))).toBeLessThan(WITHIN_M);
-    });
-  });
+  test.each(views)(
+    "plan view, $face, stands $stands, $reader.units: the edge is the plan's outline",
+    (view) => {
+      const drawing = present(planDrawing(plan, view));
+      const [edge = []] = readPaths(svgOf(drawing), "outline", "pen-thick");
+      const truth = [
+        ...shape.outline.map(({ fromTailM, leftM }) => ({ fromTailM, leftM })),
+        ...shape.outline.map(({ fromTailM, rightM }) => ({ fromTailM, leftM: -rightM })).reverse(),
+      ];
+      expect(edge).toHaveLength(truth.length);
+      edge.forEach((point, i) => {
+        const at = measureOnBoard(drawing, point);
+        expect(Math.abs(at.fromTailM - (truth[i]?.fromTailM ?? 0))).toBeLessThan(WITHIN_M);
+        expect(Math.abs(at.leftM - (truth[i]?.leftM ?? 0))).toBeLessThan(WITHIN_M);
+      });
+    },
+  );
 
   test.each(views)(
-    "plan view, $face, stands $stands, $units: nothing leaves the sheet; figures are the plan's",
+    "plan view, $face, stands $stands, $reader.units: nothing leaves the sheet; figures are the plan's",
     (view) => {
       const drawing = present(planDrawing(plan, view));
       const svg = svgOf(drawing);
@@ -77,37 +85,42 @@ describe.each(DEMO_PLANS)("$id", ({ plan }) => {
       }
       const figures = readTexts(svg, "dimensions").map(({ text }) => text);
       for (const widthM of [shape.widthMaxM, ...shape.widths.map((width) => width.widthM)])
-        expect(figures).toContain(formatQuantity(length(widthM), view.units));
-      expect(figures.join()).toContain(formatQuantity(length(shape.lengthTapeM), view.units));
+        expect(figures).toContain(formatQuantity(length(widthM), view.reader.units));
+      expect(figures.join()).toContain(formatQuantity(length(shape.lengthTapeM), view.reader.units));
       const readings = readTexts(svg, "readings").map(({ text }) => text);
       const read = shape.readings.filter(({ path }) => /\.(left|right)$/.test(path));
       expect(readings).toHaveLength(read.length);
       for (const { readM } of read) {
-        expect(readings).toContain(formatQuantity(length(readM), view.units).replace(/ (in|mm)$/, ""));
+        expect(readings).toContain(formatQuantity(length(readM), view.reader.units).replace(/ (in|mm)$/, ""));
       }
     },
   );
 
-  test.each(views)("plan view, $face, stands $stands, $units: no word or figure meets a fin", (view) => {
-    const drawing = present(planDrawing(plan, view));
-    const { origin, alongMmPerM: along, acrossMmPerM: across } = drawing.frame;
-    const fins = present(plan.finset).marks.map((mark) =>
-      boxAround(
-        [mark.trailing.at, mark.leading.at, ...(mark.box?.corners ?? [])].map(({ xM, yM }) => ({
-          x: origin.x + xM * along.x + yM * across.x,
-          y: origin.y + xM * along.y + yM * across.y,
-        })),
-      ),
-    );
-    const texts = drawing.layers.flatMap(({ items }) => items.flatMap((item) => textBoxes(item)));
-    const worst = present(drawing.layers.find(({ id }) => id === "worst")).items;
-    expect(worst.some(({ kind }) => kind === "text")).toBe(Math.abs(shape.symmetry.worstM) >= 0.001);
-    for (const text of texts) for (const fin of fins) expect(boxesMeet(text, fin)).toBe(false);
-  });
+  test.each(views)(
+    "plan view, $face, stands $stands, $reader.units: no word or figure meets a fin",
+    (view) => {
+      const drawing = present(planDrawing(plan, view));
+      const { origin, alongMmPerM: along, acrossMmPerM: across } = drawing.frame;
+      const fins = present(plan.finset).marks.map((mark) =>
+        boxAround(
+          [mark.trailing.at, mark.leading.at, ...(mark.box?.corners ?? [])].map(({ xM, yM }) => ({
+            x: origin.x + xM * along.x + yM * across.x,
+            y: origin.y + xM * along.y + yM * across.y,
+          })),
+        ),
+      );
+      const texts = drawing.layers.flatMap(({ items }) => items.flatMap((item) => textBoxes(item)));
+      const worst = present(drawing.layers.find(({ id }) => id === "worst")).items;
+      expect(worst.some(({ kind }) => kind === "text")).toBe(Math.abs(shape.symmetry.worstM) >= 0.001);
+      for (const text of texts) for (const fin of fins) expect(boxesMeet(text, fin)).toBe(false);
+    },
+  );
 
   test("plan view: left and right are where the words say, deck up and bottom up", () => {
     for (const face of ["deck", "bottom"] as const) {
-      const drawing = present(planDrawing(plan, { units: "mm", face, stands: true, widthMm: 90 }));
+      const drawing = present(
+        planDrawing(plan, { reader: { units: "mm", language: "en" }, face, stands: true, widthMm: 90 }),
+      );
       const words = readTexts(svgOf(drawing), "words");
       const left = present(words.find(({ text }) => text.startsWith("LEFT")));
       const right = present(words.find(({ text }) => text === "RIGHT"));
@@ -119,7 +132,7 @@ describe.each(DEMO_PLANS)("$id", ({ plan }) => {
   test("marking-out: every mark where the plan has it, LEFT at the reader's right, figures from the plan", () => {
     const finset = present(plan.finset);
     for (const units of UNITS) {
-      const drawing = present(finDrawing(plan, { units, widthMm: 130 }));
+      const drawing = present(finDrawing(plan, { reader: { units, language: "en" }, widthMm: 130 }));
       const svg = svgOf(drawing);
       const bases = readPaths(svg, "fins", "pen-thick").map((path) =>
         path.map((point) => measureOnBoard(drawing, point)),
@@ -141,19 +154,21 @@ describe.each(DEMO_PLANS)("$id", ({ plan }) => {
       const fromRail = readTexts(svg, "from-rail").map(({ text }) => text);
       const strings = readTexts(svg, "strings").map(({ text }) => text);
       for (const mark of finset.marks) {
-        expect(fromTail).toContain(formatTapeLength(mark.trailing.fromTailTapeM, units));
+        expect(fromTail).toContain(formatTapeLength(mark.trailing.fromTailTapeM, { units, language: "en" }));
         if (mark.side === "centre") continue;
         for (const end of [mark.trailing, mark.leading])
-          expect(fromLine).toContain(formatBareTapeLength(end.fromCentrelineM, units));
-        expect(strings).toContain(formatTapeLength(Math.abs(mark.aimBesideNoseM), units));
+          expect(fromLine).toContain(formatBareTapeLength(end.fromCentrelineM, { units, language: "en" }));
+        expect(strings).toContain(formatTapeLength(Math.abs(mark.aimBesideNoseM), { units, language: "en" }));
         if (!sidesAgree(finset) || mark.side === "left")
-          expect(fromRail).toContain(formatBareTapeLength(mark.trailing.fromRailM, units));
+          expect(fromRail).toContain(
+            formatBareTapeLength(mark.trailing.fromRailM, { units, language: "en" }),
+          );
       }
     }
   });
 
   test("side view: bottom and deck are the plan's rocker and thickness, heights by the stated factor", () => {
-    const drawing = present(profileDrawing(plan, { units: "mm", widthMm: 260 }));
+    const drawing = present(profileDrawing(plan, { reader: { units: "mm", language: "en" }, widthMm: 260 }));
     const [edge = []] = readPaths(svgOf(drawing), "outline", "pen-thick");
     const truth = [
       ...shape.profile.map(({ fromTailM, rockerM }) => ({ fromTailM, upM: rockerM })),
@@ -171,7 +186,7 @@ describe.each(DEMO_PLANS)("$id", ({ plan }) => {
   });
 
   test("skin strip: each band as thick as the plan's layer, by the stated factor", () => {
-    const drawing = present(skinStrip(plan, { units: "mm", widthMm: 400 }));
+    const drawing = present(skinStrip(plan, { reader: { units: "mm", language: "en" }, widthMm: 400 }));
     const [, times] = present(/drawn (\d+) times/.exec(drawing.notes.join(" ")));
     const bands = readPaths(svgOf(drawing), "skin", "hatch-cloth").map(
       (band) => (band[2]?.y ?? 0) - (band[0]?.y ?? 0),
@@ -202,10 +217,17 @@ describe("what cannot be drawn", () => {
   const [demo] = DEMO_PLANS;
   const bare: Plan = { ...present(demo).plan, shape: null, finset: null, layup: null };
   test("is null, never an empty board", () => {
-    expect(planDrawing(bare, { units: "mm", face: "deck", stands: false, widthMm: 200 })).toBeNull();
-    expect(profileDrawing(bare, { units: "mm", widthMm: 200 })).toBeNull();
-    expect(finDrawing(bare, { units: "mm", widthMm: 200 })).toBeNull();
-    expect(skinStrip(bare, { units: "mm", widthMm: 200 })).toBeNull();
+    expect(
+      planDrawing(bare, {
+        reader: { units: "mm", language: "en" },
+        face: "deck",
+        stands: false,
+        widthMm: 200,
+      }),
+    ).toBeNull();
+    expect(profileDrawing(bare, { reader: { units: "mm", language: "en" }, widthMm: 200 })).toBeNull();
+    expect(finDrawing(bare, { reader: { units: "mm", language: "en" }, widthMm: 200 })).toBeNull();
+    expect(skinStrip(bare, { reader: { units: "mm", language: "en" }, widthMm: 200 })).toBeNull();
     expect(silhouetteDrawing(bare, 60)).toBeNull();
   });
 });
@@ -228,13 +250,16 @@ test("a swallow tail is drawn with its notch, from the tips to the crotch that t
   const plan = planBuild(read.board);
   const crotchM = present(present(plan.shape).notch).depthM;
   const drawing = present(
-    planDrawing({ ...plan, finset: null }, { units: "mm", face: "deck", stands: true, widthMm: 90 }),
+    planDrawing(
+      { ...plan, finset: null },
+      { reader: { units: "mm", language: "en" }, face: "deck", stands: true, widthMm: 90 },
+    ),
   );
   const [edge = []] = readPaths(svgOf(drawing), "outline", "pen-thick");
   const notch = measureOnBoard(drawing, present(edge.at(-1)));
   expect(notch.fromTailM).toBeCloseTo(crotchM, 5);
   expect(notch.leftM).toBeCloseTo(0, 5);
-  const fins = present(finDrawing(plan, { units: "mm", widthMm: 90 }));
+  const fins = present(finDrawing(plan, { reader: { units: "mm", language: "en" }, widthMm: 90 }));
   const [tail = []] = readPaths(svgOf(fins), "outline", "pen-thick");
   expect(tail.some((point) => Math.abs(measureOnBoard(fins, point).fromTailM - crotchM) < WITHIN_M)).toBe(
     true,

@@ -34,7 +34,9 @@ describe.each(["average", "rail", "centreline"])("the check drawing, sides by %s
     "$id: strings run over both marks to where the plan says, and diagonals to the marks",
     (pair) => {
       for (const units of UNITS) {
-        const drawing = present(checkDrawing(plan, pair.id, { units, widthMm: 150 }));
+        const drawing = present(
+          checkDrawing(plan, pair.id, { reader: { units, language: "en" }, widthMm: 150 }),
+        );
         const svg = svgOf(drawing);
         const strings = readPaths(svg, "strings", "pen-phantom").map((path) =>
           path.map((point) => measureOnBoard(drawing, point)),
@@ -50,7 +52,7 @@ describe.each(["average", "rail", "centreline"])("the check drawing, sides by %s
           const onString = present(from).leftM + rise * (leading.xM - present(from).fromTailM);
           expect(Math.abs(onString - leading.yM)).toBeLessThan(2 * WITHIN_M);
           const texts = readTexts(svg, "crossings").map(({ text }) => text);
-          expect(texts).toContain(formatTapeLength(Math.abs(mark.aimBesideNoseM), units));
+          expect(texts).toContain(formatTapeLength(Math.abs(mark.aimBesideNoseM), { units, language: "en" }));
         });
         const ends = readPaths(svg, "diagonals", "pen-thin").map((path) =>
           path.map((point) => measureOnBoard(drawing, point)),
@@ -64,8 +66,8 @@ describe.each(["average", "rail", "centreline"])("the check drawing, sides by %s
         const figures = readTexts(svg, "across").map(({ text }) => text);
         for (const { id, leftTapeM, rightTapeM } of pair.diagonals) {
           if (!id.endsWith("trailing")) continue;
-          expect(figures).toContain(formatTapeLength(leftTapeM, units));
-          expect(figures).toContain(formatTapeLength(rightTapeM, units));
+          expect(figures).toContain(formatTapeLength(leftTapeM, { units, language: "en" }));
+          expect(figures).toContain(formatTapeLength(rightTapeM, { units, language: "en" }));
         }
       }
     },
@@ -91,7 +93,7 @@ describe("fins as set", () => {
   const finset = present(plan.finset);
 
   test("each end stands off its planned place by its error and the stated factor, on its own side", () => {
-    const drawing = present(asSetDrawing(plan, { units: "mm", widthMm: 130 }));
+    const drawing = present(asSetDrawing(plan, { reader: { units: "mm", language: "en" }, widthMm: 130 }));
     const svg = svgOf(drawing);
     const [, stated] = present(/errors drawn (\d+) times/.exec(drawing.notes.join(" ")));
     const times = Number(stated);
@@ -115,7 +117,7 @@ describe("fins as set", () => {
   });
 
   test.each(UNITS)("every error stands there in figures, in %s", (units) => {
-    const drawing = present(asSetDrawing(plan, { units, widthMm: 130 }));
+    const drawing = present(asSetDrawing(plan, { reader: { units, language: "en" }, widthMm: 130 }));
     const figures = readTexts(svgOf(drawing), "across").map(({ text }) => text);
     for (const { trailingErrorM, leadingErrorM } of finset.asSet)
       for (const errorM of [trailingErrorM, leadingErrorM])
@@ -123,7 +125,9 @@ describe("fins as set", () => {
   });
 
   test("nothing measured, nothing drawn", () => {
-    expect(asSetDrawing(planOf({}), { units: "mm", widthMm: 130 })).toBeNull();
-    expect(checkDrawing(planOf({}), "centre", { units: "mm", widthMm: 130 })).toBeNull();
+    expect(asSetDrawing(planOf({}), { reader: { units: "mm", language: "en" }, widthMm: 130 })).toBeNull();
+    expect(
+      checkDrawing(planOf({}), "centre", { reader: { units: "mm", language: "en" }, widthMm: 130 }),
+    ).toBeNull();
   });
 });

@@ -26,7 +26,7 @@ const planSet = (fromTail: string): readonly object[] => [
 ];
 
 function finsText(plan: Plan, units: "inch" | "mm"): string {
-  const text = formatPlanText(plan, { units });
+  const text = formatPlanText(plan, { units, language: "en" });
   expect(text.split("\n").filter((line) => line.length > 80)).toEqual([]);
   return text.slice(text.indexOf("\nFINS"), text.indexOf("\nGLASS"));
 }
@@ -55,7 +55,7 @@ describe("the fins in the text", () => {
     expect(text).toContain("fin from tips crotch line rail tips crotch line");
     expect(text).toMatch(/trailing, from the crotch 190\.5 mm, read 190\.0 mm/);
     expect(text).toMatch(/Leash plug.* from the tips \(.* from the crotch\)/);
-    expect(formatPlanText(plan, { units: "mm" })).toMatch(
+    expect(formatPlanText(plan, { units: "mm", language: "en" })).toMatch(
       /notch +102 mm +from the tips to the crotch; 127 mm between the tips/,
     );
     const tips = flat(finsText(planOf({ asSet, set: planSet("11 1/2 in") }, { tail }), "mm"));

@@ -30,7 +30,7 @@ function plain(text: string): string {
 }
 
 describe.each(CASES)("$id in $units", ({ plan, units }) => {
-  const text = formatPlanText(plan, { units });
+  const text = formatPlanText(plan, { units, language: "en" });
   const show = (quantity: Quantity): string => plain(formatQuantity(quantity, units));
 
   test("fits 80 columns and needs no sign but letters and plain signs", () => {
@@ -66,7 +66,7 @@ describe.each(CASES)("$id in $units", ({ plan, units }) => {
     const rows = text.split("\n");
     const rowOf = (id: string, nth = 0): string =>
       rows.filter((row) => row.trim().startsWith(`${id} `))[nth] ?? "";
-    const bare = (valueM: number): string => formatBareTapeLength(valueM, units);
+    const bare = (valueM: number): string => formatBareTapeLength(valueM, { units, language: "en" });
     for (const mark of finset.marks) {
       const cells = rowOf(mark.id)
         .trim()
@@ -132,7 +132,7 @@ describe("a plan that is stopped", () => {
   const stopped: Plan = { ...demo.plan, layup: null, mix: null, steps: null, findings: [note, stop] };
 
   test("says so at the top, where the stage would be, and first among the findings", () => {
-    const text = formatPlanText(stopped, { units: "mm" });
+    const text = formatPlanText(stopped, { units: "mm", language: "en" });
     const [head = "", measured = ""] = text.split("MEASURE -");
     expect(head).toContain("BLOCKER: polyester dissolves this foam 100 mm deep (glass.resin)");
     expect(measured).toMatch(/GLASS -+\n {2}polyester dissolves this foam 100 mm deep/);
@@ -141,20 +141,22 @@ describe("a plan that is stopped", () => {
   });
 
   test("is a line for each finding to the check, blockers first, in the units asked for", () => {
-    expect(formatCheckText(stopped, { units: "inch" })).toBe(
+    expect(formatCheckText(stopped, { units: "inch", language: "en" })).toBe(
       [
         "blocker: glass.resin: polyester dissolves this foam 3 15/16 in deep [layup.foam-dissolves]",
         "note: survey: all is well [shape.note]",
         "",
       ].join("\n"),
     );
-    expect(formatCheckText({ ...stopped, findings: [] }, { units: "mm" })).toBe("Nothing found.\n");
+    expect(formatCheckText({ ...stopped, findings: [] }, { units: "mm", language: "en" })).toBe(
+      "Nothing found.\n",
+    );
   });
 
   test("keeps a very long name within the page", () => {
     const text = formatPlanText(
       { ...stopped, name: "a long name ".repeat(20) + "x".repeat(200) },
-      { units: "mm" },
+      { units: "mm", language: "en" },
     );
     expect(text.split("\n").filter((line) => line.length > 80)).toEqual([]);
   });

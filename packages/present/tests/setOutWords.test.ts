@@ -8,7 +8,7 @@ it("says where to draw the best-fit line, since a builder has only the stringer 
   const read = readBoardFile(demo.text);
   if (!read.ok) throw new Error("a demo board must be readable");
   const { finset } = planBuild(read.board);
-  const words = setOutWords(finset!, "mm");
+  const words = setOutWords(finset!, { units: "mm", language: "en" });
   // The stringer is skewed with its nose end to the right, so the line lies to its right aft and to its left forward.
   const [aft, forward] = [finset!.line.atTailM, finset!.line.atNoseM];
   expect(aft).toBeLessThan(0);

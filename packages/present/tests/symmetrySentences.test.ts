@@ -13,17 +13,27 @@ function planWith(code: string, severity: Finding["severity"] = "note"): Plan {
 
 describe("symmetrySentences", () => {
   test("says both sentences where nothing was found", () => {
-    expect(symmetrySentences(planWith("mix.dew-point"), "mm", true)).toHaveLength(2);
+    expect(symmetrySentences(planWith("mix.dew-point"), { units: "mm", language: "en" }, true)).toHaveLength(
+      2,
+    );
   });
 
   test("says nothing of sides that nobody measured", () => {
-    expect(symmetrySentences(planWith("shape.symmetry-unknown", "warning"), "mm")).toEqual([]);
-    expect(symmetrySentences(planWith("shape.symmetry-unknown"), "mm")).toHaveLength(2);
+    expect(
+      symmetrySentences(planWith("shape.symmetry-unknown", "warning"), { units: "mm", language: "en" }),
+    ).toEqual([]);
+    expect(
+      symmetrySentences(planWith("shape.symmetry-unknown"), { units: "mm", language: "en" }),
+    ).toHaveLength(2);
   });
 
   test("leaves to a finding what it says, only where both stand together", () => {
-    expect(symmetrySentences(planWith("shape.asymmetry"), "mm", true)).toHaveLength(1);
-    expect(symmetrySentences(planWith("shape.centreline"), "mm", true)[0]).not.toMatch(/centreline/);
-    expect(symmetrySentences(planWith("shape.asymmetry"), "mm")).toHaveLength(2);
+    expect(
+      symmetrySentences(planWith("shape.asymmetry"), { units: "mm", language: "en" }, true),
+    ).toHaveLength(1);
+    expect(
+      symmetrySentences(planWith("shape.centreline"), { units: "mm", language: "en" }, true)[0],
+    ).not.toMatch(/centreline/);
+    expect(symmetrySentences(planWith("shape.asymmetry"), { units: "mm", language: "en" })).toHaveLength(2);
   });
 });

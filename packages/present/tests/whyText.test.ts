@@ -10,7 +10,7 @@ describe("formatWhyText", () => {
       const mark = plan.finset?.marks[0];
       const explanation = explain(board, plan, `finset.marks[${mark?.id}].toeRad`);
       if ("message" in explanation) throw new Error(explanation.message);
-      const text = formatWhyText(explanation, { units: "inch" });
+      const text = formatWhyText(explanation, { units: "inch", language: "en" });
       expect(text).toMatch(/^finset\.marks\[[a-z-]+\]\.toeRad = \d+\.\d+ deg\n/);
       expect(text).toContain("Formula: ");
       expect(text).toContain("\nFrom:\n");
@@ -32,7 +32,7 @@ describe("formatWhyText", () => {
         assumptions: [],
         findings: [],
       },
-      { units: "mm" },
+      { units: "mm", language: "en" },
     );
     expect(text).toBe("a.b = yes\n\nBecause.\n\nFormula: a = b\n");
   });

@@ -33,7 +33,9 @@ test("another rule for the sides moves the marks on the drawing and in the table
   const { finset } = demoPlan({ sides: "rail" });
   const { fromRailM } = markOf(finset, "front-left").trailing;
   const row = fins.getByRole("row", { name: /^front left, trailing/ });
-  expect(flat(await row.getByRole("cell").last().textContent())).toBe(formatTapeLength(fromRailM, "mm"));
+  expect(flat(await row.getByRole("cell").last().textContent())).toBe(
+    formatTapeLength(fromRailM, { units: "mm", language: "en" }),
+  );
   await page.context().close();
 });
 
@@ -48,7 +50,7 @@ test("toe typed in degrees is stated in degrees, and the string follows", async 
   const { aimBesideNoseM } = markOf(demoPlan({ set }).finset, "front-left");
   await expect
     .poll(() => front.getByLabel("string, beside nose").inputValue())
-    .toBe(formatTapeLength(aimBesideNoseM, "mm"));
+    .toBe(formatTapeLength(aimBesideNoseM, { units: "mm", language: "en" }));
   await front.getByRole("group", { name: /^Toe, stated by degrees/ }).waitFor();
   await page.context().close();
 });

@@ -9,8 +9,8 @@ import { writeWhole } from "../writeWhole";
 import { chooseWord } from "./chooseWord";
 import { exitCodeOf } from "./exitCodeOf";
 import { readOutputPath } from "./outputPath";
+import { READER_OPTIONS, readReader } from "./readerOptions";
 import { tellBlockers } from "./tellBlockers";
-import { readUnits } from "./unitsOption";
 
 const KINDS = ["survey", "marks"] as const;
 const CSV_FILE = 'A CSV file is text in UTF-8: save it as "CSV UTF-8".';
@@ -39,6 +39,7 @@ export const csvCommand: Command = {
       value: "inch|mm",
       says: "lengths in inches or millimetres; those the tape was read in if left out",
     },
+    language: READER_OPTIONS.language,
   },
   async run(words, terminal) {
     const of = chooseWord("--of", words.options.of, { words: KINDS });
@@ -55,7 +56,8 @@ interface Asked {
 }
 
 async function writeTable({ of, words }: Asked, terminal: Terminal): Promise<ExitCode> {
-  const units = words.options.units === undefined ? undefined : readUnits(words);
+  const reader = readReader(words);
+  const units = words.options.units === undefined ? undefined : reader.units;
   const [file = ""] = words.given;
   const { path } = readOutputPath(words.options.output, { endings: [".csv"], keeps: [file] });
   const read = await readBoardAsWritten(file, terminal);
@@ -65,7 +67,7 @@ async function writeTable({ of, words }: Asked, terminal: Terminal): Promise<Exi
   if (text === null) {
     if (read.file.fins === undefined)
       throw new RefusedError("There are no marks of this board: it has no fins. Nothing was written.");
-    tellBlockers("There are no marks", { plan, units: units ?? "inch" }, terminal);
+    tellBlockers("There are no marks", { plan, reader }, terminal);
     return 1;
   }
   await writeWhole(path, text);

@@ -4,8 +4,8 @@ import { readBoard } from "../readBoard";
 import { writeWhole } from "../writeWhole";
 import { exitCodeOf } from "./exitCodeOf";
 import { readOutputPath } from "./outputPath";
+import { READER_OPTIONS, readReader } from "./readerOptions";
 import { tellBlockers } from "./tellBlockers";
-import { readUnits, UNITS_OPTION } from "./unitsOption";
 
 const ENDINGS = [".3mf", ".glb"] as const;
 
@@ -20,17 +20,17 @@ export const meshCommand: Command = {
       needed: true,
       says: "the file to write: 3MF in millimetres, or glTF in metres",
     },
-    units: { ...UNITS_OPTION, says: "lengths in messages, inches or millimetres; inch if left out" },
+    ...READER_OPTIONS,
   },
   async run(words, terminal) {
-    const units = readUnits(words);
+    const reader = readReader(words);
     const [file = ""] = words.given;
     const { path, ending } = readOutputPath(words.options.output, { endings: ENDINGS, keeps: [file] });
     const board = await readBoard(file, terminal);
     const plan = planBuild(board);
     const mesh = buildBoardMesh(board.survey);
     if (mesh === null) {
-      tellBlockers("There is no solid", { plan, units }, terminal);
+      tellBlockers("There is no solid", { plan, reader }, terminal);
       return 1;
     }
     // Only here, so that the other commands start without it.

@@ -3,18 +3,18 @@ import { formatPlanText } from "@lapline/present";
 import type { Command } from "../Command";
 import { readBoard } from "../readBoard";
 import { exitCodeOf } from "./exitCodeOf";
-import { readUnits, UNITS_OPTION } from "./unitsOption";
+import { READER_OPTIONS, readReader } from "./readerOptions";
 
 export const planCommand: Command = {
   name: "plan",
   needs: ["FILE"],
   says: "the build plan, as a page to work from",
-  options: { json: { says: "as JSON, in SI units" }, units: UNITS_OPTION },
+  options: { json: { says: "as JSON, in SI units" }, ...READER_OPTIONS },
   async run(words, terminal) {
-    const units = readUnits(words);
+    const reader = readReader(words);
     const [file = ""] = words.given;
     const plan = planBuild(await readBoard(file, terminal));
-    terminal.print(words.options.json ? JSON.stringify(plan, null, 2) : formatPlanText(plan, { units }));
+    terminal.print(words.options.json ? JSON.stringify(plan, null, 2) : formatPlanText(plan, reader));
     return exitCodeOf(plan);
   },
 };

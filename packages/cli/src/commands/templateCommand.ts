@@ -1,4 +1,5 @@
-import { type Plan, planBuild, type Units } from "@lapline/engine";
+import { type Plan, planBuild } from "@lapline/engine";
+import type { Reader } from "@lapline/present";
 import type { Command, CommandWords } from "../Command";
 import { RefusedError } from "../RefusedError";
 import { readBoard } from "../readBoard";
@@ -7,9 +8,9 @@ import { writeWhole } from "../writeWhole";
 import { chooseWord } from "./chooseWord";
 import { exitCodeOf } from "./exitCodeOf";
 import { readOutputPath } from "./outputPath";
+import { READER_OPTIONS, readReader } from "./readerOptions";
 import { readRulerReads } from "./rulerReads";
 import { tellBlockers } from "./tellBlockers";
-import { readUnits, UNITS_OPTION } from "./unitsOption";
 
 const KINDS = ["fins", "outline", "cloth"] as const;
 const PAPERS = ["a4", "letter", "a3", "roll"] as const;
@@ -36,7 +37,7 @@ export const templateCommand: Command = {
       value: "LENGTH",
       says: 'what your printer makes of the 100 mm rulers, "99.2 mm" or across and up "99.2 mm x 99.6 mm"; PDF only',
     },
-    units: UNITS_OPTION,
+    ...READER_OPTIONS,
   },
   async run(words, terminal) {
     const asked = readAsked(words);
@@ -62,7 +63,7 @@ function readAsked(words: CommandWords) {
     of: chooseWord("--of", options.of, { words: KINDS }),
     paper: chooseWord("--paper", options.paper, { words: PAPERS, usual: "a4" }),
     part: typeof options.part === "string" ? options.part : null,
-    units: readUnits(words),
+    reader: readReader(words),
     path,
     ending,
     rulerReads,
@@ -100,11 +101,15 @@ const STAGES: Readonly<Record<(typeof KINDS)[number], string>> = {
   cloth: "it has no cloth",
 };
 
-function tellWhyNone(plan: Plan, { of, units }: { of: Asked["of"]; units: Units }, terminal: Terminal): null {
+function tellWhyNone(
+  plan: Plan,
+  { of, reader }: { of: Asked["of"]; reader: Reader },
+  terminal: Terminal,
+): null {
   const blockers = plan.findings.filter(({ severity }) => severity === "blocker");
   if (blockers.length === 0)
     throw new RefusedError(`There is no ${of} template for this board: ${STAGES[of]}. Nothing was written.`);
-  tellBlockers(`There is no ${of} template`, { plan, units }, terminal);
+  tellBlockers(`There is no ${of} template`, { plan, reader }, terminal);
   return null;
 }
 

@@ -4,21 +4,21 @@ import type { Command } from "../Command";
 import { RefusedError } from "../RefusedError";
 import { readBoard } from "../readBoard";
 import { exitCodeOf } from "./exitCodeOf";
-import { readUnits, UNITS_OPTION } from "./unitsOption";
+import { READER_OPTIONS, readReader } from "./readerOptions";
 
 export const whyCommand: Command = {
   name: "why",
   needs: ["FILE", "PATH"],
   says: "how one number came about: formula, inputs, sources, what was assumed",
-  options: { units: UNITS_OPTION },
+  options: { ...READER_OPTIONS },
   async run(words, terminal) {
-    const units = readUnits(words);
+    const reader = readReader(words);
     const [file = "", path = ""] = words.given;
     const board = await readBoard(file, terminal);
     const plan = planBuild(board);
     const explanation = explain(board, plan, path);
     if ("message" in explanation) throw new RefusedError(explanation.message);
-    terminal.print(formatWhyText(explanation, { units }));
+    terminal.print(formatWhyText(explanation, reader));
     return exitCodeOf(plan);
   },
 };

@@ -1,5 +1,7 @@
-import { formatQuantity, length, type Plan, type Units } from "@lapline/engine";
+import { length, type Plan } from "@lapline/engine";
 import type { ArcItem, Drawing, Item, Point } from "../drawing/Drawing";
+import type { Reader } from "../language/Reader";
+import { showQuantity } from "../language/showQuantity";
 import { formatTolerance } from "../words/formatTolerance";
 import { chooseExaggeration } from "./chooseExaggeration";
 import { type FinMark, finBaseItem, placeMark } from "./finMarkItems";
@@ -12,7 +14,7 @@ type AsSet = Finset["asSet"][number];
 type End = "trailing" | "leading";
 
 export interface AsSetDrawingOptions {
-  readonly units: Units;
+  readonly reader: Reader;
   readonly widthMm: number;
   readonly textMm?: number;
 }
@@ -30,7 +32,7 @@ const MARGIN_MM = 4;
  */
 export function asSetDrawing(
   plan: Plan,
-  { units, widthMm, textMm = 3.5 }: AsSetDrawingOptions,
+  { reader, widthMm, textMm = 3.5 }: AsSetDrawingOptions,
 ): Drawing | null {
   const { shape, finset } = plan;
   if (shape === null || finset === null || finset.asSet.length === 0) return null;
@@ -55,7 +57,7 @@ export function asSetDrawing(
     frame: frameOf(lay),
     notes: [
       "Bottom up, nose away: LEFT is on your right hand.",
-      `Thin: as planned; thick: as measured, errors drawn ${times === 1 ? "true to size" : `${times} times`}; a circle is the tolerance, ${formatTolerance(finset.toleranceM, units)}.`,
+      `Thin: as planned; thick: as measured, errors drawn ${times === 1 ? "true to size" : `${times} times`}; a circle is the tolerance, ${formatTolerance(finset.toleranceM, reader)}.`,
     ],
     layers: [
       { id: "foam", items: [foamItem(edge)] },
@@ -71,7 +73,7 @@ export function asSetDrawing(
       {
         id: "across",
         items: fins.flatMap(({ mark, asSet }) =>
-          asSet === undefined ? [] : figureItems({ mark, asSet, lay, times, units, textMm, roomMm }),
+          asSet === undefined ? [] : figureItems({ mark, asSet, lay, times, reader, textMm, roomMm }),
         ),
       },
       { id: "words", items: [...sideNameItems(view, textMm)] },
@@ -139,10 +141,10 @@ function figureItems({
   mark,
   asSet,
   lay,
-  units,
+  reader,
   textMm,
   roomMm,
-}: Measured & { units: Units; textMm: number; roomMm: number }): readonly Item[] {
+}: Measured & { reader: Reader; textMm: number; roomMm: number }): readonly Item[] {
   return (["trailing", "leading"] as const).flatMap((end): Item[] => {
     const errorM = asSet[`${end}ErrorM`];
     if (errorM === null) return [];
@@ -152,7 +154,7 @@ function figureItems({
       {
         kind: "text",
         at: { x: at.x + inward * (roomMm + 1), y: at.y + textMm * 0.35 },
-        text: formatQuantity(length(errorM, "fine"), units),
+        text: showQuantity(length(errorM, "fine"), reader),
         sizeMm: textMm,
         anchor: inward < 0 ? "end" : "start",
         role: "figure",

@@ -1,6 +1,7 @@
-import type { Plan, Units } from "@lapline/engine";
+import type { Plan } from "@lapline/engine";
 import type { Drawing, Item, Point } from "../drawing/Drawing";
 import { estimateTextWidthMm } from "../drawing/estimateTextWidthMm";
+import type { Reader } from "../language/Reader";
 import { formatTapeLength } from "../words/formatTapeLength";
 import { type FinMark, finBaseItem, placeMark } from "./finMarkItems";
 import { frameOf, type Lay, placeOnBoard, sheetSize } from "./Lay";
@@ -12,7 +13,7 @@ type Finset = NonNullable<Plan["finset"]>;
 type Pair = Finset["pairs"][number];
 
 export interface CheckDrawingOptions {
-  readonly units: Units;
+  readonly reader: Reader;
   readonly widthMm: number;
   readonly textMm?: number;
 }
@@ -29,17 +30,17 @@ const FIGURES_AT = { beside: { left: 0.5, right: 0.5 }, staggered: { left: 0.38,
 export function checkDrawing(
   plan: Plan,
   fin: string,
-  { units, widthMm, textMm = 3.5 }: CheckDrawingOptions,
+  { reader, widthMm, textMm = 3.5 }: CheckDrawingOptions,
 ): Drawing | null {
   const { shape, finset } = plan;
   const pair = finset?.pairs.find(({ id }) => id === fin);
   if (shape === null || finset === null || pair === undefined) return null;
   const marks = finset.marks.filter((mark) => mark.fin === fin);
-  const figures = marks.map((mark) => formatTapeLength(Math.abs(mark.aimBesideNoseM), units));
+  const figures = marks.map((mark) => formatTapeLength(Math.abs(mark.aimBesideNoseM), reader));
   const noseRoom = Math.max(...figures.map((figure) => estimateTextWidthMm(figure, textMm))) + 4;
   const lay = layWhole(shape, { widthMm, textMm, noseRoom });
   const edge = edgeOf(shape.outline, shape.notch, lay);
-  const room: Room = { shape, finset, pair, marks, lay, units, textMm };
+  const room: Room = { shape, finset, pair, marks, lay, reader, textMm };
   return {
     ...sheetSize(lay),
     frame: frameOf(lay),
@@ -67,7 +68,7 @@ interface Room {
   readonly pair: Pair;
   readonly marks: readonly FinMark[];
   readonly lay: Lay;
-  readonly units: Units;
+  readonly reader: Reader;
   readonly textMm: number;
 }
 
@@ -135,7 +136,7 @@ function stringLines(room: Room): readonly Item[] {
 }
 
 function crossingFigures(room: Room): readonly Item[] {
-  const { units, textMm, lay } = room;
+  const { reader, textMm, lay } = room;
   const named = room.marks
     .map((mark) => ({ mark, at: crossing(room, mark) }))
     .sort((a, b) => a.at.y - b.at.y);
@@ -147,7 +148,7 @@ function crossingFigures(room: Room): readonly Item[] {
     return {
       kind: "text",
       at: { x: at.x + 2, y: (places[i] ?? at.y) + textMm * 0.35 },
-      text: formatTapeLength(Math.abs(mark.aimBesideNoseM), units),
+      text: formatTapeLength(Math.abs(mark.aimBesideNoseM), reader),
       sizeMm: textMm,
       anchor: "start",
       role: "figure",
@@ -157,7 +158,7 @@ function crossingFigures(room: Room): readonly Item[] {
 
 /** The nose diagonal's figure stands on its line; the tail's stands outside the rail by its mark. */
 function diagonalFigures(room: Room): readonly Item[] {
-  const { lay, pair, units, textMm, shape } = room;
+  const { lay, pair, reader, textMm, shape } = room;
   const { nose } = endPoints(room);
   const tapes = (from: "nose" | "tail") => pair.diagonals.find(({ id }) => id === `${from}-trailing`);
   const text = { kind: "text", sizeMm: textMm, anchor: "middle", role: "figure" } as const;
@@ -166,7 +167,7 @@ function diagonalFigures(room: Room): readonly Item[] {
   const share = FIGURES_AT[apartMm > textMm * 1.3 ? "beside" : "staggered"];
   return room.marks.flatMap((mark): Item[] => {
     const read = (from: "nose" | "tail"): string =>
-      formatTapeLength(tapes(from)?.[mark.side === "left" ? "leftTapeM" : "rightTapeM"] ?? 0, units);
+      formatTapeLength(tapes(from)?.[mark.side === "left" ? "leftTapeM" : "rightTapeM"] ?? 0, reader);
     const to = placeMark(mark, "trailing", lay);
     const at = share[mark.side === "left" ? "left" : "right"];
     const onLine = { x: nose.x + at * (to.x - nose.x), y: nose.y + at * (to.y - nose.y) };

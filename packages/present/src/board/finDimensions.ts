@@ -1,5 +1,6 @@
-import type { Plan, Units } from "@lapline/engine";
+import type { Plan } from "@lapline/engine";
 import type { DimensionItem, Item } from "../drawing/Drawing";
+import type { Reader } from "../language/Reader";
 import { formatBareTapeLength, formatTapeLength } from "../words/formatTapeLength";
 import { tailWord } from "../words/tailWords";
 import { type FinMark, placeMark } from "./finMarkItems";
@@ -11,7 +12,7 @@ type Finset = NonNullable<Plan["finset"]>;
 
 interface DimensionRoom {
   readonly lay: Lay;
-  readonly units: Units;
+  readonly reader: Reader;
   readonly textMm: number;
 }
 
@@ -22,7 +23,7 @@ export const FROM_TAIL_STEP = 8;
 export function fromTailItems(
   tail: Shape,
   finset: Finset,
-  { lay, units, textMm }: DimensionRoom,
+  { lay, reader, textMm }: DimensionRoom,
 ): readonly Item[] {
   const marks = finset.marks
     .filter((mark) => mark.side !== "left")
@@ -39,8 +40,8 @@ export function fromTailItems(
       lineAt: innermost - i * FROM_TAIL_STEP,
       text:
         tailWord(finset.line) === "tips"
-          ? `${formatTapeLength(mark.trailing.fromTailTapeM, units)} from tips`
-          : formatTapeLength(mark.trailing.fromTailTapeM, units),
+          ? `${formatTapeLength(mark.trailing.fromTailTapeM, reader)} from tips`
+          : formatTapeLength(mark.trailing.fromTailTapeM, reader),
       sizeMm: textMm,
     }),
   );
@@ -56,7 +57,7 @@ export function fromLineItems(finset: Finset, room: DimensionRoom): readonly Ite
 function fromLineItem(
   { line }: Finset,
   mark: FinMark,
-  { end, lay, units, textMm }: DimensionRoom & { end: "trailing" | "leading" },
+  { end, lay, reader, textMm }: DimensionRoom & { end: "trailing" | "leading" },
 ): Item {
   const { at } = mark[end];
   return {
@@ -65,7 +66,7 @@ function fromLineItem(
     from: placeOnBoard(lay, at.xM, line.atTailM + Math.tan(line.skewRad) * at.xM),
     to: placeMark(mark, end, lay),
     lineAt: placeOnSheet(lay, uOf(lay, at.xM), 0).y,
-    text: formatBareTapeLength(mark[end].fromCentrelineM, units),
+    text: formatBareTapeLength(mark[end].fromCentrelineM, reader),
     sizeMm: textMm,
     extend: false,
     // Across the line there is room, beside the mark there is none.
@@ -74,7 +75,7 @@ function fromLineItem(
 }
 
 /** How far in from its own rail each trailing mark is, square to the line; the figure stands outside the board. */
-export function fromRailItems(finset: Finset, { lay, units, textMm }: DimensionRoom): readonly Item[] {
+export function fromRailItems(finset: Finset, { lay, reader, textMm }: DimensionRoom): readonly Item[] {
   const { skewRad } = finset.line;
   return sidesShown(finset).map((mark): Item => {
     const { at, fromRailM } = mark.trailing;
@@ -85,7 +86,7 @@ export function fromRailItems(finset: Finset, { lay, units, textMm }: DimensionR
       from: placeMark(mark, "trailing", lay),
       to: placeOnBoard(lay, at.xM - outM * Math.sin(skewRad), at.yM + outM * Math.cos(skewRad)),
       lineAt: placeOnSheet(lay, uOf(lay, at.xM), 0).y,
-      text: formatBareTapeLength(fromRailM, units),
+      text: formatBareTapeLength(fromRailM, reader),
       sizeMm: textMm,
       extend: false,
       textAt: mark.side === "left" ? "after" : "before",

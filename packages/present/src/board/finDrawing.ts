@@ -1,6 +1,7 @@
-import type { Plan, Units } from "@lapline/engine";
+import type { Plan } from "@lapline/engine";
 import type { Drawing, Item } from "../drawing/Drawing";
 import { estimateTextWidthMm } from "../drawing/estimateTextWidthMm";
+import type { Reader } from "../language/Reader";
 import { formatBareTapeLength } from "../words/formatTapeLength";
 import { tailWord } from "../words/tailWords";
 import { FROM_TAIL_STEP, fromLineItems, fromRailItems, fromTailItems } from "./finDimensions";
@@ -14,7 +15,7 @@ import { layTail, openEdgeItem, setOutLineItem, sideNameItems } from "./tailView
 type Finset = NonNullable<Plan["finset"]>;
 
 export interface FinDrawingOptions {
-  readonly units: Units;
+  readonly reader: Reader;
   readonly widthMm: number;
   readonly textMm?: number;
   readonly flags?: FinFlags;
@@ -27,7 +28,7 @@ export interface FinDrawingOptions {
  */
 export function finDrawing(
   plan: Plan,
-  { units, widthMm, textMm = 3.5, flags = new Map() }: FinDrawingOptions,
+  { reader, widthMm, textMm = 3.5, flags = new Map() }: FinDrawingOptions,
 ): Drawing | null {
   const { shape, finset } = plan;
   if (shape === null || finset === null || finset.marks.length === 0) return null;
@@ -35,24 +36,24 @@ export function finDrawing(
     widthMm,
     textMm,
     headLines: 2,
-    ...besideRoom(finset, units, textMm),
+    ...besideRoom(finset, reader, textMm),
   });
   const { lay, tail } = view;
   const edge = edgeOf(tail.outline, shape.notch, lay);
-  const room = { lay, units, textMm };
+  const room = { lay, reader, textMm };
   return {
     ...sheetSize(lay),
     frame: frameOf(lay),
     notes: [
       "Bottom up, nose away: LEFT is on your right hand.",
-      `In ${units === "inch" ? "inches" : "millimetres"}: up from the ${tailWord(finset.line)} by tape along the bottom, out from the line, in from the rail.`,
+      `In ${reader.units === "inch" ? "inches" : "millimetres"}: up from the ${tailWord(finset.line)} by tape along the bottom, out from the line, in from the rail.`,
       "Over each string stands where it crosses, beside the nose tip.",
     ],
     layers: [
       { id: "foam", items: [foamItem(edge)] },
       { id: "line", items: [setOutLineItem(finset, view)] },
       { id: "plug", items: plugItems(finset, lay) },
-      { id: "strings", items: stringItems(finset, view, { units, textMm }) },
+      { id: "strings", items: stringItems(finset, view, { reader, textMm }) },
       { id: "dimensions", items: fromTailItems(tail, finset, room) },
       { id: "across", items: fromLineItems(finset, room) },
       { id: "from-rail", items: fromRailItems(finset, room) },
@@ -69,13 +70,13 @@ export function finDrawing(
 /** The distances from the tail stand on the reader's left, one line for each fin; those from the rail on both sides. */
 function besideRoom(
   finset: Finset,
-  units: Units,
+  reader: Reader,
   textMm: number,
 ): { readonly leftMm: number; readonly rightMm: number } {
   const fins = new Set(finset.marks.map((mark) => mark.fin)).size;
   const figures = finset.marks
     .filter((mark) => mark.side !== "centre")
-    .map((mark) => estimateTextWidthMm(formatBareTapeLength(mark.trailing.fromRailM, units), textMm));
+    .map((mark) => estimateTextWidthMm(formatBareTapeLength(mark.trailing.fromRailM, reader), textMm));
   return { leftMm: fins * FROM_TAIL_STEP + 3, rightMm: Math.max(0, ...figures) + 6 };
 }
 

@@ -1,5 +1,6 @@
-import type { Plan, Units } from "@lapline/engine";
+import type { Plan } from "@lapline/engine";
 import type { Item, Point } from "../drawing/Drawing";
+import type { Reader } from "../language/Reader";
 import { formatTapeLength } from "../words/formatTapeLength";
 import { type FinMark, placeMark } from "./finMarkItems";
 import { placeOnBoard } from "./Lay";
@@ -25,7 +26,7 @@ const SMALL = 0.8;
 export function stringItems(
   finset: Finset,
   view: TailView,
-  { units, textMm }: { units: Units; textMm: number },
+  { reader, textMm }: { reader: Reader; textMm: number },
 ): readonly Item[] {
   const { lay } = view;
   const strings = finset.marks
@@ -44,7 +45,7 @@ export function stringItems(
     ...named.flatMap(({ mark, end }, i): Item[] => {
       const x = places[i] ?? end.x;
       const text = { kind: "text", anchor: "middle" } as const;
-      const figure = formatTapeLength(Math.abs(mark.aimBesideNoseM), units);
+      const figure = formatTapeLength(Math.abs(mark.aimBesideNoseM), reader);
       return [
         { ...text, at: { x, y: end.y - 1.6 - textMm }, text: figure, sizeMm: textMm, role: "figure" },
         {

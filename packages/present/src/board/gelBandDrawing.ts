@@ -1,11 +1,13 @@
-import { duration, formatQuantity, type Plan, type Units } from "@lapline/engine";
+import { duration, type Plan } from "@lapline/engine";
 import type { Drawing, Item, Point } from "../drawing/Drawing";
 import { estimateTextWidthMm } from "../drawing/estimateTextWidthMm";
+import type { Reader } from "../language/Reader";
+import { showQuantity } from "../language/showQuantity";
 
 type Clock = NonNullable<NonNullable<Plan["mix"]>["coats"][number]["clock"]>;
 
 export interface GelBandOptions {
-  readonly units: Units;
+  readonly reader: Reader;
   readonly widthMm: number;
   /** The end of the line: the same for all cups of a plan, so that they compare. */
   readonly untilS: number;
@@ -18,7 +20,7 @@ const TICKS_S = [300, 600, 1200, 1800, 3600, 7200, 14400] as const;
 /** A cup's band of gel against the clock, nought when the hardener goes in; all of it lies spread by the knife mark. */
 export function gelBandDrawing(
   clock: Clock,
-  { units, widthMm, untilS, textMm = 3.5 }: GelBandOptions,
+  { reader, widthMm, untilS, textMm = 3.5 }: GelBandOptions,
 ): Drawing {
   const top = textMm * 1.5;
   const line = top + BAND_MM;
@@ -29,7 +31,7 @@ export function gelBandDrawing(
     { x: at(clock.potGelHighS), y: line },
     { x: at(clock.potGelLowS), y: line },
   ];
-  const show = (timeS: number): string => formatQuantity(duration(timeS), units);
+  const show = (timeS: number): string => showQuantity(duration(timeS), reader);
   const label = `spread by ${show(clock.spreadByS)}`;
   const wide = estimateTextWidthMm(label, textMm);
   const spread = at(clock.spreadByS);

@@ -1,5 +1,7 @@
-import { formatQuantity, length, type Plan, type Units } from "@lapline/engine";
+import { length, type Plan } from "@lapline/engine";
 import type { DimensionItem, Item } from "../drawing/Drawing";
+import type { Reader } from "../language/Reader";
+import { showQuantity } from "../language/showQuantity";
 import { placeOnBoard, placeOnSheet, uOf } from "./Lay";
 import { nearestPoint } from "./nearestPoint";
 import { DIMENSION_STEP, type PlanLayout } from "./planLayout";
@@ -7,13 +9,13 @@ import { DIMENSION_STEP, type PlanLayout } from "./planLayout";
 type Shape = NonNullable<Plan["shape"]>;
 
 /** The board's length along the tape, its widest beyond the tail, and the widths a foot from each tip beyond that tip. */
-export function planDimensions(shape: Shape, layout: PlanLayout, units: Units): readonly Item[] {
+export function planDimensions(shape: Shape, layout: PlanLayout, reader: Reader): readonly Item[] {
   const tailEnd = uOf(layout.lay, 0) - DIMENSION_STEP - 1;
   const noseEnd = uOf(layout.lay, shape.lengthM) + DIMENSION_STEP + 1;
   const width = (fromTailM: number, widthM: number, uLine: number): Item =>
-    widthItem(shape, layout, { fromTailM, uLine, text: formatQuantity(length(widthM), units) });
+    widthItem(shape, layout, { fromTailM, uLine, text: showQuantity(length(widthM), reader) });
   return [
-    lengthItem(shape, layout, units),
+    lengthItem(shape, layout, reader),
     ...shape.widths.map(({ id, fromTailM, widthM }) =>
       width(fromTailM, widthM, id === "tail-12-in" ? tailEnd : noseEnd),
     ),
@@ -24,7 +26,7 @@ export function planDimensions(shape: Shape, layout: PlanLayout, units: Units): 
 function lengthItem(
   shape: Shape,
   { lay, tapeMm, lengthLineMm, textMm }: PlanLayout,
-  units: Units,
+  reader: Reader,
 ): DimensionItem {
   const line = placeOnSheet(lay, 0, lengthLineMm);
   return {
@@ -33,7 +35,7 @@ function lengthItem(
     from: placeOnSheet(lay, uOf(lay, 0), tapeMm.to),
     to: placeOnSheet(lay, uOf(lay, shape.lengthM), tapeMm.to),
     lineAt: lay.stands ? line.x : line.y,
-    text: `${formatQuantity(length(shape.lengthM), units)} straight, ${formatQuantity(length(shape.lengthTapeM), units)} by tape`,
+    text: `${showQuantity(length(shape.lengthM), reader)} straight, ${showQuantity(length(shape.lengthTapeM), reader)} by tape`,
     sizeMm: textMm,
   };
 }

@@ -29,32 +29,32 @@ export function planDrawing(plan: Plan, options: PlanDrawingOptions): Drawing | 
       { id: "foam", items: [foamItem(edge)] },
       { id: "difference", items: difference.items },
       { id: "stringer", items: [stringerItem(shape, lay)] },
-      { id: "readings", items: readingItems(shape, { layout, units: options.units }) },
+      { id: "readings", items: readingItems(shape, { layout, reader: options.reader }) },
       { id: "fins", items: finMarkItems(plan.finset?.marks ?? [], lay) },
       { id: "outline", items: [edgeItem(edge)] },
       {
         id: "tape",
         items: tapeItems(shape, {
           lay,
-          units: options.units,
+          reader: options.reader,
           textMm: layout.textMm,
           from: layout.tapeMm.from,
           to: layout.tapeMm.to,
         }),
       },
-      { id: "dimensions", items: planDimensions(shape, layout, options.units) },
+      { id: "dimensions", items: planDimensions(shape, layout, options.reader) },
       { id: "worst", items: worstItems(plan, shape, { layout, difference }) },
       { id: "words", items: sideWords(layout, options) },
     ],
   };
 }
 
-function faceNote({ face, stands, units }: PlanDrawingOptions): string {
+function faceNote({ face, stands, reader }: PlanDrawingOptions): string {
   const seen = face === "deck" ? "Deck up" : "Bottom up";
   const left =
     face === "bottom" && stands ? ": LEFT is on your right hand" : face === "bottom" ? ": LEFT is below" : "";
   const nose = stands ? "nose away" : "nose to the right";
-  return `${seen}, ${nose}${left}. Readings in ${units === "inch" ? "inches" : "millimetres"}.`;
+  return `${seen}, ${nose}${left}. Readings in ${reader.units === "inch" ? "inches" : "millimetres"}.`;
 }
 
 /** Which side is which, in words that cannot be taken the wrong way round. */

@@ -1,5 +1,6 @@
-import type { Plan, Units } from "@lapline/engine";
+import type { Plan } from "@lapline/engine";
 import { estimateTextWidthMm } from "../drawing/estimateTextWidthMm";
+import type { Reader } from "../language/Reader";
 import { formatBareLength } from "./formatBareLength";
 import type { Face, Lay } from "./Lay";
 import { sideReadings } from "./sideReadings";
@@ -7,7 +8,7 @@ import { sideReadings } from "./sideReadings";
 type Shape = NonNullable<Plan["shape"]>;
 
 export interface PlanDrawingOptions {
-  readonly units: Units;
+  readonly reader: Reader;
   /** Which face is seen. Bottom up, the surfer's left lies at the reader's right. */
   readonly face: Face;
   /** Nose up on the sheet (away from the reader), or lying with the nose to the right. */
@@ -77,16 +78,16 @@ export function planLayout(shape: Shape, options: PlanDrawingOptions): PlanLayou
 }
 
 /** What everything but the board takes of the sheet, along and across. */
-function planRoom(shape: Shape, { stands, units, widthMm, textMm = 3.5 }: PlanDrawingOptions) {
+function planRoom(shape: Shape, { stands, reader, widthMm, textMm = 3.5 }: PlanDrawingOptions) {
   const stations = Math.max(sideReadings(shape, "left").length, sideReadings(shape, "right").length);
   const readingWide = Math.max(
-    ...shape.readings.map((reading) => estimateTextWidthMm(formatBareLength(reading.readM, units), textMm)),
+    ...shape.readings.map((reading) => estimateTextWidthMm(formatBareLength(reading.readM, reader), textMm)),
     textMm,
   );
   const u = END_ROOM + (stands ? NOSE_ROOM_STANDING + 2 * textMm : END_ROOM);
   const turned = !stands && (readingWide + 1.5) * stations > 0.9 * (widthMm - u);
   const row = stations > 0 ? SLANT + (stands || turned ? readingWide : textMm) + 1.5 : 2;
-  const acrossFigures = units === "mm" ? 2.2 : 1.6;
+  const acrossFigures = reader.units === "mm" ? 2.2 : 1.6;
   const tapeWide = textMm * (stands ? acrossFigures : 1.9);
   const sideWord = stands ? 0 : textMm * 1.7;
   const vLow = row + sideWord;

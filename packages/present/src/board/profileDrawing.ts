@@ -1,5 +1,7 @@
-import { formatQuantity, length, type Plan, type Units } from "@lapline/engine";
+import { length, type Plan } from "@lapline/engine";
 import type { Drawing, Item, Point } from "../drawing/Drawing";
+import type { Reader } from "../language/Reader";
+import { showQuantity } from "../language/showQuantity";
 import { chooseExaggeration } from "./chooseExaggeration";
 import { nearestPoint } from "./nearestPoint";
 import { END_ROOM } from "./planLayout";
@@ -7,7 +9,7 @@ import { END_ROOM } from "./planLayout";
 type Shape = NonNullable<Plan["shape"]>;
 
 export interface ProfileDrawingOptions {
-  readonly units: Units;
+  readonly reader: Reader;
   readonly widthMm: number;
   readonly textMm?: number;
 }
@@ -55,7 +57,7 @@ export function profileDrawing(plan: Plan, options: ProfileDrawingOptions): Draw
         items: [{ kind: "line", pen: "thin", from: place(0, 0), to: place(shape.lengthM, 0) }],
       },
       { id: "outline", items: [{ kind: "polyline", closed: true, pen: "thick", points: edge }] },
-      { id: "dimensions", items: dimensionItems(shape, { place, textMm, units: options.units }) },
+      { id: "dimensions", items: dimensionItems(shape, { place, textMm, reader: options.reader }) },
     ],
   };
 }
@@ -74,13 +76,13 @@ function railLine(shape: Shape, place: Place): Item {
 
 function dimensionItems(
   shape: Shape,
-  { place, textMm, units }: { place: Place; textMm: number; units: Units },
+  { place, textMm, reader }: { place: Place; textMm: number; reader: Reader },
 ): readonly Item[] {
   const { noseRockerM, tailRockerM, thicknessMaxM, thicknessMaxFromTailM, lengthM } = shape;
   const thickestRockerM = nearestPoint(shape.profile, thicknessMaxFromTailM)?.rockerM ?? 0;
   const under = place(thicknessMaxFromTailM, thickestRockerM);
   const upright = { kind: "dimension", measures: "y", sizeMm: textMm } as const;
-  const show = (valueM: number): string => formatQuantity(length(valueM), units);
+  const show = (valueM: number): string => showQuantity(length(valueM), reader);
   return [
     {
       ...upright,

@@ -1,6 +1,7 @@
-import type { Plan, Side, Units } from "@lapline/engine";
+import type { Plan, Side } from "@lapline/engine";
 import type { Item } from "../drawing/Drawing";
 import { estimateTextWidthMm } from "../drawing/estimateTextWidthMm";
+import type { Reader } from "../language/Reader";
 import { formatBareLength } from "./formatBareLength";
 import { placeOnSheet, uOf, vOf } from "./Lay";
 import type { PlanLayout } from "./planLayout";
@@ -19,7 +20,7 @@ interface ReadingLabel {
 /** The half-widths as they were read, each on the side where the tape was held; one that does not fit stands on tape. */
 export function readingItems(
   shape: Shape,
-  { layout, units }: { layout: PlanLayout; units: Units },
+  { layout, reader }: { layout: PlanLayout; reader: Reader },
 ): readonly Item[] {
   return (["left", "right"] as const).flatMap((side) => {
     const labels = sideReadings(shape, side)
@@ -27,7 +28,7 @@ export function readingItems(
         (reading): ReadingLabel => ({
           reading,
           uMm: uOf(layout.lay, reading.fromTailM),
-          text: formatBareLength(reading.readM, units),
+          text: formatBareLength(reading.readM, reader),
         }),
       )
       .sort((a, b) => a.uMm - b.uMm);

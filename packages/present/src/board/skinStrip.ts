@@ -1,10 +1,12 @@
-import { formatQuantity, length, type Plan, type Units } from "@lapline/engine";
+import { length, type Plan } from "@lapline/engine";
 import type { Drawing, Item, Point } from "../drawing/Drawing";
 import { estimateTextWidthMm } from "../drawing/estimateTextWidthMm";
+import type { Reader } from "../language/Reader";
+import { showQuantity } from "../language/showQuantity";
 import { type SkinGroup, skinGroups } from "../words/skinGroups";
 
 export interface SkinStripOptions {
-  readonly units: Units;
+  readonly reader: Reader;
   readonly widthMm: number;
   readonly textMm?: number;
 }
@@ -29,7 +31,7 @@ export function skinStrip(plan: Plan, options: SkinStripOptions): Drawing | null
   const times = TIMES.find((each) => thickestMm * each <= SKIN_ROOM_MM) ?? 5;
   const columnMm = estimateTextWidthMm("n".repeat(COLUMN_LETTERS), textMm) + COLUMN_GAP_MM;
   const perRow = Math.max(1, Math.floor((options.widthMm + COLUMN_GAP_MM) / columnMm));
-  const mostLines = Math.max(...groups.map((group) => linesOf(group, options.units).length));
+  const mostLines = Math.max(...groups.map((group) => linesOf(group, options.reader).length));
   const rowMm = thickestMm * times + FOAM_MM + textMm * LINE * (mostLines + 1);
   const items = groups.flatMap((group, i) =>
     groupItems(group, {
@@ -38,7 +40,7 @@ export function skinStrip(plan: Plan, options: SkinStripOptions): Drawing | null
       textMm,
       times,
       surfaceMm: thickestMm * times,
-      units: options.units,
+      reader: options.reader,
     }),
   );
   return {
@@ -67,12 +69,12 @@ interface GroupRoom {
   readonly times: number;
   /** From the row's top down to the foam's surface. */
   readonly surfaceMm: number;
-  readonly units: Units;
+  readonly reader: Reader;
 }
 
 function groupItems(group: SkinGroup, room: GroupRoom): readonly Item[] {
   const { names, zone } = group;
-  const { corner, wideMm, textMm, times, surfaceMm, units } = room;
+  const { corner, wideMm, textMm, times, surfaceMm, reader } = room;
   const [left, right] = [corner.x, corner.x + wideMm];
   const band = (top: number, bottom: number): readonly Point[] => [
     { x: left, y: top },
@@ -97,7 +99,7 @@ function groupItems(group: SkinGroup, room: GroupRoom): readonly Item[] {
     { kind: "hatch", hatch: "resin", points: band(gloss, laminate) },
     ...[...new Set([gloss, fill, laminate])].map(surface),
     { kind: "line", pen: "thick", from: { x: left, y: foam }, to: { x: right, y: foam } },
-    ...linesOf(group, units).map(
+    ...linesOf(group, reader).map(
       (text, i): Item => ({
         kind: "text",
         at: { x: left, y: foam + FOAM_MM + textMm * LINE * (i + 1) },
@@ -111,8 +113,8 @@ function groupItems(group: SkinGroup, room: GroupRoom): readonly Item[] {
 }
 
 /** What is written under a column: where, then how thick. */
-function linesOf({ names, zone }: SkinGroup, units: Units): readonly string[] {
-  const show = (valueM: number): string => formatQuantity(length(valueM), units);
+function linesOf({ names, zone }: SkinGroup, reader: Reader): readonly string[] {
+  const show = (valueM: number): string => showQuantity(length(valueM), reader);
   return [
     ...names,
     ...(zone.glossThicknessM > 0 ? [`gloss ${show(zone.glossThicknessM)}`] : []),

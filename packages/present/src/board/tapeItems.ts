@@ -1,5 +1,6 @@
-import type { Plan, Units } from "@lapline/engine";
+import type { Plan } from "@lapline/engine";
 import type { Item } from "../drawing/Drawing";
+import type { Reader } from "../language/Reader";
 import { type Lay, placeOnSheet, uOf } from "./Lay";
 import { straightFromTape } from "./straightFromTape";
 import { TAPE_RULES } from "./tapeRules";
@@ -8,7 +9,7 @@ type Shape = NonNullable<Plan["shape"]>;
 
 interface TapeRoom {
   readonly lay: Lay;
-  readonly units: Units;
+  readonly reader: Reader;
   readonly from: number;
   readonly to: number;
   readonly textMm: number;
@@ -32,7 +33,7 @@ export function tapeItems(shape: Shape, room: TapeRoom): readonly Item[] {
 
 function tickItems(shape: Shape, room: TapeRoom): readonly Item[] {
   const { lay, from, to, textMm } = room;
-  const rule = TAPE_RULES[room.units];
+  const rule = TAPE_RULES[room.reader.units];
   const width = to - from;
   const ticks: Item[] = [];
   const smallest = rule.steps.findIndex((step) => step.everyM * lay.mmPerM >= 1);

@@ -1,5 +1,4 @@
 import type { Units } from "@lapline/engine";
-import { formatBareLength } from "./formatBareLength";
 
 interface TapeRule {
   /** From the finest division on; `share` is how much of the tape's width a tick takes. */
@@ -24,7 +23,7 @@ export const TAPE_RULES: Readonly<Record<Units, TapeRule>> = {
       { everyM: 0.05, share: 0.45 },
       { everyM: 0.2, share: 1 },
     ],
-    figure: (tapeM) => (isWhole(tapeM / 0.2) ? formatBareLength(tapeM, "mm", "coarse") : null),
+    figure: (tapeM) => (isWhole(tapeM / 0.2) ? `${Math.round(tapeM * 1000)}` : null),
   },
 };
 

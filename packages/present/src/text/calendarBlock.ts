@@ -11,7 +11,7 @@ export function calendarBlock(plan: Plan, reader: Reader): Block {
   const t = tell(reader);
   const title = t`CALENDAR`;
   if (plan.calendar === null) {
-    const reasons = sayWhyMissing(plan, "calendar", reader.units);
+    const reasons = sayWhyMissing(plan, "calendar", reader);
     return { title, lines: reasons.flatMap((reason) => wrapText(reason, { indent: 2 })) };
   }
   return {

@@ -1,5 +1,6 @@
-import { count, formatQuantity, fraction, length, type Plan, type Units } from "@lapline/engine";
+import { count, fraction, length, type Plan } from "@lapline/engine";
 import type { Reader } from "../language/Reader";
+import { showQuantity } from "../language/showQuantity";
 import { tell } from "../language/tell";
 import { cutSteps } from "../words/cutWords";
 import type { Block } from "./Block";
@@ -9,20 +10,19 @@ import { wrapText } from "./wrapText";
 type Roll = NonNullable<Plan["cutplan"]>["rolls"][number];
 
 /** What to buy of each cloth, and the cuts in order. */
-export function cutBlock(plan: Plan, units: Units): Block {
+export function cutBlock(plan: Plan, reader: Reader): Block {
   const { cutplan, layup } = plan;
   if (cutplan === null || layup === null || cutplan.rolls.length === 0) {
-    const lines = sayWhyMissing(plan, "cutplan", units).flatMap((reason) =>
+    const lines = sayWhyMissing(plan, "cutplan", reader).flatMap((reason) =>
       wrapText(reason, { indent: 2, hanging: 4 }),
     );
     return { title: "CUT", lines };
   }
-  const reader: Reader = { units, language: "en" };
   const lines = cutplan.rolls.flatMap((roll, i) => [
     ...(i > 0 ? [""] : []),
     ...wrapText(headOf(roll, reader), { indent: 2, hanging: 4 }),
     ...cutSteps(roll, layup, reader).flatMap((step) => {
-      const off = formatQuantity(length(step.lengthM), units);
+      const off = showQuantity(length(step.lengthM), reader);
       const t = tell(reader);
       const first = t`cut ${step.number}: ${off} off the roll, straight across, for ${step.pieces.join(", ")}`;
       return [

@@ -1,4 +1,5 @@
-import type { Plan, Units } from "@lapline/engine";
+import type { Plan } from "@lapline/engine";
+import type { Reader } from "../language/Reader";
 import { assumptionsBlock } from "./assumptionsBlock";
 import type { Block } from "./Block";
 import { calendarBlock } from "./calendarBlock";
@@ -13,37 +14,33 @@ import { stepsBlock } from "./stepsBlock";
 import { weightBlock } from "./weightBlock";
 import { PAGE_WIDTH, wrapText } from "./wrapText";
 
-export interface TextOptions {
-  readonly units: Units;
-}
-
 /**
  * The plan as a page to tape to the wall: at most 80 letters wide, in the order of the build, every figure from the plan.
  * What stops the build stands at the top, and again with the other findings; what was assumed stands at the end.
  */
-export function formatPlanText(plan: Plan, { units }: TextOptions): string {
+export function formatPlanText(plan: Plan, reader: Reader): string {
   const blocks: readonly Block[] = [
-    measureBlock(plan, units),
-    finsBlock(plan, units),
-    glassBlock(plan, units),
-    cutBlock(plan, units),
-    mixBlock(plan, units),
-    { title: "SAND", lines: missingLines(plan, "sanding", units) },
+    measureBlock(plan, reader),
+    finsBlock(plan, reader),
+    glassBlock(plan, reader),
+    cutBlock(plan, reader),
+    mixBlock(plan, reader),
+    { title: "SAND", lines: missingLines(plan, "sanding", reader) },
     waterBlock(plan),
-    stepsBlock(plan, units),
-    calendarBlock(plan, { units, language: "en" }),
-    weightBlock(plan, units),
-    findingsBlock(plan.findings, units),
+    stepsBlock(plan, reader),
+    calendarBlock(plan, reader),
+    weightBlock(plan, reader),
+    findingsBlock(plan.findings, reader),
     assumptionsBlock(plan.assumptions),
   ];
   const lines = [
-    ...headLines(plan, units),
+    ...headLines(plan, reader),
     ...blocks.flatMap((block) => ["", ...titleLines(block.title), ...block.lines]),
   ];
   return `${lines.join("\n")}\n`;
 }
 
-function headLines(plan: Plan, units: Units): readonly string[] {
+function headLines(plan: Plan, reader: Reader): readonly string[] {
   const blockers = plan.findings.filter((finding) => finding.severity === "blocker");
   return [
     ...wrapText(`BUILD PLAN: ${plan.name}`),
@@ -51,7 +48,7 @@ function headLines(plan: Plan, units: Units): readonly string[] {
       `Lapline ${plan.engine}. The safety data sheets, local codes and a licensed person decide, not this page.`,
     ),
     ...(blockers.length > 0
-      ? ["", ...titleLines("STOP"), ...blockers.flatMap((finding) => findingLines(finding, units))]
+      ? ["", ...titleLines("STOP"), ...blockers.flatMap((finding) => findingLines(finding, reader))]
       : []),
   ];
 }
@@ -60,8 +57,8 @@ function titleLines(title: string): readonly string[] {
   return [`${title} ${"-".repeat(Math.max(0, PAGE_WIDTH - title.length - 1))}`];
 }
 
-function missingLines(plan: Plan, stage: "sanding", units: Units): readonly string[] {
-  return sayWhyMissing(plan, stage, units).flatMap((reason) => wrapText(reason, { indent: 2, hanging: 4 }));
+function missingLines(plan: Plan, stage: "sanding", reader: Reader): readonly string[] {
+  return sayWhyMissing(plan, stage, reader).flatMap((reason) => wrapText(reason, { indent: 2, hanging: 4 }));
 }
 
 /** Whether the board may go into the water, and what is still open. */

@@ -1,7 +1,8 @@
-import { type Explanation, formatQuantity, type Quantity, type Units } from "@lapline/engine";
+import type { Explanation, Quantity } from "@lapline/engine";
+import type { Reader } from "../language/Reader";
+import { showQuantity } from "../language/showQuantity";
 import { assumptionLines } from "./assumptionsBlock";
 import { findingLines } from "./findingsBlock";
-import type { TextOptions } from "./formatPlanText";
 import { formatTable } from "./formatTable";
 import { wrapText } from "./wrapText";
 
@@ -14,17 +15,17 @@ const CONFIDENCE: Readonly<Record<string, string>> = {
 };
 
 /** The back of the sheet for one number: the working in words, the formula, what went in, where it is from. */
-export function formatWhyText(explanation: Explanation, { units }: TextOptions): string {
+export function formatWhyText(explanation: Explanation, reader: Reader): string {
   const { path, value, words, formula, inputs, sources, assumptions, findings } = explanation;
   const [, ...inputLines] = formatTable(
     [
       { head: "", align: "left" },
       { head: "", align: "right" },
     ],
-    inputs.map((input) => [input.name, show(input.value, units)]),
+    inputs.map((input) => [input.name, show(input.value, reader)]),
   );
   const lines = [
-    ...wrapText(`${path} = ${show(value, units)}`),
+    ...wrapText(`${path} = ${show(value, reader)}`),
     "",
     ...wrapText(words),
     "",
@@ -42,7 +43,7 @@ export function formatWhyText(explanation: Explanation, { units }: TextOptions):
     ...part("Assumed:", assumptions.flatMap(assumptionLines)),
     ...part(
       "Findings here:",
-      findings.flatMap((finding) => findingLines(finding, units)),
+      findings.flatMap((finding) => findingLines(finding, reader)),
     ),
   ];
   return `${lines.join("\n")}\n`;
@@ -52,6 +53,6 @@ function part(title: string, lines: readonly string[]): readonly string[] {
   return lines.length === 0 ? [] : ["", title, ...lines];
 }
 
-function show(value: Quantity | string, units: Units): string {
-  return typeof value === "string" ? value : formatQuantity(value, units);
+function show(value: Quantity | string, reader: Reader): string {
+  return typeof value === "string" ? value : showQuantity(value, reader);
 }

@@ -1,4 +1,6 @@
-import { area, formatQuantity, length, mass, type Plan, type Units } from "@lapline/engine";
+import { area, length, mass, type Plan } from "@lapline/engine";
+import type { Reader } from "../language/Reader";
+import { showQuantity } from "../language/showQuantity";
 import { skinGroups } from "../words/skinGroups";
 import type { Block } from "./Block";
 import { type Column, formatTable } from "./formatTable";
@@ -11,16 +13,16 @@ const words = (head: string): Column => ({ head, align: "left" });
 const figure = (head: string): Column => ({ head, align: "right" });
 
 /** Cloth pieces, resin by coat, and how thick the skin comes out. */
-export function glassBlock(plan: Plan, units: Units): Block {
+export function glassBlock(plan: Plan, reader: Reader): Block {
   const { layup } = plan;
   const lines =
     layup === null
-      ? sayWhyMissing(plan, "layup", units).flatMap((reason) => wrapText(reason, { indent: 2 }))
-      : [...pieceTable(layup, units), "", ...coatTable(layup, units), "", ...zoneTable(layup, units)];
+      ? sayWhyMissing(plan, "layup", reader).flatMap((reason) => wrapText(reason, { indent: 2 }))
+      : [...pieceTable(layup, reader), "", ...coatTable(layup, reader), "", ...zoneTable(layup, reader)];
   return { title: "GLASS", lines };
 }
 
-function pieceTable(layup: Layup, units: Units): readonly string[] {
+function pieceTable(layup: Layup, reader: Reader): readonly string[] {
   return formatTable(
     [
       words("piece"),
@@ -34,17 +36,17 @@ function pieceTable(layup: Layup, units: Units): readonly string[] {
     layup.pieces.map((piece) => [
       piece.id,
       piece.cloth,
-      formatQuantity(length(piece.lengthM, "coarse"), units),
-      formatQuantity(length(piece.widthM, "coarse"), units),
-      formatQuantity(area(piece.areaM2), units),
-      formatQuantity(mass(piece.clothMassKg), units),
-      formatQuantity(mass(piece.resinMassKg), units),
+      showQuantity(length(piece.lengthM, "coarse"), reader),
+      showQuantity(length(piece.widthM, "coarse"), reader),
+      showQuantity(area(piece.areaM2), reader),
+      showQuantity(mass(piece.clothMassKg), reader),
+      showQuantity(mass(piece.resinMassKg), reader),
     ]),
   );
 }
 
-function coatTable(layup: Layup, units: Units): readonly string[] {
-  const show = (valueKg: number): string => formatQuantity(mass(valueKg), units);
+function coatTable(layup: Layup, reader: Reader): readonly string[] {
+  const show = (valueKg: number): string => showQuantity(mass(valueKg), reader);
   return formatTable(
     [words("coat"), words("resin"), figure("mix"), figure("from"), figure("to"), figure("stays on")],
     layup.coats.map((coat) => [
@@ -59,8 +61,8 @@ function coatTable(layup: Layup, units: Units): readonly string[] {
 }
 
 /** Zones that come out alike share a line. */
-function zoneTable(layup: Layup, units: Units): readonly string[] {
-  const show = (valueM: number): string => (valueM === 0 ? "-" : formatQuantity(length(valueM), units));
+function zoneTable(layup: Layup, reader: Reader): readonly string[] {
+  const show = (valueM: number): string => (valueM === 0 ? "-" : showQuantity(length(valueM), reader));
   return formatTable(
     [words("skin at"), figure("glass"), figure("fill"), figure("gloss")],
     skinGroups(layup.zones).map(({ names, zone }) => [

@@ -1,13 +1,6 @@
-import {
-  area,
-  count,
-  formatQuantity,
-  length,
-  type Plan,
-  type Quantity,
-  type Units,
-  volume,
-} from "@lapline/engine";
+import { area, count, length, type Plan, type Quantity, volume } from "@lapline/engine";
+import type { Reader } from "../language/Reader";
+import { showQuantity } from "../language/showQuantity";
 import { readingName } from "../words/readingName";
 import { symmetrySentences } from "../words/symmetrySentences";
 import { widthWords } from "../words/widthWords";
@@ -20,23 +13,23 @@ type Shape = NonNullable<Plan["shape"]>;
 type Row = readonly [string, string, string];
 
 /** What was measured: the board's main figures, how true it is, which readings to take again. */
-export function measureBlock(plan: Plan, units: Units): Block {
+export function measureBlock(plan: Plan, reader: Reader): Block {
   const { shape } = plan;
   const lines =
     shape === null
-      ? sayWhyMissing(plan, "shape", units).flatMap((reason) => wrapText(reason, { indent: 2 }))
-      : [...figureLines(plan, shape, units), "", ...trueLines(plan, shape, units)];
+      ? sayWhyMissing(plan, "shape", reader).flatMap((reason) => wrapText(reason, { indent: 2 }))
+      : [...figureLines(plan, shape, reader), "", ...trueLines(plan, shape, reader)];
   return { title: "MEASURE", lines };
 }
 
-function figureLines({ byWeight }: Plan, shape: Shape, units: Units): readonly string[] {
-  const show = (quantity: Quantity): string => formatQuantity(quantity, units);
-  const at = (valueM: number): string => formatQuantity(length(valueM), units);
+function figureLines({ byWeight }: Plan, shape: Shape, reader: Reader): readonly string[] {
+  const show = (quantity: Quantity): string => showQuantity(quantity, reader);
+  const at = (valueM: number): string => showQuantity(length(valueM), reader);
   const rows: readonly Row[] = [
     ["length", at(shape.lengthTapeM), `by tape; ${at(shape.lengthM)} straight`],
     ["widest", at(shape.widthMaxM), `${at(shape.widthMaxFromTailM)} from the tail`],
     ...shape.widths.map((width): Row => {
-      const { name, where } = widthWords(width, units);
+      const { name, where } = widthWords(width, reader);
       return [name, at(width.widthM), where];
     }),
     ["thickest", at(shape.thicknessMaxM), `${at(shape.thicknessMaxFromTailM)} from the tail`],
@@ -81,12 +74,12 @@ function weightRow(byWeight: NonNullable<Plan["byWeight"]>, show: (quantity: Qua
   ];
 }
 
-function trueLines(plan: Plan, shape: Shape, units: Units): readonly string[] {
+function trueLines(plan: Plan, shape: Shape, reader: Reader): readonly string[] {
   const suspects = shape.readings.filter((reading) => reading.suspect);
   const help = shape.wouldHelp.slice(0, 3);
-  const show = (valueM: number): string => formatQuantity(length(valueM), units);
+  const show = (valueM: number): string => showQuantity(length(valueM), reader);
   return [
-    ...symmetrySentences(plan, units),
+    ...symmetrySentences(plan, reader),
     ...suspects.map(
       (reading) =>
         `Re-measure ${readingName(reading.path)}: ${show(reading.wouldFitM)} would fit, ${show(reading.readM)} was read.`,

@@ -1,13 +1,6 @@
-import {
-  duration,
-  formatQuantity,
-  fraction,
-  mass,
-  type Plan,
-  temperature,
-  type Units,
-  volume,
-} from "@lapline/engine";
+import { duration, fraction, mass, type Plan, temperature, volume } from "@lapline/engine";
+import type { Reader } from "../language/Reader";
+import { showQuantity } from "../language/showQuantity";
 import { groupCups } from "../words/groupCups";
 import type { Block } from "./Block";
 import { type Column, formatTable } from "./formatTable";
@@ -20,38 +13,38 @@ const words = (head: string): Column => ({ head, align: "left" });
 const figure = (head: string): Column => ({ head, align: "right" });
 
 /** Cups in the order they are used, with the dose in grams and millilitres and the band in which each goes off. */
-export function mixBlock(plan: Plan, units: Units): Block {
+export function mixBlock(plan: Plan, reader: Reader): Block {
   const { mix } = plan;
   if (mix === null) {
     return {
       title: "MIX",
-      lines: sayWhyMissing(plan, "mix", units).flatMap((reason) => wrapText(reason, { indent: 2 })),
+      lines: sayWhyMissing(plan, "mix", reader).flatMap((reason) => wrapText(reason, { indent: 2 })),
     };
   }
   return {
     title: "MIX",
     lines: [
-      ...cupTable(mix, units),
-      ...refusedLines(plan, mix, units),
+      ...cupTable(mix, reader),
+      ...refusedLines(plan, mix, reader),
       "",
-      ...gelTable(mix, units),
+      ...gelTable(mix, reader),
       "",
-      ...filmTable(mix, units),
+      ...filmTable(mix, reader),
     ],
   };
 }
 
-function cupTable(mix: Mix, units: Units): readonly string[] {
+function cupTable(mix: Mix, reader: Reader): readonly string[] {
   const rows = mix.coats.flatMap((coat) =>
     groupCups(coat.cups).map((group) => [
       coat.id,
       `${group.count} x`,
-      formatQuantity(mass(group.cup.baseMassKg), units),
-      formatQuantity(mass(group.cup.hardenerMassKg), units),
-      formatQuantity(volume(group.cup.hardenerVolumeM3), units),
-      group.cup.waxVolumeM3 > 0 ? formatQuantity(volume(group.cup.waxVolumeM3), units) : "-",
-      coat.hardenerRatio === null ? "-" : formatQuantity(fraction(coat.hardenerRatio), units),
-      formatQuantity(temperature(coat.temperatureK), "mm"),
+      showQuantity(mass(group.cup.baseMassKg), reader),
+      showQuantity(mass(group.cup.hardenerMassKg), reader),
+      showQuantity(volume(group.cup.hardenerVolumeM3), reader),
+      group.cup.waxVolumeM3 > 0 ? showQuantity(volume(group.cup.waxVolumeM3), reader) : "-",
+      coat.hardenerRatio === null ? "-" : showQuantity(fraction(coat.hardenerRatio), reader),
+      showQuantity(temperature(coat.temperatureK), { ...reader, units: "mm" }),
     ]),
   );
   return formatTable(
@@ -70,21 +63,28 @@ function cupTable(mix: Mix, units: Units): readonly string[] {
 }
 
 /** A coat that no dose in the resin's range can serve has no cup, and says why. */
-function refusedLines(plan: Plan, mix: Mix, units: Units): readonly string[] {
+function refusedLines(plan: Plan, mix: Mix, reader: Reader): readonly string[] {
   const refused = mix.coats.filter((coat) => coat.cups.length === 0);
   if (refused.length === 0) return [];
-  const reasons = sayWhyMissing(plan, "mix", units);
+  const reasons = sayWhyMissing(plan, "mix", reader);
   return [
     ...refused.flatMap((coat) => wrapText(`${coat.id}: no cup can be mixed as things are.`, { indent: 2 })),
     ...reasons.flatMap((reason) => wrapText(reason, { indent: 4 })),
   ];
 }
 
-function gelTable(mix: Mix, units: Units): readonly string[] {
+function gelTable(mix: Mix, reader: Reader): readonly string[] {
   const rows = mix.coats.flatMap(({ id, clock }) =>
     clock === null
       ? []
-      : [[id, show(clock.spreadByS, units), show(clock.potGelLowS, units), show(clock.potGelHighS, units)]],
+      : [
+          [
+            id,
+            show(clock.spreadByS, reader),
+            show(clock.potGelLowS, reader),
+            show(clock.potGelHighS, reader),
+          ],
+        ],
   );
   return formatTable(
     [words("after the hardener"), figure("spread by"), figure("cup gels, early"), figure("late")],
@@ -92,7 +92,7 @@ function gelTable(mix: Mix, units: Units): readonly string[] {
   );
 }
 
-function filmTable(mix: Mix, units: Units): readonly string[] {
+function filmTable(mix: Mix, reader: Reader): readonly string[] {
   const rows = mix.coats.flatMap(({ id, clock }) =>
     clock === null
       ? []
@@ -100,7 +100,7 @@ function filmTable(mix: Mix, units: Units): readonly string[] {
           [
             id,
             ...[clock.trimFromS, clock.flipS, clock.recoatFromS, clock.recoatUntilS, clock.sandableS].map(
-              (timeS) => show(timeS, units),
+              (timeS) => show(timeS, reader),
             ),
           ],
         ],
@@ -118,6 +118,6 @@ function filmTable(mix: Mix, units: Units): readonly string[] {
   );
 }
 
-function show(timeS: number | null, units: Units): string {
-  return timeS === null ? "-" : formatQuantity(duration(timeS), units);
+function show(timeS: number | null, reader: Reader): string {
+  return timeS === null ? "-" : showQuantity(duration(timeS), reader);
 }

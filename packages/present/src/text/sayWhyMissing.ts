@@ -1,4 +1,6 @@
-import { formatPhrase, type Plan, type Units } from "@lapline/engine";
+import type { Plan } from "@lapline/engine";
+import type { Reader } from "../language/Reader";
+import { tellPhrase } from "../language/tellPhrase";
 
 export type StageName =
   | "shape"
@@ -13,7 +15,7 @@ export type StageName =
   | "calendar";
 
 /** Why a stage of the plan is not there, in the words of the findings that say so. */
-export function sayWhyMissing(plan: Plan, stage: StageName, units: Units): readonly string[] {
+export function sayWhyMissing(plan: Plan, stage: StageName, reader: Reader): readonly string[] {
   const own = plan.findings.filter(
     (finding) =>
       finding.code.startsWith(`${stage}.`) || finding.path === stage || finding.path.startsWith(`${stage}.`),
@@ -21,5 +23,5 @@ export function sayWhyMissing(plan: Plan, stage: StageName, units: Units): reado
   const blockers = own.filter((finding) => finding.severity === "blocker");
   const reasons = blockers.length > 0 ? blockers : own;
   if (reasons.length === 0) return ["Not worked out; see the blockers."];
-  return reasons.map((finding) => formatPhrase(finding.says, units));
+  return reasons.map((finding) => tellPhrase(finding.says, reader));
 }

@@ -1,4 +1,6 @@
-import { duration, formatQuantity, type Plan, type Units } from "@lapline/engine";
+import { duration, type Plan } from "@lapline/engine";
+import type { Reader } from "../language/Reader";
+import { showQuantity } from "../language/showQuantity";
 import { type CautionsHere, stepCautions } from "../words/stepCautions";
 import { type StepWait, stepWaits } from "../words/stepWaits";
 import type { Block } from "./Block";
@@ -8,12 +10,12 @@ import { wrapText } from "./wrapText";
 type Step = NonNullable<Plan["steps"]>[number];
 
 /** The steps in order, each with a box to tick, how long it takes, and the harm it can do with what to do against it. */
-export function stepsBlock(plan: Plan, units: Units): Block {
+export function stepsBlock(plan: Plan, reader: Reader): Block {
   const { steps } = plan;
   if (steps === null) {
     return {
       title: "STEPS",
-      lines: sayWhyMissing(plan, "steps", units).flatMap((reason) => wrapText(reason, { indent: 2 })),
+      lines: sayWhyMissing(plan, "steps", reader).flatMap((reason) => wrapText(reason, { indent: 2 })),
     };
   }
   const cautions = stepCautions(steps);
@@ -24,7 +26,7 @@ export function stepsBlock(plan: Plan, units: Units): Block {
         wrapText(`! At every step: ${caution}`, { indent: 2, hanging: 4 }),
       ),
       ...steps.flatMap((step, i) => [
-        ...headLines(step, { number: i + 1, waits: stepWaits(steps, step), units }),
+        ...headLines(step, { number: i + 1, waits: stepWaits(steps, step), reader }),
         ...cautionLines(cautions.steps[i] ?? { full: [], again: [] }),
       ]),
     ],
@@ -34,11 +36,11 @@ export function stepsBlock(plan: Plan, units: Units): Block {
 interface StepHead {
   readonly number: number;
   readonly waits: readonly StepWait[];
-  readonly units: Units;
+  readonly reader: Reader;
 }
 
-function headLines(step: Step, { number, waits, units }: StepHead): readonly string[] {
-  const show = (timeS: number): string => formatQuantity(duration(timeS), units);
+function headLines(step: Step, { number, waits, reader }: StepHead): readonly string[] {
+  const show = (timeS: number): string => showQuantity(duration(timeS), reader);
   const times = [
     ...(step.handsOnS > 0 ? [`hands on ${show(step.handsOnS)}`] : []),
     ...waits.map(({ words, waitS }) => `${words} ${show(waitS)}`),

@@ -1,19 +1,21 @@
-import { formatQuantity, mass, type Plan, type Units } from "@lapline/engine";
+import { mass, type Plan } from "@lapline/engine";
+import type { Reader } from "../language/Reader";
+import { showQuantity } from "../language/showQuantity";
 import type { Block } from "./Block";
 import { formatTable } from "./formatTable";
 import { sayWhyMissing } from "./sayWhyMissing";
 import { wrapText } from "./wrapText";
 
 /** What the board will weigh, part by part. */
-export function weightBlock(plan: Plan, units: Units): Block {
+export function weightBlock(plan: Plan, reader: Reader): Block {
   const { weight } = plan;
   if (weight === null) {
     return {
       title: "WEIGHT",
-      lines: sayWhyMissing(plan, "weight", units).flatMap((reason) => wrapText(reason, { indent: 2 })),
+      lines: sayWhyMissing(plan, "weight", reader).flatMap((reason) => wrapText(reason, { indent: 2 })),
     };
   }
-  const show = (valueKg: number): string => formatQuantity(mass(valueKg), units);
+  const show = (valueKg: number): string => showQuantity(mass(valueKg), reader);
   const [, ...lines] = formatTable(
     [
       { head: "", align: "left" },

@@ -1,12 +1,14 @@
-import { angle, formatQuantity, length, type Plan, type Units } from "@lapline/engine";
+import { angle, length, type Plan } from "@lapline/engine";
+import type { Reader } from "../language/Reader";
+import { showQuantity } from "../language/showQuantity";
 
 type Correction = NonNullable<Plan["finset"]>["asSet"][number]["correction"];
 
 /** The smallest move that brings a fin back, as it is to be done: `trailing end 1.6 mm inward; lean it 2.0° outward`. */
-export function correctionWords(correction: Correction, units: Units): string {
+export function correctionWords(correction: Correction, reader: Reader): string {
   const { end, alongM, trailingAcrossM, leadingAcrossM, cantRad } = correction;
   if (end === "unknown") return "measure both marks";
-  const show = (valueM: number): string => formatQuantity(length(Math.abs(valueM), "fine"), units);
+  const show = (valueM: number): string => showQuantity(length(Math.abs(valueM), "fine"), reader);
   const across = (name: string, valueM: number): readonly string[] =>
     valueM === 0 ? [] : [`${name} end ${show(valueM)} ${valueM > 0 ? "outward" : "inward"}`];
   const moves = [
@@ -15,7 +17,7 @@ export function correctionWords(correction: Correction, units: Units): string {
     ...across("leading", leadingAcrossM),
     ...(cantRad === 0
       ? []
-      : [`lean it ${formatQuantity(angle(Math.abs(cantRad)), units)} ${cantRad > 0 ? "outward" : "inward"}`]),
+      : [`lean it ${showQuantity(angle(Math.abs(cantRad)), reader)} ${cantRad > 0 ? "outward" : "inward"}`]),
   ];
   return moves.join("; ");
 }

@@ -10,7 +10,7 @@ test.each([
   [-0.0127, "-1/2 in", "-12.5 mm"],
   [1.778, `5'10"`, "1778 mm"],
 ])("%d m is %s or %s on a tape", (valueM, inch, mm) => {
-  expect(formatTapeLength(valueM, "inch")).toBe(inch);
-  expect(formatTapeLength(valueM, "mm")).toBe(mm);
-  expect(formatBareTapeLength(valueM, "mm")).toBe(mm.replace(" mm", ""));
+  expect(formatTapeLength(valueM, { units: "inch", language: "en" })).toBe(inch);
+  expect(formatTapeLength(valueM, { units: "mm", language: "en" })).toBe(mm);
+  expect(formatBareTapeLength(valueM, { units: "mm", language: "en" })).toBe(mm.replace(" mm", ""));
 });

@@ -1,4 +1,6 @@
-import { formatQuantity, length, type Plan, type Units } from "@lapline/engine";
+import { length, type Plan } from "@lapline/engine";
+import type { Reader } from "../language/Reader";
+import { showQuantity } from "../language/showQuantity";
 
 type Finset = NonNullable<Plan["finset"]>;
 
@@ -9,10 +11,10 @@ const RULES: Readonly<Record<Finset["sides"], string>> = {
 };
 
 /** What the fins are measured from, and how to draw that line where it is not the stringer. */
-export function setOutWords(finset: Finset, units: Units): string {
+export function setOutWords(finset: Finset, reader: Reader): string {
   const { sides, line } = finset;
   if (sides !== "centreline") return RULES[sides];
   const beside = (leftM: number): string =>
-    `${formatQuantity(length(Math.abs(leftM), "fine"), units)} to the ${leftM < 0 ? "right" : "left"} of the stringer`;
+    `${showQuantity(length(Math.abs(leftM), "fine"), reader)} to the ${leftM < 0 ? "right" : "left"} of the stringer`;
   return `${RULES[sides]} Draw that line first: ${beside(line.atTailM)} at the tail tips, ${beside(line.atNoseM)} at the nose tip (left as the surfer stands).`;
 }

@@ -1,4 +1,5 @@
-import type { Plan, Units } from "@lapline/engine";
+import type { Plan } from "@lapline/engine";
+import type { Reader } from "../language/Reader";
 import { centrelineWords, symmetryWords } from "./symmetryWords";
 
 /**
@@ -6,7 +7,7 @@ import { centrelineWords, symmetryWords } from "./symmetryWords";
  * agrees with nothing.
  * @param besideFindings leaves out what a finding of the plan says, for where both stand together
  */
-export function symmetrySentences(plan: Plan, units: Units, besideFindings = false): readonly string[] {
+export function symmetrySentences(plan: Plan, reader: Reader, besideFindings = false): readonly string[] {
   const { shape } = plan;
   const found = (code: string): boolean => plan.findings.some((finding) => finding.code === code);
   const unknown = plan.findings.some(
@@ -14,7 +15,7 @@ export function symmetrySentences(plan: Plan, units: Units, besideFindings = fal
   );
   if (shape === null || unknown) return [];
   return [
-    ...(besideFindings && found("shape.asymmetry") ? [] : [symmetryWords(shape.symmetry, units)]),
-    ...(besideFindings && found("shape.centreline") ? [] : [centrelineWords(shape.symmetry)]),
+    ...(besideFindings && found("shape.asymmetry") ? [] : [symmetryWords(shape.symmetry, reader)]),
+    ...(besideFindings && found("shape.centreline") ? [] : [centrelineWords(shape.symmetry, reader)]),
   ];
 }

@@ -1,4 +1,6 @@
-import { formatQuantity, length, type Plan, type Units } from "@lapline/engine";
+import { length, type Plan } from "@lapline/engine";
+import type { Reader } from "../language/Reader";
+import { showQuantity } from "../language/showQuantity";
 
 type Width = NonNullable<Plan["shape"]>["widths"][number];
 
@@ -7,9 +9,9 @@ const ENDS: Readonly<Record<Width["id"], "tail" | "nose">> = { "tail-12-in": "ta
 const FROM_TIP_M = 0.3048;
 
 /** A width's name, and where it is taken: `tail width`, `12 in from the tip`. */
-export function widthWords({ id }: Width, units: Units): { readonly name: string; readonly where: string } {
+export function widthWords({ id }: Width, reader: Reader): { readonly name: string; readonly where: string } {
   return {
     name: `${ENDS[id]} width`,
-    where: `${formatQuantity(length(FROM_TIP_M), units)} from the ${id === "tail-12-in" ? "tail" : "nose"}`,
+    where: `${showQuantity(length(FROM_TIP_M), reader)} from the ${id === "tail-12-in" ? "tail" : "nose"}`,
   };
 }

@@ -1,4 +1,6 @@
-import { angle, formatQuantity, type Plan, type Units } from "@lapline/engine";
+import { angle, type Plan } from "@lapline/engine";
+import type { Reader } from "../language/Reader";
+import { showQuantity } from "../language/showQuantity";
 import { formatTapeLength } from "./formatTapeLength";
 
 type Mark = NonNullable<Plan["finset"]>["marks"][number];
@@ -12,10 +14,10 @@ export interface WorthWords {
 }
 
 /** In the order in which they matter: one end of the base first, where a millimetre turns the fin most. */
-export function worthWords({ worth, rounding }: Mark, units: Units): readonly WorthWords[] {
-  const turns = (radPerM: number): string => showTurn(radPerM * MM_M);
-  const tape = rounding.find(({ id }) => id === units);
-  const step = tape === undefined ? "" : formatTapeLength(tape.stepM, units);
+export function worthWords({ worth, rounding }: Mark, reader: Reader): readonly WorthWords[] {
+  const turns = (radPerM: number): string => showTurn(radPerM * MM_M, reader);
+  const tape = rounding.find(({ id }) => id === reader.units);
+  const step = tape === undefined ? "" : formatTapeLength(tape.stepM, reader);
   return [
     { name: "1 mm at one end of the base", turns: turns(worth.baseEndRadPerM) },
     { name: "1 mm across at the trailing mark, string held", turns: turns(worth.trailingAcrossRadPerM) },
@@ -23,12 +25,12 @@ export function worthWords({ worth, rounding }: Mark, units: Units): readonly Wo
     ...(tape === undefined
       ? []
       : [
-          { name: `both marks rounded to ${step}`, turns: showTurn(tape.byMarksRad) },
-          { name: `mark and string rounded to ${step}`, turns: showTurn(tape.byStringRad) },
+          { name: `both marks rounded to ${step}`, turns: showTurn(tape.byMarksRad, reader) },
+          { name: `mark and string rounded to ${step}`, turns: showTurn(tape.byStringRad, reader) },
         ]),
   ];
 }
 
-function showTurn(turnRad: number): string {
-  return formatQuantity(angle(Math.abs(turnRad), "fine"), "mm");
+function showTurn(turnRad: number, reader: Reader): string {
+  return showQuantity(angle(Math.abs(turnRad), "fine"), reader);
 }

@@ -20,7 +20,7 @@ function present<T>(value: T | null | undefined): T {
 }
 
 const templateOf = (plan: Plan, of: "fins" | "outline" | "cloth"): Template =>
-  present(buildTemplate(plan, { of, units: "mm" }));
+  present(buildTemplate(plan, { of, reader: { units: "mm", language: "en" } }));
 
 /** Reads a DXF back with another library. */
 function readDxf(text: string) {
@@ -192,10 +192,20 @@ describe("what is odd", () => {
   });
 
   test("a plan without the stage has no template", () => {
-    expect(buildTemplate({ ...plan, shape: null }, { of: "fins", units: "mm" })).toBeNull();
-    expect(buildTemplate({ ...plan, shape: null }, { of: "outline", units: "mm" })).toBeNull();
-    expect(buildTemplate({ ...plan, finset: null }, { of: "fins", units: "mm" })).toBeNull();
-    expect(buildTemplate({ ...plan, layup: null }, { of: "cloth", units: "mm" })).toBeNull();
-    expect(buildTemplate({ ...plan, finset: null }, { of: "outline", units: "mm" })).not.toBeNull();
+    expect(
+      buildTemplate({ ...plan, shape: null }, { of: "fins", reader: { units: "mm", language: "en" } }),
+    ).toBeNull();
+    expect(
+      buildTemplate({ ...plan, shape: null }, { of: "outline", reader: { units: "mm", language: "en" } }),
+    ).toBeNull();
+    expect(
+      buildTemplate({ ...plan, finset: null }, { of: "fins", reader: { units: "mm", language: "en" } }),
+    ).toBeNull();
+    expect(
+      buildTemplate({ ...plan, layup: null }, { of: "cloth", reader: { units: "mm", language: "en" } }),
+    ).toBeNull();
+    expect(
+      buildTemplate({ ...plan, finset: null }, { of: "outline", reader: { units: "mm", language: "en" } }),
+    ).not.toBeNull();
   });
 });

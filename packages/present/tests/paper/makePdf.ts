@@ -21,7 +21,7 @@ export async function makePdf(
   plan: Plan,
   { of, paper, units = "inch", rulerReads }: PdfRequest,
 ): Promise<Uint8Array> {
-  const template = buildTemplate(plan, { of, units });
+  const template = buildTemplate(plan, { of, reader: { units, language: "en" } });
   if (template === null) throw new Error(`no ${of} template`);
   const options = { paper, madeOn: MADE_ON };
   return templatePdf(template, rulerReads === undefined ? options : { ...options, rulerReads });

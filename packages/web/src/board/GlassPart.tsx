@@ -29,8 +29,8 @@ export function GlassPart({ plan }: { plan: Plan }) {
 }
 
 function SkinView({ plan }: { plan: Plan }) {
-  const { units } = useSettings();
-  const draw = useCallback((widthMm: number) => skinStrip(plan, { units, widthMm }), [plan, units]);
+  const { reader } = useSettings();
+  const draw = useCallback((widthMm: number) => skinStrip(plan, { reader, widthMm }), [plan, reader]);
   return (
     <SheetDrawing
       title={`${plan.name}, the skin in section`}

@@ -9,9 +9,9 @@ type Shape = NonNullable<Plan["shape"]>;
 
 /** What a board is known by: length, widths, thickness, and how much it holds by the tape and by the scale. */
 export function MeasureFigures({ plan, shape }: { plan: Plan; shape: Shape }) {
-  const { units } = useSettings();
+  const { reader } = useSettings();
   const widths = shape.widths.map((width): FigureEntry => {
-    const { name, where } = widthWords(width, units);
+    const { name, where } = widthWords(width, reader);
     return { name, of: length(width.widthM), note: <Fractions text={where} />, minor: true };
   });
   return (

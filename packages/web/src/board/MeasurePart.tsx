@@ -40,8 +40,8 @@ export function MeasurePart({ draft, edit }: MeasurePartProps) {
 
 /** How true the board is, as far as no piece of tape above says it. */
 function SymmetryWords({ plan }: { plan: Plan }) {
-  const { units } = useSettings();
-  const sentences = symmetrySentences(plan, units, true);
+  const { reader } = useSettings();
+  const sentences = symmetrySentences(plan, reader, true);
   if (sentences.length === 0) return null;
   return (
     <p className="says">

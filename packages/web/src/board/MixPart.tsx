@@ -86,11 +86,11 @@ function CupsView({ coat, mix, name }: { coat: MixCoat; mix: Mix; name: string }
 }
 
 function GelBand({ clock, mix, name }: { clock: NonNullable<MixCoat["clock"]>; mix: Mix; name: string }) {
-  const { units } = useSettings();
+  const { reader } = useSettings();
   const untilS = Math.max(...mix.coats.map((each) => each.clock?.potGelHighS ?? 0)) * 1.05;
   const draw = useCallback(
-    (widthMm: number) => gelBandDrawing(clock, { units, widthMm, untilS }),
-    [clock, units, untilS],
+    (widthMm: number) => gelBandDrawing(clock, { reader, widthMm, untilS }),
+    [clock, reader, untilS],
   );
   return (
     <>

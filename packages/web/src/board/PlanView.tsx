@@ -9,17 +9,17 @@ const LIES_FROM_MM = 150;
 
 /** The board seen from above or below along its tape. */
 export function PlanView({ plan }: { plan: Plan }) {
-  const { units } = useSettings();
+  const { reader } = useSettings();
   const [face, setFace] = useState<"deck" | "bottom">("deck");
   const draw = useCallback(
-    (widthMm: number) => planDrawing(plan, { units, face, widthMm, stands: widthMm < LIES_FROM_MM }),
-    [plan, units, face],
+    (widthMm: number) => planDrawing(plan, { reader, face, widthMm, stands: widthMm < LIES_FROM_MM }),
+    [plan, reader, face],
   );
   if (plan.shape === null) return null;
   return (
     <SheetDrawing
       title={`${plan.name}, plan view, ${face} up`}
-      desc={`Outline along a tape from the tail. ${symmetrySentences(plan, units).join(" ")} The readings stand in the table below.`}
+      desc={`Outline along a tape from the tail. ${symmetrySentences(plan, reader).join(" ")} The readings stand in the table below.`}
       draw={draw}
       caption={
         <button type="button" className="plain" onClick={() => setFace(face === "deck" ? "bottom" : "deck")}>

@@ -6,8 +6,8 @@ import { useSettings } from "../settings/Settings";
 
 /** The board from the side: rocker and thickness. */
 export function ProfileView({ plan }: { plan: Plan }) {
-  const { units } = useSettings();
-  const draw = useCallback((widthMm: number) => profileDrawing(plan, { units, widthMm }), [plan, units]);
+  const { reader } = useSettings();
+  const draw = useCallback((widthMm: number) => profileDrawing(plan, { reader, widthMm }), [plan, reader]);
   return (
     <SheetDrawing
       title={`${plan.name}, side view`}

@@ -10,8 +10,8 @@ import type { Finset } from "./FinsForm";
 
 /** The fins as measured: their errors drawn large, in figures, against the tolerance, and the smallest correction. */
 export function AsSetView({ plan, finset }: { plan: Plan; finset: Finset }) {
-  const { units } = useSettings();
-  const draw = useCallback((widthMm: number) => asSetDrawing(plan, { units, widthMm }), [plan, units]);
+  const { reader } = useSettings();
+  const draw = useCallback((widthMm: number) => asSetDrawing(plan, { reader, widthMm }), [plan, reader]);
   if (finset.asSet.length === 0) return null;
   return (
     <>
@@ -32,7 +32,7 @@ export function AsSetView({ plan, finset }: { plan: Plan; finset: Finset }) {
 }
 
 function AsSetTable({ finset }: { finset: Finset }) {
-  const { units } = useSettings();
+  const { reader } = useSettings();
   return (
     <FactTable
       caption="Errors, and the smallest correction"
@@ -53,7 +53,7 @@ function AsSetTable({ finset }: { finset: Finset }) {
           fin.withinTolerance ? (
             "good"
           ) : (
-            <Fractions key="verdict" text={`move: ${correctionWords(fin.correction, units)}`} />
+            <Fractions key="verdict" text={`move: ${correctionWords(fin.correction, reader)}`} />
           ),
         ],
       }))}

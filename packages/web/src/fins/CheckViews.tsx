@@ -30,10 +30,10 @@ export function CheckViews({ plan, finset }: { plan: Plan; finset: Finset }) {
 }
 
 function CheckView({ plan, fin }: { plan: Plan; fin: string }) {
-  const { units } = useSettings();
+  const { reader } = useSettings();
   const draw = useCallback(
-    (widthMm: number) => checkDrawing(plan, fin, { units, widthMm }),
-    [plan, fin, units],
+    (widthMm: number) => checkDrawing(plan, fin, { reader, widthMm }),
+    [plan, fin, reader],
   );
   return (
     <SheetDrawing

@@ -17,11 +17,11 @@ interface MarkingOutProps {
 
 /** The tail at large scale with what is needed to mark it, and the same in figures. */
 export function MarkingOut({ plan, finset, numbered }: MarkingOutProps) {
-  const { units } = useSettings();
+  const { reader } = useSettings();
   const flags = useMemo(() => flagsOf(numbered), [numbered]);
   const draw = useCallback(
-    (widthMm: number) => finDrawing(plan, { units, widthMm, flags }),
-    [plan, units, flags],
+    (widthMm: number) => finDrawing(plan, { reader, widthMm, flags }),
+    [plan, reader, flags],
   );
   return (
     <>

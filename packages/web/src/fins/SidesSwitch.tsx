@@ -14,7 +14,7 @@ const RULES = ["average", "rail", "centreline"] as const;
 export function SidesSwitch({ form }: { form: FinsForm }) {
   const { plan, fins, edit } = form;
   const { finset } = plan;
-  const { units } = useSettings();
+  const { reader } = useSettings();
   const inForce = fins.sides ?? "average";
   const hasPairs = finset?.pairs.length !== 0;
   return (
@@ -43,7 +43,7 @@ export function SidesSwitch({ form }: { form: FinsForm }) {
       </fieldset>
       {finset !== null && (
         <p className="says">
-          <Fractions text={setOutWords(finset, units)} />
+          <Fractions text={setOutWords(finset, reader)} />
         </p>
       )}
       {finset !== null && hasPairs && (

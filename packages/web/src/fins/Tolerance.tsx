@@ -6,9 +6,9 @@ import { AmountText } from "../shared/AmountText";
 
 /** How near a reading must come. */
 export function Tolerance({ of }: { of: Quantity }) {
-  const { units } = useSettings();
+  const { reader } = useSettings();
   return of.dimension === "length" ? (
-    <AmountText text={formatTolerance(of.value, units)} />
+    <AmountText text={formatTolerance(of.value, reader)} />
   ) : (
     <Amount of={of} />
   );

@@ -5,12 +5,12 @@ import type { FinMark } from "./FinsForm";
 
 /** What a millimetre at each point is worth in toe, so that a builder knows why to use the string. */
 export function WorthView({ mark }: { mark: FinMark }) {
-  const { units } = useSettings();
+  const { reader } = useSettings();
   return (
     <div className="worth">
       <h4>What a millimetre is worth</h4>
       <dl>
-        {worthWords(mark, units).map(({ name, turns }) => (
+        {worthWords(mark, reader).map(({ name, turns }) => (
           <div key={name}>
             <dt>
               <Fractions text={name} />

@@ -30,9 +30,9 @@ export function toeTexts(
   units: Units,
 ): Readonly<Record<ToeForm, string>> {
   const show: Readonly<Record<ToeForm, (mark: FinMark) => string>> = {
-    aimBesideNose: ({ aimBesideNoseM }) => formatTapeLength(aimBesideNoseM, units),
+    aimBesideNose: ({ aimBesideNoseM }) => formatTapeLength(aimBesideNoseM, { units, language: "en" }),
     aimBeyondNose: ({ aimBeyondNoseM }) =>
-      aimBeyondNoseM === null ? "" : formatTapeLength(aimBeyondNoseM, units),
+      aimBeyondNoseM === null ? "" : formatTapeLength(aimBeyondNoseM, { units, language: "en" }),
     overBase: ({ toeOverBaseM }) => formatQuantity(length(toeOverBaseM, "fine"), units),
     angle: ({ toeRad }) => formatQuantity(angle(toeRad, "fine"), units),
   };

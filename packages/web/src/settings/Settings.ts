@@ -1,4 +1,5 @@
 import type { Units } from "@lapline/engine";
+import type { Reader } from "@lapline/present";
 import { createContext, useContext } from "react";
 
 /** Light to see by: as the device has it, paper by day, the shed at night, or black on white in the sun. */
@@ -8,6 +9,8 @@ export type Light = (typeof LIGHTS)[number];
 export interface Settings {
   readonly units: Units;
   readonly light: Light;
+  /** Who texts are made for; the page is in English so far. */
+  readonly reader: Reader;
   setUnits(units: Units): void;
   setLight(light: Light): void;
 }

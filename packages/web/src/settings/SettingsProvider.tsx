@@ -20,6 +20,7 @@ export function SettingsProvider({ children }: { children: ReactNode }) {
     () => ({
       units,
       light,
+      reader: { units, language: "en" },
       setUnits(next) {
         setUnits(next);
         keep(UNITS_KEY, next);

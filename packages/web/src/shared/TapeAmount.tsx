@@ -4,7 +4,7 @@ import { AmountText } from "./AmountText";
 
 /** A length to be marked off, to the finest step of the reader's tape. */
 export function TapeAmount({ ofM }: { ofM: number | null }) {
-  const { units } = useSettings();
+  const { reader } = useSettings();
   if (ofM === null) return <span className="amount">–</span>;
-  return <AmountText text={formatTapeLength(ofM, units)} />;
+  return <AmountText text={formatTapeLength(ofM, reader)} />;
 }

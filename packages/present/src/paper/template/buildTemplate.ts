@@ -1,4 +1,5 @@
-import type { Plan, Units } from "@lapline/engine";
+import type { Plan } from "@lapline/engine";
+import type { Reader } from "../../language/Reader";
 import { clothTemplate } from "./cloth/clothTemplate";
 import { finsTemplate } from "./fins/finsTemplate";
 import { outlineTemplate } from "./outline/outlineTemplate";
@@ -6,19 +7,19 @@ import type { Template, TemplateKind } from "./Template";
 
 export interface TemplateRequest {
   readonly of: TemplateKind;
-  readonly units: Units;
+  readonly reader: Reader;
 }
 
 /** The full-size template asked for, from the plan alone; null where the plan has not got the stage it is drawn from. */
-export function buildTemplate(plan: Plan, { of, units }: TemplateRequest): Template | null {
+export function buildTemplate(plan: Plan, { of, reader }: TemplateRequest): Template | null {
   const { shape, finset, layup } = plan;
   switch (of) {
     case "fins":
       if (shape === null || finset === null || finset.marks.length === 0) return null;
-      return finsTemplate(plan, { shape, finset }, units);
+      return finsTemplate(plan, { shape, finset }, reader);
     case "outline":
-      return shape === null ? null : outlineTemplate(plan, shape, units);
+      return shape === null ? null : outlineTemplate(plan, shape, reader);
     case "cloth":
-      return layup === null || layup.pieces.length === 0 ? null : clothTemplate(plan, layup, units);
+      return layup === null || layup.pieces.length === 0 ? null : clothTemplate(plan, layup, reader);
   }
 }

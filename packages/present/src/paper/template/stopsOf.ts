@@ -1,9 +1,11 @@
-import { formatPhrase, type Plan, type Units } from "@lapline/engine";
+import type { Plan } from "@lapline/engine";
+import type { Reader } from "../../language/Reader";
+import { tellPhrase } from "../../language/tellPhrase";
 import { asSentence } from "../../words/asSentence";
 
 /** What stops the build, in whole sentences with the place it concerns. */
-export function stopsOf(plan: Plan, units: Units): readonly string[] {
+export function stopsOf(plan: Plan, reader: Reader): readonly string[] {
   return plan.findings
     .filter(({ severity }) => severity === "blocker")
-    .map(({ says, path }) => asSentence(`${formatPhrase(says, units)} (${path})`));
+    .map(({ says, path }) => asSentence(`${tellPhrase(says, reader)} (${path})`));
 }

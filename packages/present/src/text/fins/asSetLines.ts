@@ -1,4 +1,6 @@
-import { angle, formatQuantity, length, type Plan, type Units } from "@lapline/engine";
+import { angle, length, type Plan } from "@lapline/engine";
+import type { Reader } from "../../language/Reader";
+import { showQuantity } from "../../language/showQuantity";
 import { correctionWords } from "../../words/correctionWords";
 import { formatTolerance } from "../../words/formatTolerance";
 import { formatTable } from "../formatTable";
@@ -7,14 +9,14 @@ import { figure, words } from "./finTables";
 type Finset = NonNullable<Plan["finset"]>;
 
 /** The fins as they were measured: how far each is out, whether that is within the tolerance, and the smallest correction. */
-export function asSetLines(finset: Finset, units: Units): readonly string[] {
+export function asSetLines(finset: Finset, reader: Reader): readonly string[] {
   const { asSet, asSetPairs, toleranceM } = finset;
   if (asSet.length === 0) return [];
   const show = (valueM: number | null): string =>
-    valueM === null ? "-" : formatQuantity(length(valueM, "fine"), units);
+    valueM === null ? "-" : showQuantity(length(valueM, "fine"), reader);
   const turn = (valueRad: number | null): string =>
-    valueRad === null ? "-" : formatQuantity(angle(valueRad), units);
-  const tolerance = formatTolerance(toleranceM, units);
+    valueRad === null ? "-" : showQuantity(angle(valueRad), reader);
+  const tolerance = formatTolerance(toleranceM, reader);
   return [
     ...formatTable(
       [
@@ -33,7 +35,7 @@ export function asSetLines(finset: Finset, units: Units): readonly string[] {
         show(fin.leadingErrorM),
         turn(fin.toeErrorRad),
         turn(fin.cantErrorRad),
-        fin.withinTolerance ? "yes" : `NO: ${correctionWords(fin.correction, units)}`,
+        fin.withinTolerance ? "yes" : `NO: ${correctionWords(fin.correction, reader)}`,
       ]),
     ),
     ...(asSetPairs.length === 0

@@ -1,5 +1,7 @@
-import { angle, formatQuantity, length, type Plan, type Units } from "@lapline/engine";
+import { angle, length, type Plan } from "@lapline/engine";
 import { formatBareLength } from "../../board/formatBareLength";
+import type { Reader } from "../../language/Reader";
+import { showQuantity } from "../../language/showQuantity";
 import { formatBareTapeLength, formatTapeLength } from "../../words/formatTapeLength";
 import { tailWord } from "../../words/tailWords";
 import { worthWords } from "../../words/worthWords";
@@ -11,8 +13,8 @@ export const words = (head: string): Column => ({ head, align: "left" });
 export const figure = (head: string): Column => ({ head, align: "right" });
 
 /** Both ends of each base, by tape from the tail, from the line and from the rail; of a swallow tail from its crotch too. */
-export function markLines({ marks, line }: Finset, units: Units): readonly string[] {
-  const bare = (valueM: number): string => formatBareTapeLength(valueM, units);
+export function markLines({ marks, line }: Finset, reader: Reader): readonly string[] {
+  const bare = (valueM: number): string => formatBareTapeLength(valueM, reader);
   const hasCrotch = line.crotchFromTailM !== null;
   const crotch = (point: (typeof marks)[number]["trailing"]): readonly string[] =>
     hasCrotch ? [bare(point.fromCrotchTapeM ?? 0)] : [];
@@ -42,8 +44,8 @@ export function markLines({ marks, line }: Finset, units: Units): readonly strin
 }
 
 /** Toe in every form, and cant. */
-export function standLines({ marks }: Finset, units: Units): readonly string[] {
-  const show = (valueRad: number): string => formatQuantity(angle(valueRad), units);
+export function standLines({ marks }: Finset, reader: Reader): readonly string[] {
+  const show = (valueRad: number): string => showQuantity(angle(valueRad), reader);
   return formatTable(
     [
       words("fin"),
@@ -57,11 +59,11 @@ export function standLines({ marks }: Finset, units: Units): readonly string[] {
     ],
     marks.map((mark) => [
       mark.id,
-      formatBareTapeLength(mark.baseM, units),
-      mark.side === "centre" ? "-" : formatBareLength(mark.toeOverBaseM, units, "fine"),
+      formatBareTapeLength(mark.baseM, reader),
+      mark.side === "centre" ? "-" : formatBareLength(mark.toeOverBaseM, reader, "fine"),
       show(mark.toeRad),
-      mark.side === "centre" ? "-" : formatBareTapeLength(mark.aimBesideNoseM, units),
-      mark.aimBeyondNoseM === null ? "-" : formatBareLength(mark.aimBeyondNoseM, units),
+      mark.side === "centre" ? "-" : formatBareTapeLength(mark.aimBesideNoseM, reader),
+      mark.aimBeyondNoseM === null ? "-" : formatBareLength(mark.aimBeyondNoseM, reader),
       show(mark.cantRad),
       show(mark.trueCantRad),
     ]),
@@ -69,29 +71,29 @@ export function standLines({ marks }: Finset, units: Units): readonly string[] {
 }
 
 /** What a millimetre at each point is worth in toe; one line for each fin, since both sides are alike in it. */
-export function worthLines({ marks }: Finset, units: Units): readonly string[] {
+export function worthLines({ marks }: Finset, reader: Reader): readonly string[] {
   const toed = marks.filter(({ side }) => side === "left");
   const [first] = toed;
   if (first === undefined) return [];
   return formatTable(
     [words("toe turned by"), ...toed.map(({ fin }) => figure(fin))],
-    worthWords(first, units).map(({ name }, i) => [
+    worthWords(first, reader).map(({ name }, i) => [
       name,
-      ...toed.map((mark) => worthWords(mark, units)[i]?.turns ?? "-"),
+      ...toed.map((mark) => worthWords(mark, reader)[i]?.turns ?? "-"),
     ]),
   );
 }
 
 /** What each rule for the sides would come to: both marks from the stringer and their own rails, and how far each would move. */
-export function sidesLines({ sidesCompared, sides }: Finset, units: Units): readonly string[] {
+export function sidesLines({ sidesCompared, sides }: Finset, reader: Reader): readonly string[] {
   const rows = sidesCompared.flatMap(({ id, pairs }) =>
     pairs.map((pair) => [
       id === sides ? `${id} *` : id,
       pair.id,
-      formatBareTapeLength(pair.leftFromStringerM, units),
-      formatBareTapeLength(pair.rightFromStringerM, units),
-      formatBareTapeLength(pair.leftFromRailM, units),
-      formatBareTapeLength(pair.rightFromRailM, units),
+      formatBareTapeLength(pair.leftFromStringerM, reader),
+      formatBareTapeLength(pair.rightFromStringerM, reader),
+      formatBareTapeLength(pair.leftFromRailM, reader),
+      formatBareTapeLength(pair.rightFromRailM, reader),
       moved(pair.leftMovesM),
       moved(pair.rightMovesM),
     ]),
@@ -120,9 +122,9 @@ function moved(moveM: number): string {
 }
 
 /** Room around each box, or each base without one. */
-export function roomLines({ clearances, marks }: Finset, units: Units): readonly string[] {
+export function roomLines({ clearances, marks }: Finset, reader: Reader): readonly string[] {
   const show = (valueM: number | null): string =>
-    valueM === null ? "-" : formatQuantity(length(valueM), units);
+    valueM === null ? "-" : showQuantity(length(valueM), reader);
   return formatTable(
     [
       words("room at"),
@@ -146,13 +148,13 @@ export function roomLines({ clearances, marks }: Finset, units: Units): readonly
 }
 
 /** Both diagonals to each mark of a pair, by taut tape. */
-export function diagonalLines({ pairs }: Finset, units: Units): readonly string[] {
+export function diagonalLines({ pairs }: Finset, reader: Reader): readonly string[] {
   const rows = pairs.flatMap((pair) =>
     pair.diagonals.map((diagonal) => [
       `${pair.id}, ${diagonal.id.replace("-", " to ")} mark`,
-      formatTapeLength(diagonal.leftTapeM, units),
-      formatTapeLength(diagonal.rightTapeM, units),
-      formatQuantity(length(diagonal.differM), units),
+      formatTapeLength(diagonal.leftTapeM, reader),
+      formatTapeLength(diagonal.rightTapeM, reader),
+      showQuantity(length(diagonal.differM), reader),
     ]),
   );
   if (rows.length === 0) return [];

@@ -1,4 +1,6 @@
-import { formatPhrase, type Plan, type Units } from "@lapline/engine";
+import type { Plan } from "@lapline/engine";
+import type { Reader } from "../../language/Reader";
+import { tellPhrase } from "../../language/tellPhrase";
 import { setOutWords } from "../../words/setOutWords";
 import { tailWord } from "../../words/tailWords";
 import type { Block } from "../Block";
@@ -13,26 +15,26 @@ import { boxLines, gateLines } from "./verifyLines";
  * The marks as they are measured out, how each fin stands and what a millimetre is worth there, what the three rules for
  * the sides come to, the room around each box, the fins as set, the gate before the router, and the leash plug.
  */
-export function finsBlock(plan: Plan, units: Units): Block {
+export function finsBlock(plan: Plan, reader: Reader): Block {
   const { finset } = plan;
   if (finset === null) {
     return {
       title: "FINS",
-      lines: sayWhyMissing(plan, "finset", units).flatMap((reason) => wrapText(reason, { indent: 2 })),
+      lines: sayWhyMissing(plan, "finset", reader).flatMap((reason) => wrapText(reason, { indent: 2 })),
     };
   }
   const parts = [
-    [...introLines(finset, units), ...recommendLines(plan, units)],
-    markLines(finset, units),
-    standLines(finset, units),
-    worthLines(finset, units),
-    sidesLines(finset, units),
-    roomLines(finset, units),
-    diagonalLines(finset, units),
-    asSetLines(finset, units),
-    gateLines(finset, units),
-    boxLines(plan, finset, units),
-    plugLines(plan, finset, units),
+    [...introLines(finset, reader), ...recommendLines(plan, reader)],
+    markLines(finset, reader),
+    standLines(finset, reader),
+    worthLines(finset, reader),
+    sidesLines(finset, reader),
+    roomLines(finset, reader),
+    diagonalLines(finset, reader),
+    asSetLines(finset, reader),
+    gateLines(finset, reader),
+    boxLines(plan, finset, reader),
+    plugLines(plan, finset, reader),
   ].filter((lines) => lines.length > 0);
   return {
     title: "FINS, BOTTOM UP, NOSE AWAY: LEFT IS ON YOUR RIGHT HAND",
@@ -40,19 +42,19 @@ export function finsBlock(plan: Plan, units: Units): Block {
   };
 }
 
-function introLines(finset: NonNullable<Plan["finset"]>, units: Units): readonly string[] {
+function introLines(finset: NonNullable<Plan["finset"]>, reader: Reader): readonly string[] {
   return wrapText(
-    `${setOutWords(finset, units)} Distances in ${units === "inch" ? "inches, to 1/32" : "mm, to 0.5"}, from the ${tailWord(finset.line)} by tape along the bottom${finset.line.crotchFromTailM === null ? "" : ", and from the crotch where that is said"}.`,
+    `${setOutWords(finset, reader)} Distances in ${reader.units === "inch" ? "inches, to 1/32" : "mm, to 0.5"}, from the ${tailWord(finset.line)} by tape along the bottom${finset.line.crotchFromTailM === null ? "" : ", and from the crotch where that is said"}.`,
     { indent: 2 },
   );
 }
 
 /** The rule for the sides that suits the board, with its reason. */
-function recommendLines(plan: Plan, units: Units): readonly string[] {
+function recommendLines(plan: Plan, reader: Reader): readonly string[] {
   const finding = plan.findings.find(({ code }) => code === "finset.sides-recommended");
   if (finding === undefined) return [];
   const rule = plan.finset?.recommendedSides ?? "";
-  return wrapText(`Recommended for the sides: ${rule}. Because: ${formatPhrase(finding.says, units)}.`, {
+  return wrapText(`Recommended for the sides: ${rule}. Because: ${tellPhrase(finding.says, reader)}.`, {
     indent: 2,
     hanging: 4,
   });

@@ -1,4 +1,6 @@
-import { duration, formatQuantity, length, mass, type Plan, type Units } from "@lapline/engine";
+import { duration, length, mass, type Plan } from "@lapline/engine";
+import type { Reader } from "../../language/Reader";
+import { showQuantity } from "../../language/showQuantity";
 import { finName } from "../../words/finName";
 import { formatTapeLength } from "../../words/formatTapeLength";
 import { readNoLoadS } from "../../words/readNoLoadS";
@@ -8,9 +10,9 @@ import { wrapText } from "../wrapText";
 type Finset = NonNullable<Plan["finset"]>;
 
 /** The leash plug: where it goes, the room it leaves, and when it may be pulled. */
-export function plugLines(plan: Plan, { leashPlug: plug, line }: Finset, units: Units): readonly string[] {
+export function plugLines(plan: Plan, { leashPlug: plug, line }: Finset, reader: Reader): readonly string[] {
   if (plug === null) return [];
-  const show = (valueM: number): string => formatQuantity(length(valueM), units);
+  const show = (valueM: number): string => showQuantity(length(valueM), reader);
   const room = [
     ["foam under it", plug.foamUnderM],
     ["to the rail", plug.toRailM],
@@ -23,10 +25,10 @@ export function plugLines(plan: Plan, { leashPlug: plug, line }: Finset, units: 
     ["deepest here", plug.mostDepthM],
   ] as const;
   const sentences = [
-    `Leash plug, on the deck, ${plug.side}: ${formatTapeLength(plug.fromTailTapeM, units)} from the ${tailWord(line)}${plug.fromCrotchTapeM === null ? "" : ` (${formatTapeLength(plug.fromCrotchTapeM, units)} from the crotch)`}, ${formatTapeLength(plug.fromCentrelineM, units)} from the line.`,
+    `Leash plug, on the deck, ${plug.side}: ${formatTapeLength(plug.fromTailTapeM, reader)} from the ${tailWord(line)}${plug.fromCrotchTapeM === null ? "" : ` (${formatTapeLength(plug.fromCrotchTapeM, reader)} from the crotch)`}, ${formatTapeLength(plug.fromCentrelineM, reader)} from the line.`,
     `Room: ${room.flatMap(([name, valueM]) => (valueM === null ? [] : [`${name} ${show(valueM)}`])).join(", ")}.`,
     ...(plug.patchDiameterM === null ? [] : [`Cloth over it ${show(plug.patchDiameterM)} across.`]),
-    `No load for ${formatQuantity(duration(readNoLoadS(plan, "leash-plug", plug.cureBeforeLoadS)), units)}, or as the resin's sheet asks; then pull it straight up with the weight of ${formatQuantity({ ...mass(plug.pullTestMassKg), grain: "coarse" }, units)}.`,
+    `No load for ${showQuantity(duration(readNoLoadS(plan, "leash-plug", plug.cureBeforeLoadS)), reader)}, or as the resin's sheet asks; then pull it straight up with the weight of ${showQuantity({ ...mass(plug.pullTestMassKg), grain: "coarse" }, reader)}.`,
   ];
   return sentences.flatMap((sentence) => wrapText(sentence, { indent: 2, hanging: 4 }));
 }

@@ -1,13 +1,6 @@
-import {
-  angle,
-  duration,
-  formatQuantity,
-  length,
-  type Plan,
-  type Quantity,
-  type Units,
-  volume,
-} from "@lapline/engine";
+import { angle, duration, length, type Plan, type Quantity, volume } from "@lapline/engine";
+import type { Reader } from "../../language/Reader";
+import { showQuantity } from "../../language/showQuantity";
 import { cautionWords } from "../../words/cautionWords";
 import { checkName, readingWords, verdictWords } from "../../words/checkWords";
 import { formatTolerance } from "../../words/formatTolerance";
@@ -23,7 +16,7 @@ type Check = Finset["verify"]["checks"][number];
 const BOX: Readonly<Record<Check["state"], string>> = { good: "[x]", open: "[ ]", out: "[!]" };
 
 /** Mark and verify: the verdict, then every check in its order with its targets and what was read. */
-export function gateLines({ verify, line }: Finset, units: Units): readonly string[] {
+export function gateLines({ verify, line }: Finset, reader: Reader): readonly string[] {
   const { short, follows } = verdictWords(verify);
   return [
     ...wrapText(`MARK AND VERIFY: ${short.toUpperCase()}. ${follows}`, { indent: 2, hanging: 4 }),
@@ -32,7 +25,7 @@ export function gateLines({ verify, line }: Finset, units: Units): readonly stri
     ),
     ...verify.checks.flatMap((check) =>
       wrapText(
-        `${BOX[check.state]} ${checkName(check)}${readings(check, { units, from: statedTailWord(line) })}`,
+        `${BOX[check.state]} ${checkName(check)}${readings(check, { reader, from: statedTailWord(line) })}`,
         { indent: 2, hanging: 6 },
       ),
     ),
@@ -40,19 +33,19 @@ export function gateLines({ verify, line }: Finset, units: Units): readonly stri
 }
 
 interface ReadBy {
-  readonly units: Units;
+  readonly reader: Reader;
   /** What distances from the tail start at. */
   readonly from: string;
 }
 
-function readings(check: Check, { units, from }: ReadBy): string {
-  const show = (quantity: Quantity): string => formatQuantity(quantity, units);
+function readings(check: Check, { reader, from }: ReadBy): string {
+  const show = (quantity: Quantity): string => showQuantity(quantity, reader);
   const said = [
     ...check.lengths.map(({ id, targetM, toleranceM, readM }) =>
       reading(check, {
         said: readingWords(id, from),
         target: show(fineLength(targetM)),
-        within: toleranceM === null ? null : formatTolerance(toleranceM, units),
+        within: toleranceM === null ? null : formatTolerance(toleranceM, reader),
         read: readM === null ? null : show(fineLength(readM)),
       }),
     ),
@@ -86,9 +79,9 @@ function reading({ matter }: Check, { said, target, within, read }: OneReading):
 }
 
 /** How each box is let in, or each base glassed on. */
-export function boxLines(plan: Plan, { verify }: Finset, units: Units): readonly string[] {
+export function boxLines(plan: Plan, { verify }: Finset, reader: Reader): readonly string[] {
   const show = (valueM: number | null): string =>
-    valueM === null ? "-" : formatQuantity(length(valueM), units);
+    valueM === null ? "-" : showQuantity(length(valueM), reader);
   if (verify.boxes.length > 0) {
     const [first] = verify.boxes;
     const table = formatTable(
@@ -107,15 +100,15 @@ export function boxLines(plan: Plan, { verify }: Finset, units: Units): readonly
         show(box.cutOut.lengthM),
         show(box.cutOut.widthM),
         show(box.cutOut.depthM),
-        show(box.bits.find(({ id }) => id === units)?.diameterM ?? null),
+        show(box.bits.find(({ id }) => id === reader.units)?.diameterM ?? null),
         show(box.foamOverCutM),
-        formatQuantity(volume(box.fillVolumeM3), units),
+        showQuantity(volume(box.fillVolumeM3), reader),
         box.patch === null ? "-" : `${show(box.patch.lengthM)} x ${show(box.patch.widthM)}`,
       ]),
     );
     return [
       ...table,
-      ...(first === undefined ? [] : loadLines(readNoLoadS(plan, "boxes", first.cureBeforeLoadS), units)),
+      ...(first === undefined ? [] : loadLines(readNoLoadS(plan, "boxes", first.cureBeforeLoadS), reader)),
     ];
   }
   if (verify.glassedOn.length === 0) return [];
@@ -131,20 +124,20 @@ export function boxLines(plan: Plan, { verify }: Finset, units: Units): readonly
     verify.glassedOn.map((fin) => [
       fin.id,
       show(fin.filletRadiusM),
-      formatQuantity(volume(fin.filletVolumeM3), units),
+      showQuantity(volume(fin.filletVolumeM3), reader),
       show(fin.tackLengthM),
       `${show(fin.patch.lengthM)} x ${show(fin.patch.widthM)}`,
     ]),
   );
   return [
     ...table,
-    ...(first === undefined ? [] : loadLines(readNoLoadS(plan, "boxes", first.cureBeforeLoadS), units)),
+    ...(first === undefined ? [] : loadLines(readNoLoadS(plan, "boxes", first.cureBeforeLoadS), reader)),
   ];
 }
 
-function loadLines(cureS: number, units: Units): readonly string[] {
+function loadLines(cureS: number, reader: Reader): readonly string[] {
   return wrapText(
-    `No load on them for ${formatQuantity(duration(cureS), units)}, or as the resin's sheet asks.`,
+    `No load on them for ${showQuantity(duration(cureS), reader)}, or as the resin's sheet asks.`,
     {
       indent: 2,
     },

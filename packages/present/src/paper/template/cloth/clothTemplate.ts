@@ -1,4 +1,6 @@
-import { formatQuantity, length, type Plan, type Units } from "@lapline/engine";
+import { length, type Plan } from "@lapline/engine";
+import type { Reader } from "../../../language/Reader";
+import { showQuantity } from "../../../language/showQuantity";
 import { cautionsAt } from "../cautionsAt";
 import { stopsOf } from "../stopsOf";
 import type { Template, TemplateTable } from "../Template";
@@ -11,15 +13,15 @@ const CUTTING =
   "Cut glass pricks and sheds fibres: sleeves and gloves, a particle filter, the floor wiped, not swept dry. Shears and wheels cut: other hand out of the way.";
 
 /** Every piece of cloth at full size as the plan has it: a rectangle, laps with it. Pieces alike come once. */
-export function clothTemplate(plan: Plan, layup: Layup, units: Units): Template {
-  const cuts = groupPieces(layup, units);
+export function clothTemplate(plan: Plan, layup: Layup, reader: Reader): Template {
+  const cuts = groupPieces(layup, reader);
   return {
     kind: "cloth",
     title: "Cloth",
     boardName: plan.name,
     engine: plan.engine,
     orientation: "Nose end up.",
-    stops: stopsOf(plan, units),
+    stops: stopsOf(plan, reader),
     notes: [
       "Pieces are rectangles with their laps, as they are cut off the roll; the lap's edge is trimmed on the board.",
       "Roll out, mark by the sizes; the paper is for stacking, and for patches.",
@@ -29,7 +31,7 @@ export function clothTemplate(plan: Plan, layup: Layup, units: Units): Template 
       "Write each piece's name on tape at its nose end and keep them flat or rolled, in the order they are laid.",
     ],
     cautions: [CUTTING, ...cautionsAt(plan, [])],
-    tables: [pieceTable(layup, units)],
+    tables: [pieceTable(layup, reader)],
     parts: cuts.map((cut) => {
       const drawing = pieceDrawing(cut);
       const title = `${cut.names.join(", ")}: cut ${cut.names.length}`;
@@ -38,7 +40,7 @@ export function clothTemplate(plan: Plan, layup: Layup, units: Units): Template 
   };
 }
 
-function groupPieces({ pieces, faces }: Layup, units: Units): readonly CutPiece[] {
+function groupPieces({ pieces, faces }: Layup, reader: Reader): readonly CutPiece[] {
   const groups: Piece[][] = [];
   for (const piece of pieces) {
     const alike = groups.find(([first]) => first !== undefined && isCutAlike(first, piece));
@@ -49,7 +51,7 @@ function groupPieces({ pieces, faces }: Layup, units: Units): readonly CutPiece[
     const [piece] = group;
     if (piece === undefined) return [];
     const lapM = piece.extent === null ? (faces.find(({ id }) => id === piece.face)?.lapM ?? null) : null;
-    return [{ piece, names: group.map(({ id }) => id), lapM, units }];
+    return [{ piece, names: group.map(({ id }) => id), lapM, reader }];
   });
 }
 
@@ -63,8 +65,8 @@ function isCutAlike(a: Piece, b: Piece): boolean {
   );
 }
 
-function pieceTable({ pieces }: Layup, units: Units): TemplateTable {
-  const show = (valueM: number) => formatQuantity(length(valueM), units);
+function pieceTable({ pieces }: Layup, reader: Reader): TemplateTable {
+  const show = (valueM: number) => showQuantity(length(valueM), reader);
   return {
     title: "Pieces",
     wordColumns: 3,

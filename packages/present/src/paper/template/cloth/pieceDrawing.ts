@@ -1,6 +1,8 @@
-import { formatQuantity, length, type Plan, type Units } from "@lapline/engine";
+import { length, type Plan } from "@lapline/engine";
 import { formatBareLength } from "../../../board/formatBareLength";
 import type { Drawing, Item, Point } from "../../../drawing/Drawing";
+import type { Reader } from "../../../language/Reader";
+import { showQuantity } from "../../../language/showQuantity";
 
 export type Piece = NonNullable<Plan["layup"]>["pieces"][number];
 
@@ -10,7 +12,7 @@ export interface CutPiece {
   readonly names: readonly string[];
   /** Around the rail, for a full layer; null for a patch. */
   readonly lapM: number | null;
-  readonly units: Units;
+  readonly reader: Reader;
 }
 
 const MARGIN_MM = 10;
@@ -70,7 +72,7 @@ function middleItems(size: Point): readonly Item[] {
   return [tick(-6, 40), tick(size.y - 40, size.y + 6)];
 }
 
-function dimensionItems({ piece, units }: CutPiece, size: Point): readonly Item[] {
+function dimensionItems({ piece, reader }: CutPiece, size: Point): readonly Item[] {
   const corner = (x: number, y: number) => placeIn(size, x, y);
   return [
     {
@@ -79,7 +81,7 @@ function dimensionItems({ piece, units }: CutPiece, size: Point): readonly Item[
       from: corner(0, 0),
       to: corner(size.x, 0),
       lineAt: corner(0, INSIDE_MM).y,
-      text: formatQuantity(length(piece.widthM), units),
+      text: showQuantity(length(piece.widthM), reader),
       sizeMm: 5,
       extend: false,
     },
@@ -89,7 +91,7 @@ function dimensionItems({ piece, units }: CutPiece, size: Point): readonly Item[
       from: corner(0, 0),
       to: corner(0, size.y),
       lineAt: corner(INSIDE_MM, 0).x,
-      text: formatQuantity(length(piece.lengthM), units),
+      text: showQuantity(length(piece.lengthM), reader),
       sizeMm: 5,
       extend: false,
     },
@@ -138,9 +140,9 @@ function wordItems(cut: CutPiece, size: Point): readonly Item[] {
   ];
 }
 
-function placeWords({ piece, lapM, units }: CutPiece): string {
+function placeWords({ piece, lapM, reader }: CutPiece): string {
   const { extent } = piece;
-  if (extent === null) return `lap ${formatQuantity(length(lapM ?? 0), units)} all round`;
-  const to = formatQuantity(length(extent.toTapeM), units);
-  return `lies ${formatBareLength(extent.fromTailTapeM, units)} to ${to} from the tail, by tape`;
+  if (extent === null) return `lap ${showQuantity(length(lapM ?? 0), reader)} all round`;
+  const to = showQuantity(length(extent.toTapeM), reader);
+  return `lies ${formatBareLength(extent.fromTailTapeM, reader)} to ${to} from the tail, by tape`;
 }

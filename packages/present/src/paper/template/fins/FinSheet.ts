@@ -1,6 +1,7 @@
-import type { Plan, Units } from "@lapline/engine";
+import type { Plan } from "@lapline/engine";
 import { type Lay, placeOnBoard } from "../../../board/Lay";
 import type { Point } from "../../../drawing/Drawing";
+import type { Reader } from "../../../language/Reader";
 import { developAlong } from "../developAlong";
 import { developOutline, type EdgePoint } from "../developOutline";
 
@@ -12,7 +13,7 @@ export type FinMark = Finset["marks"][number];
 export interface FinSheet {
   readonly shape: Shape;
   readonly finset: Finset;
-  readonly units: Units;
+  readonly reader: Reader;
   readonly lay: Lay;
   /** Straight distances from the tail tips to those by tape, metres. */
   readonly develop: (straightM: number) => number;
@@ -28,7 +29,7 @@ const MARGIN_MM = 14;
 const UNDER_TAIL_MM = 22;
 const OVER_TOP_MM = 6;
 
-export function layOutFinSheet(shape: Shape, finset: Finset, units: Units): FinSheet {
+export function layOutFinSheet(shape: Shape, finset: Finset, reader: Reader): FinSheet {
   const develop = developAlong(shape, finset);
   const foremostM = Math.max(
     ...finset.marks.map(({ leading, box }) => Math.max(develop(leading.at.xM), box?.frontFromTailTapeM ?? 0)),
@@ -46,7 +47,7 @@ export function layOutFinSheet(shape: Shape, finset: Finset, units: Units): FinS
     uTailMm: UNDER_TAIL_MM,
     vStringerMm: MARGIN_MM + lowMm,
   };
-  return { shape, finset, units, lay, develop, reachTapeM, edge };
+  return { shape, finset, reader, lay, develop, reachTapeM, edge };
 }
 
 /** A place on the board, straight from the tail tips and to the left of the stringer, as it lies on the paper. */

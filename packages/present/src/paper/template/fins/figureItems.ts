@@ -1,5 +1,6 @@
-import { formatQuantity, length } from "@lapline/engine";
+import { length } from "@lapline/engine";
 import type { Item, Point, TextItem } from "../../../drawing/Drawing";
+import { showQuantity } from "../../../language/showQuantity";
 import { tailWord } from "../../../words/tailWords";
 import { backed } from "../backed";
 import { cutOutOf, type FinMark, type FinSheet, placeMark, placeOnPaper } from "./FinSheet";
@@ -10,7 +11,7 @@ const SMALL_MM = 3;
 
 /** What each measure reads: marks from the line and from the tail, diagonals by tape, strings beside the nose. */
 export function figureItems(sheet: FinSheet): readonly Item[] {
-  const show = (valueM: number) => formatQuantity(length(valueM), sheet.units);
+  const show = (valueM: number) => showQuantity(length(valueM), sheet.reader);
   const centre = sheet.finset.marks.filter(({ side }) => side === "centre");
   return [
     ...diagonalFigures(sheet, show),

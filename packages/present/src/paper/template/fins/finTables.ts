@@ -1,27 +1,29 @@
-import { angle, formatQuantity, length, type Units } from "@lapline/engine";
+import { angle, length } from "@lapline/engine";
 import { formatBareLength } from "../../../board/formatBareLength";
+import type { Reader } from "../../../language/Reader";
+import { showQuantity } from "../../../language/showQuantity";
 import { tailWord } from "../../../words/tailWords";
 import type { TemplateTable } from "../Template";
 import type { Finset } from "./FinSheet";
 
 /** Every mark's distances and angles, and the diagonals of each pair, as the plan has them. */
-export function finTables(finset: Finset, units: Units): readonly TemplateTable[] {
+export function finTables(finset: Finset, reader: Reader): readonly TemplateTable[] {
   return [
-    markTable(finset, units),
-    ...(finset.verify.boxes.length > 0 ? [cutOutTable(finset, units)] : []),
-    ...(finset.pairs.length > 0 ? [diagonalTable(finset, units)] : []),
+    markTable(finset, reader),
+    ...(finset.verify.boxes.length > 0 ? [cutOutTable(finset, reader)] : []),
+    ...(finset.pairs.length > 0 ? [diagonalTable(finset, reader)] : []),
   ];
 }
 
-function markTable({ marks, line }: Finset, units: Units): TemplateTable {
-  const show = (valueM: number) => formatBareLength(valueM, units);
-  const turn = (valueRad: number) => formatQuantity(angle(valueRad), units);
+function markTable({ marks, line }: Finset, reader: Reader): TemplateTable {
+  const show = (valueM: number) => formatBareLength(valueM, reader);
+  const turn = (valueRad: number) => showQuantity(angle(valueRad), reader);
   const hasCrotch = line.crotchFromTailM !== null;
   const crotch = ({ fromCrotchTapeM }: (typeof marks)[number]["trailing"]) =>
     hasCrotch ? [show(fromCrotchTapeM ?? 0)] : [];
   const crotchHead = hasCrotch ? ["from crotch"] : [];
   return {
-    title: `Marks, in ${unitWord(units)}`,
+    title: `Marks, in ${unitWord(reader)}`,
     wordColumns: 1,
     columns: [
       "mark",
@@ -56,11 +58,11 @@ const stringFigure = (aimM: number, show: (valueM: number) => string) =>
   aimM < 0 ? `${show(-aimM)} over` : show(aimM);
 
 /** Pockets alike in one row. Depths count from the surface that the router stands on. */
-function cutOutTable({ verify }: Finset, units: Units): TemplateTable {
-  const show = (valueM: number) => formatBareLength(valueM, units, "fine");
+function cutOutTable({ verify }: Finset, reader: Reader): TemplateTable {
+  const show = (valueM: number) => formatBareLength(valueM, reader, "fine");
   const rows: Array<{ readonly ids: string[]; readonly figures: readonly string[] }> = [];
   for (const { id, cutOut, bits } of verify.boxes) {
-    const bitM = bits.find((bit) => bit.id === units)?.diameterM ?? null;
+    const bitM = bits.find((bit) => bit.id === reader.units)?.diameterM ?? null;
     const sizes = [cutOut.lengthM, cutOut.widthM, cutOut.depthM].map(show);
     const figures = [...sizes, bitM === null ? "–" : show(bitM)];
     const alike = rows.find((row) => row.figures.join(" ") === figures.join(" "));
@@ -68,7 +70,7 @@ function cutOutTable({ verify }: Finset, units: Units): TemplateTable {
     else alike.ids.push(id);
   }
   return {
-    title: `Cut-outs, in ${unitWord(units)}, deep from the ${SURFACES[verify.surface]}`,
+    title: `Cut-outs, in ${unitWord(reader)}, deep from the ${SURFACES[verify.surface]}`,
     wordColumns: 1,
     columns: ["box", "long", "wide", "deep", "bit at most"],
     rows: rows.map(({ ids, figures }) => [ids.join(", "), ...figures]),
@@ -88,8 +90,8 @@ const DIAGONAL_WORDS = {
   "tail-leading": "tail's middle to leading",
 } as const;
 
-function diagonalTable({ pairs }: Finset, units: Units): TemplateTable {
-  const show = (valueM: number) => formatQuantity(length(valueM), units);
+function diagonalTable({ pairs }: Finset, reader: Reader): TemplateTable {
+  const show = (valueM: number) => showQuantity(length(valueM), reader);
   return {
     title: "Check diagonals, by taut tape along the bottom",
     wordColumns: 2,
@@ -105,4 +107,4 @@ function diagonalTable({ pairs }: Finset, units: Units): TemplateTable {
   };
 }
 
-const unitWord = (units: Units) => (units === "inch" ? "inches" : "millimetres");
+const unitWord = (reader: Reader) => (reader.units === "inch" ? "inches" : "millimetres");

@@ -1,6 +1,7 @@
-import type { Plan, Units } from "@lapline/engine";
+import type { Plan } from "@lapline/engine";
 import { frameOf, sheetSize } from "../../../board/Lay";
 import type { Drawing } from "../../../drawing/Drawing";
+import type { Reader } from "../../../language/Reader";
 import { setOutWords } from "../../../words/setOutWords";
 import { cautionsAt } from "../cautionsAt";
 import { stopsOf } from "../stopsOf";
@@ -15,18 +16,18 @@ import { diagonalItems, squareItems, stringItems } from "./measureItems";
 import { wordItems } from "./wordItems";
 
 /** The tail at full size with every mark, box, string and check: laid on the board's bottom, and pricked through. */
-export function finsTemplate(plan: Plan, built: { shape: Shape; finset: Finset }, units: Units): Template {
+export function finsTemplate(plan: Plan, built: { shape: Shape; finset: Finset }, reader: Reader): Template {
   const { finset } = built;
-  const sheet = layOutFinSheet(built.shape, finset, units);
+  const sheet = layOutFinSheet(built.shape, finset, reader);
   return {
     kind: "fins",
     title: "Fins",
     boardName: plan.name,
     engine: plan.engine,
     orientation: "Bottom up, nose away: LEFT is on your right hand.",
-    stops: stopsOf(plan, units),
+    stops: stopsOf(plan, reader),
     notes: [
-      setOutWords(finset, units),
+      setOutWords(finset, reader),
       "Distances from the tail are by tape along the bottom, from a straightedge across the tail tips; the paper is drawn so too, and lies down true. Across, it is true on a flat bottom.",
       ...(finset.marks.some(({ box }) => box !== null)
         ? [
@@ -40,7 +41,7 @@ export function finsTemplate(plan: Plan, built: { shape: Shape; finset: Finset }
       "Mark and verify, before anything is cut: each string past the nose, both diagonals of a pair alike, each mark from the tail by tape and from the line. Say left and right aloud.",
     ],
     cautions: cautionsAt(plan, ["mark-fins", "set-boxes"]),
-    tables: finTables(finset, units),
+    tables: finTables(finset, reader),
     parts: [{ id: "fins", title: "Fins", drawing: drawingOf(sheet), keepWhole: keepWholeOf(sheet) }],
   };
 }

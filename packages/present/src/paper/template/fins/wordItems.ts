@@ -1,6 +1,7 @@
-import { angle, formatQuantity, length } from "@lapline/engine";
+import { angle, length } from "@lapline/engine";
 import { placeOnSheet } from "../../../board/Lay";
 import type { Item, Point, TextItem } from "../../../drawing/Drawing";
+import { showQuantity } from "../../../language/showQuantity";
 import { backed } from "../backed";
 import { cutOutOf, type FinMark, type FinSheet, placeMark, sheetSide } from "./FinSheet";
 
@@ -61,8 +62,8 @@ function nameItems(sheet: FinSheet, mark: FinMark): readonly TextItem[] {
   ];
 }
 
-function angleWords({ units }: FinSheet, mark: FinMark): string {
-  const show = (valueRad: number) => formatQuantity(angle(valueRad), units);
+function angleWords({ reader }: FinSheet, mark: FinMark): string {
+  const show = (valueRad: number) => showQuantity(angle(valueRad), reader);
   const cant = `cant ${show(mark.cantRad)}`;
   return mark.side === "centre" ? cant : `toe ${show(mark.toeRad)}, ${cant}`;
 }
@@ -70,6 +71,6 @@ function angleWords({ units }: FinSheet, mark: FinMark): string {
 function boxWords(sheet: FinSheet, mark: FinMark): string | null {
   const cutOut = cutOutOf(sheet, mark);
   if (cutOut === null) return null;
-  const show = (valueM: number) => formatQuantity(length(valueM, "fine"), sheet.units);
+  const show = (valueM: number) => showQuantity(length(valueM, "fine"), sheet.reader);
   return `cut ${show(cutOut.lengthM)} × ${show(cutOut.widthM)}, ${show(cutOut.depthM)} deep`;
 }

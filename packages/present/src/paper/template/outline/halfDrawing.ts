@@ -1,6 +1,8 @@
-import { formatQuantity, length, type Units } from "@lapline/engine";
+import { length } from "@lapline/engine";
 import { frameOf, type Lay, placeOnBoard, sheetSize } from "../../../board/Lay";
 import type { Drawing, Item } from "../../../drawing/Drawing";
+import type { Reader } from "../../../language/Reader";
+import { showQuantity } from "../../../language/showQuantity";
 import type { EdgePoint } from "../developOutline";
 import { readEdge } from "../developOutline";
 import type { StationPlace } from "./stationPlaces";
@@ -12,7 +14,7 @@ export interface Half {
   /** A swallow tail's crotch, by tape; nought for other tails. */
   readonly crotchTapeM: number;
   readonly boardName: string;
-  readonly units: Units;
+  readonly reader: Reader;
 }
 
 const MARGIN_MM = 10;
@@ -78,7 +80,7 @@ function stationItems(half: Half, lay: Lay, station: StationPlace): readonly Ite
     anchor: side === 1 ? "start" : "end",
   } as const;
   const x = from.x + side * 3;
-  const show = (valueM: number) => formatQuantity(length(valueM), half.units);
+  const show = (valueM: number) => showQuantity(length(valueM), half.reader);
   return [
     { kind: "line", pen: "thin", from, to },
     { ...figure, role: "note", at: { x, y: from.y - 1.4 }, text: stationWords(station, show) },

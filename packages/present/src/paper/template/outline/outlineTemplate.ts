@@ -1,5 +1,7 @@
-import { formatQuantity, length, type Plan, type Units } from "@lapline/engine";
+import { length, type Plan } from "@lapline/engine";
 import type { Drawing } from "../../../drawing/Drawing";
+import type { Reader } from "../../../language/Reader";
+import { showQuantity } from "../../../language/showQuantity";
 import { symmetrySentences } from "../../../words/symmetrySentences";
 import { cautionsAt } from "../cautionsAt";
 import { developAlong } from "../developAlong";
@@ -12,17 +14,17 @@ import { type StationPlace, stationPlaces } from "./stationPlaces";
 type Shape = NonNullable<Plan["shape"]>;
 
 /** Both halves of this board's outline at full size, each its own paper, for the next board like it. */
-export function outlineTemplate(plan: Plan, shape: Shape, units: Units): Template {
+export function outlineTemplate(plan: Plan, shape: Shape, reader: Reader): Template {
   const develop = developAlong(shape, plan.finset);
   const edge = developOutline(shape, develop);
-  const stations = stationPlaces(units, {
+  const stations = stationPlaces(reader.units, {
     lengthTapeM: shape.lengthTapeM,
     widestTapeM: develop(shape.widthMaxFromTailM),
   });
   const crotchFromTailM = plan.finset?.line.crotchFromTailM ?? null;
   const crotchTapeM = crotchFromTailM === null ? 0 : develop(crotchFromTailM);
   const half = (side: "left" | "right") => {
-    const drawing = halfDrawing({ side, edge, stations, crotchTapeM, boardName: plan.name, units });
+    const drawing = halfDrawing({ side, edge, stations, crotchTapeM, boardName: plan.name, reader });
     return {
       id: side,
       title: `${side === "left" ? "Left" : "Right"} half`,
@@ -36,11 +38,11 @@ export function outlineTemplate(plan: Plan, shape: Shape, units: Units): Templat
     boardName: plan.name,
     engine: plan.engine,
     orientation: "Deck up, nose away: left is on your left hand.",
-    stops: stopsOf(plan, units),
+    stops: stopsOf(plan, reader),
     notes: [
       "Each half is this board as it was measured, from the stringer line to the rail's widest line, so the two differ as the board does. For a board alike on both sides choose one half and turn it over.",
       "Along the board it is by tape along the bottom: laid along the bottom of a blank with the same rocker it comes out the same.",
-      ...symmetrySentences(plan, units),
+      ...symmetrySentences(plan, reader),
     ],
     steps: [
       "Join the pages of a half and cut along the thick line; for use again, glue it on thin board first.",
@@ -48,7 +50,7 @@ export function outlineTemplate(plan: Plan, shape: Shape, units: Units): Templat
       "Measure across at each station before the blank is cut.",
     ],
     cautions: cautionsAt(plan, ["prep"]),
-    tables: [stationTable(edge, stations, units)],
+    tables: [stationTable(edge, stations, reader)],
     parts: [half("left"), half("right")],
   };
 }
@@ -56,9 +58,9 @@ export function outlineTemplate(plan: Plan, shape: Shape, units: Units): Templat
 function stationTable(
   edge: ReturnType<typeof developOutline>,
   stations: readonly StationPlace[],
-  units: Units,
+  reader: Reader,
 ): TemplateTable {
-  const show = (valueM: number) => formatQuantity(length(valueM), units);
+  const show = (valueM: number) => showQuantity(length(valueM), reader);
   return {
     title: "Half-widths at the stations",
     wordColumns: 1,
