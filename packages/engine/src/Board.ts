@@ -2,7 +2,6 @@ import type { FinsInput } from "./finset/FinsInput";
 import type { BlankInput, GlassInput } from "./layup/GlassInput";
 import type { MaterialsInput } from "./materials/MaterialsInput";
 import type { ShopInput } from "./mix/ShopInput";
-import type { TintInput } from "./mix/TintInput";
 import type { RecordEntry } from "./steps/RecordEntry";
 import type { SurveyInput } from "./survey/SurveyInput";
 
@@ -15,7 +14,7 @@ export interface Board {
   readonly order?: { readonly rider?: string; readonly riderMassKg?: number; readonly serial?: string };
   readonly survey: SurveyInput;
   readonly blank?: BlankInput;
-  readonly glass?: GlassInput & TintInput;
+  readonly glass?: GlassInput;
   readonly fins?: FinsInput;
   readonly shop?: ShopInput;
   readonly materials?: MaterialsInput;

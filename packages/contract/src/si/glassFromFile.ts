@@ -1,4 +1,4 @@
-import type { BlankInput, Board, FaceLayersInput, PatchInput } from "@lapline/engine";
+import type { BlankInput, FaceLayersInput, GlassInput, PatchInput } from "@lapline/engine";
 import type { BlankFile, FaceLayersFile, GlassFile, PatchFile, TintFile } from "../file/GlassFile";
 import { angleRad, asIs, given, lengthM, massKg, share } from "./given";
 
@@ -13,7 +13,7 @@ export function blankFromFile(file: BlankFile): BlankInput {
   };
 }
 
-export function glassFromFile(file: GlassFile): NonNullable<Board["glass"]> {
+export function glassFromFile(file: GlassFile): GlassInput {
   return {
     ...given("resin", file.resin, asIs),
     ...given("boxResin", file.boxResin, asIs),
@@ -49,8 +49,9 @@ function patchFromFile(file: PatchFile): PatchInput {
   return {
     face: file.face,
     cloth: file.cloth,
-    fromTailM: lengthM(file.fromTail),
-    toM: lengthM(file.to),
+    ...given("over", file.over, asIs),
+    ...given("fromTailM", file.fromTail, lengthM),
+    ...given("toM", file.to, lengthM),
     ...given("widthM", file.width, lengthM),
     ...given("angleRad", file.angle, angleRad),
   };

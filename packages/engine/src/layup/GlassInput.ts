@@ -18,6 +18,8 @@ export interface GlassInput {
   readonly bottom?: FaceLayersInput;
   readonly deck?: FaceLayersInput;
   readonly patches?: readonly PatchInput[];
+  /** Tint or pigment over base by mass, by kind of coat. */
+  readonly tint?: { readonly laminate?: number; readonly fill?: number; readonly gloss?: number };
   readonly finish?: Finish;
 }
 

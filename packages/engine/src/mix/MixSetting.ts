@@ -1,12 +1,12 @@
+import type { GlassInput } from "../layup/GlassInput";
 import type { MixEntry } from "./MixEntry";
 import type { OutlinePoints } from "./placeCups";
 import type { ShopAir } from "./ShopAir";
-import type { TintInput } from "./TintInput";
 
 /** What all coats of a board have in common. */
 export interface MixSetting {
   readonly air: ShopAir;
-  readonly tint: NonNullable<TintInput["tint"]>;
+  readonly tint: NonNullable<GlassInput["tint"]>;
   /** The builder's own count; null without. */
   readonly dropsPerM3: number | null;
   /** The record as it stands. */

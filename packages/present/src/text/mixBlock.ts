@@ -1,123 +1,37 @@
-import { duration, fraction, mass, type Plan, temperature, volume } from "@lapline/engine";
-import type { Reader } from "../language/Reader";
-import { showQuantity } from "../language/showQuantity";
-import { groupCups } from "../words/groupCups";
+import type { Plan, Units } from "@lapline/engine";
 import type { Block } from "./Block";
-import { type Column, formatTable } from "./formatTable";
+import { cupLines } from "./mix/cupLines";
+import { filmLines } from "./mix/filmLines";
+import { gelPointsPlot, oddResins } from "./mix/gelPointsPlot";
+import { heatAndAirLines } from "./mix/heatAndAirLines";
 import { sayWhyMissing } from "./sayWhyMissing";
 import { wrapText } from "./wrapText";
 
-type Mix = NonNullable<Plan["mix"]>;
-
-const words = (head: string): Column => ({ head, align: "left" });
-const figure = (head: string): Column => ({ head, align: "right" });
-
-/** Cups in the order they are used, with the dose in grams and millilitres and the band in which each goes off. */
-export function mixBlock(plan: Plan, reader: Reader): Block {
+/** Cups in the order they are used, with the dose in grams and millilitres, the band in which each goes off, and the film's clock. */
+export function mixBlock(plan: Plan, units: Units): Block {
   const { mix } = plan;
   if (mix === null) {
     return {
       title: "MIX",
-      lines: sayWhyMissing(plan, "mix", reader).flatMap((reason) => wrapText(reason, { indent: 2 })),
+      lines: sayWhyMissing(plan, "mix", units).flatMap((reason) => wrapText(reason, { indent: 2 })),
     };
   }
-  return {
-    title: "MIX",
-    lines: [
-      ...cupTable(mix, reader),
-      ...refusedLines(plan, mix, reader),
-      "",
-      ...gelTable(mix, reader),
-      "",
-      ...filmTable(mix, reader),
-    ],
-  };
-}
-
-function cupTable(mix: Mix, reader: Reader): readonly string[] {
-  const rows = mix.coats.flatMap((coat) =>
-    groupCups(coat.cups).map((group) => [
-      coat.id,
-      `${group.count} x`,
-      showQuantity(mass(group.cup.baseMassKg), reader),
-      showQuantity(mass(group.cup.hardenerMassKg), reader),
-      showQuantity(volume(group.cup.hardenerVolumeM3), reader),
-      group.cup.waxVolumeM3 > 0 ? showQuantity(volume(group.cup.waxVolumeM3), reader) : "-",
-      coat.hardenerRatio === null ? "-" : showQuantity(fraction(coat.hardenerRatio), reader),
-      showQuantity(temperature(coat.temperatureK), { ...reader, units: "mm" }),
-    ]),
-  );
-  return formatTable(
-    [
-      words("coat"),
-      figure("cups"),
-      figure("resin"),
-      figure("hardener"),
-      figure("or"),
-      figure("wax"),
-      figure("dose"),
-      figure("shop"),
-    ],
-    rows,
-  );
+  const parts = [
+    [...cupLines(mix, units), ...refusedLines(plan, units)],
+    ...oddResins(plan).map((resin) => gelPointsPlot(resin, units)),
+    filmLines(mix, units),
+    heatAndAirLines(mix, units),
+  ].filter((lines) => lines.length > 0);
+  return { title: "MIX", lines: parts.flatMap((lines, i) => (i === 0 ? lines : ["", ...lines])) };
 }
 
 /** A coat that no dose in the resin's range can serve has no cup, and says why. */
-function refusedLines(plan: Plan, mix: Mix, reader: Reader): readonly string[] {
-  const refused = mix.coats.filter((coat) => coat.cups.length === 0);
+function refusedLines(plan: Plan, units: Units): readonly string[] {
+  const refused = plan.mix?.coats.filter((coat) => coat.cups.length === 0) ?? [];
   if (refused.length === 0) return [];
-  const reasons = sayWhyMissing(plan, "mix", reader);
+  const reasons = sayWhyMissing(plan, "mix", units);
   return [
     ...refused.flatMap((coat) => wrapText(`${coat.id}: no cup can be mixed as things are.`, { indent: 2 })),
     ...reasons.flatMap((reason) => wrapText(reason, { indent: 4 })),
   ];
-}
-
-function gelTable(mix: Mix, reader: Reader): readonly string[] {
-  const rows = mix.coats.flatMap(({ id, clock }) =>
-    clock === null
-      ? []
-      : [
-          [
-            id,
-            show(clock.spreadByS, reader),
-            show(clock.potGelLowS, reader),
-            show(clock.potGelHighS, reader),
-          ],
-        ],
-  );
-  return formatTable(
-    [words("after the hardener"), figure("spread by"), figure("cup gels, early"), figure("late")],
-    rows,
-  );
-}
-
-function filmTable(mix: Mix, reader: Reader): readonly string[] {
-  const rows = mix.coats.flatMap(({ id, clock }) =>
-    clock === null
-      ? []
-      : [
-          [
-            id,
-            ...[clock.trimFromS, clock.flipS, clock.recoatFromS, clock.recoatUntilS, clock.sandableS].map(
-              (timeS) => show(timeS, reader),
-            ),
-          ],
-        ],
-  );
-  return formatTable(
-    [
-      words("on the board"),
-      figure("trim from"),
-      figure("flip"),
-      figure("recoat from"),
-      figure("recoat until"),
-      figure("sand"),
-    ],
-    rows,
-  );
-}
-
-function show(timeS: number | null, reader: Reader): string {
-  return timeS === null ? "-" : showQuantity(duration(timeS), reader);
 }

@@ -20,6 +20,9 @@ export function groupCups(cups: readonly Cup[]): readonly CupGroup[] {
 
 function holdSame(a: Cup, b: Cup): boolean {
   return (
-    a.baseMassKg === b.baseMassKg && a.hardenerMassKg === b.hardenerMassKg && a.waxVolumeM3 === b.waxVolumeM3
+    a.baseMassKg === b.baseMassKg &&
+    a.hardenerMassKg === b.hardenerMassKg &&
+    a.waxVolumeM3 === b.waxVolumeM3 &&
+    a.tintMassKg === b.tintMassKg
   );
 }

@@ -66,8 +66,42 @@ export const MIX: Readonly<Record<string, string>> = {
   "{1}; nothing is credited until it warms again": "{1}; bis es wieder warm wird, wird nichts angerechnet",
   "{1}: {2} may not have set by then; heat on, or an earlier start, or it stays soft until it warms":
     "{1}: {2} ist bis dahin vielleicht nicht fest; heizen oder früher anfangen, sonst bleibt es weich, bis es warm wird",
-  "the gel points of {1} are missing or contradict each other (warmer or stronger, and yet slower): read them off its sheet again":
-    "die Gelpunkte von {1} fehlen oder widersprechen sich (wärmer oder stärker und doch langsamer): noch einmal vom Datenblatt ablesen",
+  "in air of {1} humidity {2} may blush, a greasy film that the next coat slides on: wash it off with water and a pad and let it dry before you sand or coat":
+    "bei {1} Luftfeuchte kann {2} anlaufen, ein schmieriger Film, auf dem die nächste Schicht rutscht: mit Wasser und Vlies abwaschen und trocknen lassen, bevor geschliffen oder beschichtet wird",
+  "{1} takes its promoter apart: stir it into the resin first and all through, put the bottle away, and only then bring the peroxide; the two meeting bare explode":
+    "{1} bekommt seinen Beschleuniger einzeln: zuerst ganz ins Harz einrühren, die Flasche wegstellen und erst dann das Peroxid holen; treffen sich beide unverdünnt, explodieren sie",
+  "the cups of {1} held {2} of hardener, and its sheet has {3}: it may stay soft; test it with a fingertip and go by the sheet before the next coat":
+    "in den Bechern von {1} waren {2} Härter, das Datenblatt hat {3}: es kann weich bleiben; mit der Fingerspitze prüfen und vor der nächsten Schicht nach dem Datenblatt gehen",
+  "read them off its sheet again": "noch einmal vom Datenblatt ablesen",
+  "the gel points of {1} contradict the law that warmer or stronger gels sooner, so no time can be given: {2}":
+    "die Gelpunkte von {1} widersprechen dem Gesetz, dass es wärmer oder stärker früher geliert, also gibt es keine Zeit: {2}",
+  "two gel points of {1} contradict each other: {2}": "zwei Gelpunkte von {1} widersprechen sich: {2}",
+  "{1}, and {2}; read both again": "{1}, und {2}; beide noch einmal ablesen",
+  "{1} and {2} gel in {3}": "{1} und {2} gelieren in {3}",
+  "the fingertip test of {1} moves no clock: the record needs the cup of that coat with its time, and the shop's air of that time":
+    "die Fingerprobe an {1} stellt keine Uhr: das Protokoll braucht den Becher dieser Schicht mit seiner Zeit und die Luft der Werkstatt zu dieser Zeit",
+  "a cup of {1} left standing keeps its heat: by its own heat it cannot get hotter than {2}, a bound and no forecast, and it loses heat in {3}, later than it gels. Pour it out at once; what is over goes into a flat pan outdoors":
+    "ein Becher von {1}, der stehen bleibt, behält seine Wärme: aus eigener Wärme wird er nicht heißer als {2}, eine Grenze und keine Vorhersage, und er verliert Wärme in {3}, später als er geliert. Sofort ausgießen; Reste in eine flache Wanne im Freien",
+  "{1} gives off about {2} of styrene in {3} about the gel: {4} of fresh air for {5} ppm ({6}); published limits run from {7} to {8} ppm, differ by country and change. It burns from {9} of the air on. This is not a compliance calculation: the safety data sheet, local codes and licensed practice decide":
+    "{1} gibt in {3} um das Gelieren etwa {2} Styrol ab: {4} Frischluft für {5} ppm ({6}); veröffentlichte Grenzwerte reichen von {7} bis {8} ppm, sind von Land zu Land verschieden und ändern sich. Ab {9} der Luft brennt es. Das ist kein Nachweis: Sicherheitsdatenblatt, örtliche Vorschriften und Fachleute entscheiden",
+  "{1} is coloured: stir {2} of tint into {3} of resin as one master batch, weigh the {4} cups from it, and only then dose each cup; coloured cup by cup they never match":
+    "{1} ist gefärbt: {2} Farbe in {3} Harz als einen Stammansatz einrühren, die {4} Becher daraus abwiegen und erst dann jeden Becher dosieren; einzeln gefärbt passen sie nie zusammen",
+  "the list of temperatures ends before {1} is hard: times behind its end are not told; add the days that follow":
+    "die Liste der Temperaturen endet, bevor {1} hart ist: Zeiten dahinter werden nicht genannt; die folgenden Tage ergänzen",
+  "no cup was measured": "kein Becher wurde gemessen",
+  "a cup left standing as a cylinder as tall as it is wide, cooled by still air":
+    "ein stehender Becher als Zylinder, so hoch wie breit, von ruhender Luft gekühlt",
+  "one wet edge walks along the board": "eine nasse Kante wandert am Board entlang",
+  "cups go on from the nose to the tail, each on an equal share of the face":
+    "Becher gehen von der Nose zum Tail, jeder auf einen gleichen Teil der Fläche",
+  "no air was measured; in a dead corner it is worse":
+    "die Luft wurde nicht gemessen; in einer toten Ecke ist es schlimmer",
+  "fresh air as a room needs it that mixes {1} times worse than a perfect stir":
+    "Frischluft für einen Raum, der {1}-mal schlechter mischt als vollkommen",
+  "no lamp or sky was measured: try a scrap in the light of the day":
+    "weder Lampe noch Himmel wurde gemessen: ein Reststück im Licht des Tages probieren",
+  "the same dose of light sets it, whatever the day":
+    "dieselbe Lichtmenge härtet es, an welchem Tag auch immer",
   "{1} is one batch of {2}: so much runs hot in the cup, so pour all of it out at once and leave none standing":
     "{1} ist ein Ansatz von {2}: so viel wird im Becher heiß, also alles sofort ausgießen und nichts stehen lassen",
   "{1}: the first cup's cloth is hard before the last one's is leathery, because there are {2} between them; trim in the order it was laid, or bring a second person":

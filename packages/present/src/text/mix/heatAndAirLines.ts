@@ -1,0 +1,91 @@
+import { duration, flow, formatQuantity, mass, type Plan, temperature, type Units } from "@lapline/engine";
+import { worstVapour } from "../../words/worstVapour";
+import { type Column, formatTable } from "../formatTable";
+import { wrapText } from "../wrapText";
+
+type Mix = NonNullable<Plan["mix"]>;
+
+const words = (head: string): Column => ({ head, align: "left" });
+const figure = (head: string): Column => ({ head, align: "right" });
+
+/** A cup left standing, what a coat gives off and the air against it, and how long the sun takes. */
+export function heatAndAirLines(mix: Mix, units: Units): readonly string[] {
+  const parts = [heatLines(mix, units), airLines(mix, units), sunLines(mix, units)].filter(
+    (lines) => lines.length > 0,
+  );
+  return parts.flatMap((lines, i) => (i === 0 ? lines : ["", ...lines]));
+}
+
+const HEAT_WORDS = { mild: "sheds its heat", warm: "warms up", hot: "runs hot" } as const;
+
+function heatLines(mix: Mix, units: Units): readonly string[] {
+  const rows = mix.coats.flatMap(({ id, heat, clock }) =>
+    heat === null || clock === null
+      ? []
+      : [
+          [
+            id,
+            HEAT_WORDS[heat.warning],
+            formatQuantity(duration(clock.potGelS), units),
+            formatQuantity(duration(heat.coolingS), units),
+            formatQuantity(temperature(heat.boundK), "mm"),
+          ],
+        ],
+  );
+  if (rows.length === 0) return [];
+  return [
+    ...formatTable(
+      [words("a cup left standing"), words(""), figure("gels in"), figure("cools in"), figure("never above")],
+      rows,
+    ),
+    ...wrapText(
+      "The last is a bound, all heat kept in, and no forecast. Leave none standing: what is over goes into a flat pan outdoors.",
+      { indent: 2 },
+    ),
+  ];
+}
+
+function airLines(mix: Mix, units: Units): readonly string[] {
+  const worst = worstVapour(mix);
+  if (worst === null) return [];
+  const { id, vapour } = worst;
+  const [styrene, over] = [
+    formatQuantity(mass(vapour.styreneKg), units),
+    formatQuantity(duration(vapour.overS), units),
+  ];
+  return [
+    ...wrapText(
+      `Air about the gel. ${id} gives off about ${styrene} of styrene in ${over}. Fresh air that would keep the shop at`,
+      { indent: 2 },
+    ),
+    ...formatTable(
+      [words("a published limit"), figure("ppm"), figure("fresh air")],
+      vapour.needs.map(({ name, limitPpm, freshAirM3S }) => [
+        name,
+        String(limitPpm),
+        formatQuantity(flow(freshAirM3S), units),
+      ]),
+      4,
+    ),
+    ...wrapText(
+      "Limits differ by country and change. Not a compliance calculation: the safety data sheet, local codes and licensed practice decide.",
+      { indent: 2 },
+    ),
+  ];
+}
+
+function sunLines(mix: Mix, units: Units): readonly string[] {
+  return mix.resins.flatMap(({ name, exposures }) => {
+    if (exposures.length === 0) return [];
+    const show = (timeS: number): string => formatQuantity(duration(timeS), units);
+    return formatTable(
+      [words(`${name}, in the sun`), figure("early"), figure("about"), figure("late")],
+      exposures.map((each) => [
+        `UV index ${each.uvIndex}`,
+        show(each.exposureLowS),
+        show(each.exposureS),
+        show(each.exposureHighS),
+      ]),
+    );
+  });
+}
