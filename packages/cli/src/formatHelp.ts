@@ -1,41 +1,50 @@
-import type { Command } from "./Command";
+import type { Command, CommandOption } from "./Command";
+import { fillLines } from "./fillLines";
 import { optionText } from "./optionText";
 
-/** The page that `lapline --help` prints. */
+/** The page that `lapline --help` prints, in 80 columns: each command with what it cannot do without. */
 export function formatHelp(commands: readonly Command[]): string {
   return [
     "Lapline turns tape readings off a shaped blank into a whole build plan.",
     "",
-    ...formatColumns(commands.map((command) => [usageOf(command), command.says])),
+    ...commands.flatMap((command) => [
+      ...fillLines(usageOf(command, "needed"), { indent: "  ", hanging: "        " }),
+      ...fillLines(command.says.split(" "), { indent: "      ", hanging: "      " }),
+    ]),
     "",
     "FILE is a board file; - is standard input. lapline COMMAND --help says more.",
-    "Exit code 0: done. 1: done, with a blocker among the findings. 2: not understood, nothing written.",
+    "Exit code 0: done. 1: done, with a blocker among the findings.",
+    "2: not understood, nothing written.",
   ].join("\n");
 }
 
-/** The page that `lapline COMMAND --help` prints. */
+/** The page that `lapline COMMAND --help` prints, in 80 columns. */
 export function formatCommandHelp(command: Command): string {
-  const options = Object.entries(command.options).map(([name, option]) => [
-    optionText(name, option),
-    option.says,
-  ]);
+  const options = Object.entries(command.options);
   return [
-    `Usage: ${usageOf(command)}`,
+    ...fillLines(["Usage:", ...usageOf(command, "all")], { indent: "", hanging: "         " }),
     "",
-    command.says,
+    ...fillLines(command.says.split(" "), { indent: "", hanging: "" }),
     ...(options.length > 0 ? [""] : []),
-    ...formatColumns(options),
+    ...options.flatMap(([name, option]) => describeOption(name, option)),
   ].join("\n");
 }
 
-function usageOf(command: Command): string {
-  const options = Object.entries(command.options).map(([name, option]) =>
-    option.needed ? optionText(name, option) : `[${optionText(name, option)}]`,
-  );
-  return ["lapline", command.name, ...command.needs, ...options].join(" ");
+/** In pieces that stay whole: an option with its value is one. */
+function usageOf(command: Command, which: "needed" | "all"): string[] {
+  const options = Object.entries(command.options)
+    .filter(([, option]) => which === "all" || option.needed)
+    .map(([name, option]) => (option.needed ? optionText(name, option) : `[${optionText(name, option)}]`));
+  return [`lapline ${command.name}`, ...command.needs, ...options];
 }
 
-function formatColumns(rows: ReadonlyArray<readonly string[]>): string[] {
-  const widest = Math.max(0, ...rows.map(([left = ""]) => left.length));
-  return rows.map(([left = "", right = ""]) => `  ${left.padEnd(widest)}  ${right}`);
+const COLUMN = 21;
+
+/** Its words beside it where it is short, below it otherwise. */
+function describeOption(name: string, option: CommandOption): string[] {
+  const text = `  ${optionText(name, option)}`;
+  const hanging = " ".repeat(COLUMN);
+  const words = option.says.split(" ");
+  if (text.length >= COLUMN) return [text, ...fillLines(words, { indent: hanging, hanging })];
+  return fillLines(words, { indent: text.padEnd(COLUMN), hanging });
 }
