@@ -9,7 +9,7 @@ export interface Job {
   readonly number: number;
   readonly tasks: readonly CalendarTask[];
   readonly films: Films;
-  readonly placed: Map<string, Placed>;
+  readonly placed: ReadonlyMap<string, Placed>;
 }
 
 /** When one board has a pair of stands: hands on it, or a coat too soft to be lifted off. */

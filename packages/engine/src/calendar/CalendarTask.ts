@@ -4,6 +4,8 @@ export type Until = "hands-off" | "dry" | "trim" | "flip" | "recoat" | "sandable
 export interface CalendarNeed {
   readonly step: string;
   readonly until: Until;
+  /** From the hands' going off, as the steps reckon it for a coat begun in the morning; null where not known. */
+  readonly waitS: number | null;
 }
 
 /** One step as the calendar sees it. */

@@ -1,6 +1,6 @@
 import { CALENDAR } from "../constants/calendarDefaults";
 import { CURE_HORIZON_S, SHOP_DEFAULTS } from "../constants/shopDefaults";
-import { S_PER_DAY, S_PER_MINUTE } from "../foundation/units";
+import { S_PER_DAY, S_PER_HOUR, S_PER_MINUTE } from "../foundation/units";
 import type { AirPiece } from "../mix/AirPiece";
 import { buildShopAir } from "../mix/buildShopAir";
 import type { ShopAir } from "../mix/ShopAir";
@@ -53,8 +53,19 @@ export function readShopTime(shop: ShopInput, recorded: readonly string[]): Shop
       const wallS = parseWallTimeS(text);
       return wallS === null ? null : clock.passedS(wallS);
     },
-    format: (passedS) =>
+    format: rememberTexts((passedS) =>
       dated === null ? formatCounted(clock.wallS(passedS)) : formatWall(clock.wallS(passedS)),
+    ),
+  };
+}
+
+/** The same few moments are told again and again. */
+function rememberTexts(format: (timeS: number) => string): (timeS: number) => string {
+  const known = new Map<number, string>();
+  return (timeS) => {
+    const text = known.get(timeS) ?? format(timeS);
+    known.set(timeS, text);
+    return text;
   };
 }
 
@@ -92,11 +103,19 @@ function carryAir(
 
 /** To the minute: the one that has begun by then. */
 function formatWall(wallS: number): string {
-  const minuteS = Math.floor(wallS / S_PER_MINUTE) * S_PER_MINUTE;
-  return new Date(minuteS * 1000).toISOString().slice(0, "2026-04-11T09:00".length);
+  const date = new Date(midnightOf(wallS) * MS_PER_S).toISOString().slice(0, "2026-04-11".length);
+  return `${date}T${formatClock(wallS)}`;
 }
 
 function formatCounted(wallS: number): string {
-  const day = Math.floor(wallS / S_PER_DAY) + 1;
-  return `day ${day} ${formatWall(wallS).slice("2026-04-11T".length)}`;
+  return `day ${Math.floor(wallS / S_PER_DAY) + 1} ${formatClock(wallS)}`;
 }
+
+function formatClock(wallS: number): string {
+  const minutes = Math.floor((wallS - midnightOf(wallS)) / S_PER_MINUTE);
+  const twoDigits = (value: number) => String(value).padStart(2, "0");
+  return `${twoDigits(Math.floor(minutes / MINUTES_PER_HOUR))}:${twoDigits(minutes % MINUTES_PER_HOUR)}`;
+}
+
+const MS_PER_S = 1000;
+const MINUTES_PER_HOUR = S_PER_HOUR / S_PER_MINUTE;

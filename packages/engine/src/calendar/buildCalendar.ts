@@ -1,6 +1,7 @@
 import { say } from "../foundation/phrase";
 import { type Assumption, type Finding, finding, type Stage } from "../foundation/stage";
 import type { LayupPlan } from "../layup/LayupPlan";
+import type { MaterialsInput } from "../materials/MaterialsInput";
 import type { MixPlan } from "../mix/MixPlan";
 import type { ShopInput } from "../mix/ShopInput";
 import { assume } from "../sources/assume";
@@ -18,6 +19,7 @@ import { readShopTime, type ShopTime } from "./ShopTime";
 /** What the calendar needs of a board. */
 export interface CalendarInput {
   readonly shop?: ShopInput;
+  readonly materials?: MaterialsInput;
   /** Only for the times at which things happened: nothing that is still to do lies before. */
   readonly record?: ReadonlyArray<{ readonly at?: string }>;
 }
@@ -32,7 +34,7 @@ export interface CalendarParts {
 /**
  * The days from here to the first surf: when each step begins, its hands are off and the next may begin, each window kept
  * where the hours allow; what is done stands as it happened and moves what follows.
- * Method: a plain rule (see fillCalendar); cure times by the mix's own clocks for a coat begun at that hour; slack by a pass
+ * Method: as early as can be, in the order that ends soonest (see fillCalendar); cure times by the mix's own clocks for a coat begun at that hour; slack by a pass
  * from the end. Source: declared convention.
  * @returns null with a note where the order of work or the mix is not known
  */
@@ -51,15 +53,15 @@ export function buildCalendar(
     };
   }
   const resumeS = Math.max(time.startS, ...recorded.flatMap((text) => time.parse(text) ?? []));
-  const films = buildFilms(mix, layup, time.air);
+  const films = buildFilms({ mix, layup, materials: board.materials, air: time.air });
   const timeOf = (task: CalendarTask) => (task.doneAt === null ? null : time.parse(task.doneAt)) ?? resumeS;
   const job: Job = { number: 0, tasks: steps, films, placed: placeFacts(steps, films, timeOf) };
   const shop: Shop = { hours: time.hours, resumeS, busy: [], stands: 1, holdings: [] };
-  fillCalendar(shop, [job]);
-  const latest = computeLatest(shop, job);
+  const filled = fillCalendar(shop, [job]).jobs[0] ?? job;
+  const latest = computeLatest(shop, filled);
   return {
-    value: buildEntries(job, latest, time.format),
-    findings: [...checkStart(time), ...checkCalendar(job, time)],
+    value: buildEntries(filled, latest, time.format),
+    findings: [...checkStart(time), ...checkCalendar(filled, time)],
     assumptions: listTaken(steps, time),
   };
 }
@@ -74,8 +76,8 @@ function listTaken(steps: readonly CalendarTask[], time: ShopTime): Assumption[]
   const taken = [
     assume(
       "calendar",
-      say`of the steps that can begin, the soonest comes next, on a full five minutes`,
-      "a plain rule that can be followed at the bench; every day has the same hours",
+      say`each step as early as it can be, on a full five minutes, in the order that ends soonest`,
+      "every day has the same hours, and one board's hands do one thing at a time",
       "convention",
     ),
     assume(

@@ -1,7 +1,8 @@
 import { SUNLIGHT_SET } from "../constants/calendarDefaults";
-import { RESINS } from "../constants/resins";
 import type { Sourced } from "../constants/Sourced";
 import type { LayupPlan } from "../layup/LayupPlan";
+import { listResins } from "../materials/listResins";
+import type { MaterialsInput } from "../materials/MaterialsInput";
 import type { MixCoatPlan, MixPlan } from "../mix/MixPlan";
 import { makeResinCure, type ResinCure } from "../mix/ResinCure";
 import type { ShopAir } from "../mix/ShopAir";
@@ -17,16 +18,26 @@ export interface Films {
   readonly withBands: (task: CalendarTask, laid: HandsOn) => Film | null;
 }
 
+export interface FilmsBasis {
+  readonly mix: MixPlan;
+  readonly layup: LayupPlan;
+  /** The builder's own resins. */
+  readonly materials: MaterialsInput | undefined;
+  /** With its pieces in passed seconds. */
+  readonly air: ShopAir;
+}
+
 /**
  * The films of one board's coats, begun at any time: a coat laid in the evening cures through the night.
  * Method: the mix's own film clock. A stage counts from the hands' going off, a few minutes on the careful side; a window
  * closes by the hardener.
- * @param air with its pieces in passed seconds
  */
-export function buildFilms(mix: MixPlan, layup: LayupPlan, air: ShopAir): Films {
+export function buildFilms({ mix, layup, materials, air }: FilmsBasis): Films {
+  const resins = listResins(materials);
   const cures = new Map<string, ResinCure>();
   for (const { resin } of mix.coats) {
-    if (!cures.has(resin)) cures.set(resin, makeResinCure(RESINS[resin]!, air));
+    const found = Object.hasOwn(resins, resin) ? resins[resin] : undefined;
+    if (found !== undefined && !cures.has(resin)) cures.set(resin, makeResinCure(found, air));
   }
   const known = new Map<string, Known | null>();
   const find = (task: CalendarTask): Known | null => {
@@ -35,10 +46,11 @@ export function buildFilms(mix: MixPlan, layup: LayupPlan, air: ShopAir): Films 
     if (before !== undefined) return before;
     const mixed = mix.coats.find(({ id }) => id === task.cures);
     const layer = layup.coats.find(({ id }) => id === task.cures);
+    const cure = cures.get(mixed?.resin ?? "");
     const now =
-      mixed === undefined || layer === undefined
+      mixed === undefined || layer === undefined || cure === undefined
         ? null
-        : knowCoat(mixed, cures.get(mixed.resin)!, task.coat === null ? "repair" : layer.kind);
+        : knowCoat(mixed, cure, task.coat === null ? "repair" : layer.kind);
     known.set(key, now);
     return now;
   };

@@ -1,10 +1,10 @@
 import { CALENDAR } from "../constants/calendarDefaults";
 import type { Job, Shop } from "./Bench";
-import type { CalendarTask } from "./CalendarTask";
+import type { CalendarNeed } from "./CalendarTask";
 import { ceilToGridS } from "./findGap";
 import { computeOpensS } from "./needTimes";
 import type { Placed } from "./Placed";
-import { placeEdge } from "./placeEdge";
+import { isCutOf, placeEdge } from "./placeEdge";
 import { seatTask } from "./seatTask";
 
 /** The pass from the last step backwards: what is known so far. */
@@ -38,11 +38,12 @@ export function computeLatest(shop: Shop, job: Job): ReadonlyMap<string, number>
 
 function latestBeginS(pass: Pass, placed: Placed): number {
   const task = pass.job.tasks.find(({ id }) => id === placed.id)!;
-  const byS = handsByS(pass, placed.endS);
+  const limits = limitsOf(pass, placed);
+  const { byS } = limits;
   if (task.handsOnS === 0 || byS === null || placed.isLate) return placed.beginS;
   const isGood = (beginS: number): boolean => {
     const tried = seatTask(pass.shop, pass.job, task, { ...placed, fromS: beginS });
-    return tried !== null && tried.beginS === beginS && isHeld(pass, task, { planned: placed, tried });
+    return tried !== null && tried.beginS === beginS && isHeld(pass, limits, tried);
   };
   const { hours } = pass.shop;
   for (let day = hours.dayAt(byS - 1); day.toS > placed.beginS; day = hours.dayBefore(day)) {
@@ -52,27 +53,39 @@ function latestBeginS(pass: Pass, placed: Placed): number {
   return placed.beginS;
 }
 
-/** Whether everything after a step may still begin by its own latest, were the step placed so. */
-function isHeld(
-  pass: Pass,
-  task: CalendarTask,
-  { planned, tried }: { readonly planned: Placed; readonly tried: Placed },
-): boolean {
-  const { main, trim } = placeEdge(pass.shop, pass.job, tried);
-  if (main.isLate || main.tape?.isLate === true || trim?.isLate === true) return false;
-  if ((main.film?.full?.atS ?? 0) > pass.lastS) return false;
-  const inTime = pass.job.tasks.every((later) =>
-    later.needs.every((need) => {
-      const byS = need.step === task.id && later.id !== trim?.id ? pass.latest.get(later.id) : undefined;
-      return byS === undefined || (computeOpensS(main, need) ?? Number.POSITIVE_INFINITY) <= byS;
+/** What a step must not hold up. */
+interface Limits {
+  /** By when its hands must be off, and those that cut its laps; null where nothing follows. */
+  readonly byS: number | null;
+  readonly trimByS: number | null;
+  /** The needs that other steps have of it, and the latest begin of each. */
+  readonly waiting: ReadonlyArray<{ readonly need: CalendarNeed; readonly byS: number }>;
+}
+
+function limitsOf(pass: Pass, planned: Placed): Limits {
+  const trim = pass.job.tasks.find((later) => isCutOf(later, planned.id))?.id;
+  const trimmed = trim === undefined ? undefined : pass.job.placed.get(trim);
+  return {
+    byS: handsByS(pass, planned.endS, trimmed === undefined ? undefined : trim),
+    trimByS: trimmed === undefined ? null : handsByS(pass, trimmed.endS),
+    waiting: pass.job.tasks.flatMap((later) => {
+      const byS = later.id === trim ? undefined : pass.latest.get(later.id);
+      if (byS === undefined) return [];
+      return later.needs.flatMap((need) => (need.step === planned.id ? [{ need, byS }] : []));
     }),
+  };
+}
+
+/** Whether everything after a step may still begin by its own latest, were the step placed so. */
+function isHeld(pass: Pass, { byS, trimByS, waiting }: Limits, tried: Placed): boolean {
+  if ((tried.film?.full?.atS ?? 0) > pass.lastS || (byS !== null && tried.endS > byS)) return false;
+  const inTime = waiting.every(
+    ({ need, byS: latestS }) => (computeOpensS(tried, need) ?? Number.POSITIVE_INFINITY) <= latestS,
   );
-  const trimmed = trim === null ? undefined : pass.job.placed.get(trim.id);
-  return (
-    inTime &&
-    main.endS <= (handsByS(pass, planned.endS, trim?.id) ?? main.endS) &&
-    (trim === null || trim.endS <= (handsByS(pass, trimmed?.endS ?? trim.endS) ?? trim.endS))
-  );
+  if (!inTime) return false;
+  const { main, trim } = placeEdge(pass.shop, pass.job, tried);
+  const isKept = !main.isLate && main.tape?.isLate !== true && trim?.isLate !== true;
+  return isKept && (trim === null || trimByS === null || trim.endS <= trimByS);
 }
 
 /** By when hands must be off for what is planned to follow from some time on; null where nothing follows. */

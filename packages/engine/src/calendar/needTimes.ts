@@ -21,7 +21,11 @@ export function computeClosesS(task: CalendarTask, placed: Placed, { until }: Ca
   return null;
 }
 
-/** A window narrower than the full five minutes is still met by the first of them. */
+/**
+ * A window narrower than the full five minutes is still met by the first of them. One that closes before it opens, as in
+ * air too cold for the cure, is met by nothing.
+ */
 export function closeOf(fromS: number | undefined, untilS: number | undefined): number | null {
-  return fromS === undefined || untilS === undefined ? null : Math.max(untilS, ceilToGridS(fromS));
+  if (fromS === undefined || untilS === undefined) return null;
+  return untilS < fromS ? untilS : Math.max(untilS, ceilToGridS(fromS));
 }

@@ -11,11 +11,14 @@ import { seatTask } from "./seatTask";
 export function placeEdge(shop: Shop, job: Job, main: Placed): Placement {
   const after: Shop = { ...shop, busy: [...shop.busy, ...main.sittings] };
   const tape = placeTape(after, main);
-  const trimTask = job.tasks.find(
-    (task) => !task.done && task.needs.some(({ step, until }) => step === main.id && until === "trim"),
-  );
+  const trimTask = job.tasks.find((task) => !task.done && isCutOf(task, main.id));
   const trim = trimTask === undefined ? null : placeTrim(after, job, main, trimTask);
   return { main: { ...main, tape }, trim };
+}
+
+/** Whether a step cuts the laps of another. */
+export function isCutOf({ needs }: CalendarTask, coat: string): boolean {
+  return needs.some(({ step, until }) => step === coat && until === "trim");
 }
 
 function placeTape(shop: Shop, { film }: Placed): Placed["tape"] {

@@ -12,6 +12,8 @@ export const CALENDAR = {
   leastSittingS: { value: 30 * S_PER_MINUTE, source: "convention" },
   /** Work that takes no longer than this is done in one go; longer work may be laid down overnight. */
   oneGoS: { value: 2 * S_PER_HOUR, source: "convention" },
+  /** So many orders of work are followed side by side. */
+  orders: { value: 200, source: "convention" },
   /** Pulling the tape off a coat's edge while it is soft. */
   tapeS: { value: 5 * S_PER_MINUTE, source: "common-practice" },
   /** Dulling a coat that has grown too old to bond, before the next goes on. */

@@ -1,0 +1,17 @@
+import type { CalendarTask } from "./CalendarTask";
+
+/**
+ * How much lies behind each step until the end: its own hands-on time and the longest way of waits and hands-on times after
+ * it, as the steps give them.
+ * @param tasks in order, each after those it needs
+ */
+export function computeBehind(tasks: readonly CalendarTask[]): ReadonlyMap<string, number> {
+  const behindS = new Map<string, number>();
+  for (const task of tasks.toReversed()) {
+    const after = tasks.flatMap(({ id, needs }) =>
+      needs.flatMap((need) => (need.step === task.id ? [(need.waitS ?? 0) + (behindS.get(id) ?? 0)] : [])),
+    );
+    behindS.set(task.id, task.handsOnS + Math.max(0, ...after));
+  }
+  return behindS;
+}
