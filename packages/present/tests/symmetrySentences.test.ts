@@ -27,6 +27,19 @@ describe("symmetrySentences", () => {
     ).toHaveLength(2);
   });
 
+  test("agrees with the plan: what it finds is said in its words, and else that both sides agree", () => {
+    const found = symmetrySentences(planWith("shape.asymmetry"), "mm");
+    expect(found[0]).toBe("Found.");
+    expect(found[1]).toMatch(/centreline lies on the stringer/);
+    const agreed = symmetrySentences(planWith("shape.centreline"), "mm");
+    expect(agreed[0]).toMatch(/^Both sides agree within [\d.]+ mm; the most is at \d+ mm from the tail\.$/);
+    expect(agreed[1]).toBe("Found.");
+    for (const { plan } of DEMO_PLANS) {
+      const asymmetry = plan.findings.find(({ code }) => code === "shape.asymmetry");
+      expect(/agree/.test(symmetrySentences(plan, "mm")[0] ?? "")).toBe(asymmetry === undefined);
+    }
+  });
+
   test("leaves to a finding what it says, only where both stand together", () => {
     expect(
       symmetrySentences(planWith("shape.asymmetry"), { units: "mm", language: "en" }, true),

@@ -1,7 +1,6 @@
 import { formatQuantity, length, type Plan } from "@lapline/engine";
 import type { Item, TextItem } from "../drawing/Drawing";
 import { boxAround, boxesMeet, boxOfText, type SheetBox } from "../drawing/SheetBox";
-import { TRUE_WITHIN_M } from "../words/symmetryWords";
 import type { Difference } from "./differenceItems";
 import { markPoints } from "./finMarkItems";
 import { type Lay, placeOnSheet, uOf, vOf } from "./Lay";
@@ -14,11 +13,13 @@ type Shape = NonNullable<Plan["shape"]>;
 const STEP_EM = 0.25;
 const MOST_STEPS = 160;
 const CLEAR_MM = 0.8;
+/** A shade thinner than this on the board gets no figure; whether the sides agree is not judged here. */
+const FIGURE_FROM_M = 0.001;
 
 /**
  * The largest difference between the sides, its figure just inside the shade where it is, or as near to there as it
- * stands clear of the fins; in millimetres in both systems, because nobody reads it off an inch tape. Nothing where the
- * two sides agree.
+ * stands clear of the fins; in millimetres in both systems, because nobody reads it off an inch tape. Nothing where
+ * it is too small to be drawn.
  */
 export function worstItems(
   plan: Pick<Plan, "finset">,
@@ -27,7 +28,7 @@ export function worstItems(
 ): readonly Item[] {
   const { lay, textMm } = layout;
   const { worstM, worstFromTailM } = shape.symmetry;
-  if (Math.abs(worstM) < TRUE_WITHIN_M) return [];
+  if (Math.abs(worstM) < FIGURE_FROM_M) return [];
   const fins = (plan.finset?.marks ?? []).map((mark) => boxAround(markPoints(mark, lay)));
   const uMm = uOf(lay, worstFromTailM);
   const places = listShifts().map((steps) =>
