@@ -1,4 +1,5 @@
-import type { Plan, Units } from "@lapline/engine";
+import type { Plan } from "@lapline/engine";
+import type { Reader } from "../language/Reader";
 import type { Block } from "./Block";
 import { cupLines } from "./mix/cupLines";
 import { filmLines } from "./mix/filmLines";
@@ -8,28 +9,28 @@ import { sayWhyMissing } from "./sayWhyMissing";
 import { wrapText } from "./wrapText";
 
 /** Cups in the order they are used, with the dose in grams and millilitres, the band in which each goes off, and the film's clock. */
-export function mixBlock(plan: Plan, units: Units): Block {
+export function mixBlock(plan: Plan, reader: Reader): Block {
   const { mix } = plan;
   if (mix === null) {
     return {
       title: "MIX",
-      lines: sayWhyMissing(plan, "mix", units).flatMap((reason) => wrapText(reason, { indent: 2 })),
+      lines: sayWhyMissing(plan, "mix", reader).flatMap((reason) => wrapText(reason, { indent: 2 })),
     };
   }
   const parts = [
-    [...cupLines(mix, units), ...refusedLines(plan, units)],
-    ...oddResins(plan).map((resin) => gelPointsPlot(resin, units)),
-    filmLines(mix, units),
-    heatAndAirLines(mix, units),
+    [...cupLines(mix, reader), ...refusedLines(plan, reader)],
+    ...oddResins(plan).map((resin) => gelPointsPlot(resin, reader)),
+    filmLines(mix, reader),
+    heatAndAirLines(mix, reader),
   ].filter((lines) => lines.length > 0);
   return { title: "MIX", lines: parts.flatMap((lines, i) => (i === 0 ? lines : ["", ...lines])) };
 }
 
 /** A coat that no dose in the resin's range can serve has no cup, and says why. */
-function refusedLines(plan: Plan, units: Units): readonly string[] {
+function refusedLines(plan: Plan, reader: Reader): readonly string[] {
   const refused = plan.mix?.coats.filter((coat) => coat.cups.length === 0) ?? [];
   if (refused.length === 0) return [];
-  const reasons = sayWhyMissing(plan, "mix", units);
+  const reasons = sayWhyMissing(plan, "mix", reader);
   return [
     ...refused.flatMap((coat) => wrapText(`${coat.id}: no cup can be mixed as things are.`, { indent: 2 })),
     ...reasons.flatMap((reason) => wrapText(reason, { indent: 4 })),

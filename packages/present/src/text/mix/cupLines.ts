@@ -2,15 +2,15 @@ import {
   count,
   duration,
   formatLength,
-  formatQuantity,
   fraction,
   mass,
   type Plan,
   type Quantity,
   temperature,
-  type Units,
   volume,
 } from "@lapline/engine";
+import type { Reader } from "../../language/Reader";
+import { showQuantity } from "../../language/showQuantity";
 import { groupCups } from "../../words/groupCups";
 import { type Column, formatTable } from "../formatTable";
 import { wrapText } from "../wrapText";
@@ -22,23 +22,23 @@ const words = (head: string): Column => ({ head, align: "left" });
 const figure = (head: string): Column => ({ head, align: "right" });
 
 /** What goes into each cup, by when it lies spread, and where it goes on. */
-export function cupLines(mix: Mix, units: Units): readonly string[] {
-  const stretches = stretchTable(mix, units);
+export function cupLines(mix: Mix, reader: Reader): readonly string[] {
+  const gels = gelTable(mix, reader);
+  const stretches = stretchTable(mix, reader);
   return [
-    ...airLines(mix, units),
-    ...cupTable(mix, units),
-    "",
-    ...gelTable(mix, units),
+    ...airLines(mix, reader),
+    ...cupTable(mix, reader),
+    ...(gels.length === 0 ? [] : ["", ...gels]),
     ...(stretches.length === 0 ? [] : ["", ...stretches]),
-    ...masterLines(mix, units),
+    ...masterLines(mix, reader),
   ];
 }
 
-function airLines(mix: Mix, units: Units): readonly string[] {
+function airLines(mix: Mix, reader: Reader): readonly string[] {
   const [first] = mix.coats;
   if (first === undefined) return [];
   const [shop, resin] = [first.temperatureK, first.resinTemperatureK].map((at) =>
-    formatQuantity(temperature(at), units),
+    showQuantity(temperature(at), reader),
   );
   return wrapText(`Shop ${shop}, resin ${resin}. The dose is hardener over resin by mass.`, { indent: 2 });
 }
@@ -55,9 +55,9 @@ const EXTRAS: readonly Extra[] = [
   { head: "tint in it", of: (cup) => (cup.tintMassKg > 0 ? mass(cup.tintMassKg) : null) },
 ];
 
-function cupTable(mix: Mix, units: Units): readonly string[] {
+function cupTable(mix: Mix, reader: Reader): readonly string[] {
   const show = (quantity: Quantity | null): string =>
-    quantity === null ? "-" : formatQuantity(quantity, units);
+    quantity === null ? "-" : showQuantity(quantity, reader);
   const extras = EXTRAS.filter(({ of }) =>
     mix.coats.some(({ cups }) => cups.some((cup) => of(cup) !== null)),
   );
@@ -66,23 +66,25 @@ function cupTable(mix: Mix, units: Units): readonly string[] {
       coat.id,
       `${cups} x`,
       show(mass(cup.baseMassKg)),
-      show(mass(cup.hardenerMassKg)),
-      show(volume(cup.hardenerVolumeM3)),
+      ...[mass(cup.hardenerMassKg), volume(cup.hardenerVolumeM3)].map((of) =>
+        of.value > 0 ? show(of) : "-",
+      ),
       ...extras.map(({ of }) => show(of(cup))),
-      show(coat.hardenerRatio === null ? null : fraction(coat.hardenerRatio)),
+      show(coat.hardenerRatio ? fraction(coat.hardenerRatio) : null),
     ]),
   );
   const heads = ["cups", "resin", "hardener", "or", ...extras.map(({ head }) => head), "dose"];
   return formatTable([words("coat"), ...heads.map(figure)], rows);
 }
 
-function gelTable(mix: Mix, units: Units): readonly string[] {
-  const show = (timeS: number): string => formatQuantity(duration(timeS), units);
+function gelTable(mix: Mix, reader: Reader): readonly string[] {
+  const show = (timeS: number): string => showQuantity(duration(timeS), reader);
   const rows = mix.coats.flatMap(({ id, clock }) =>
     clock === null
       ? []
       : [[id, show(clock.spreadByS), show(clock.potGelLowS), show(clock.potGelS), show(clock.potGelHighS)]],
   );
+  if (rows.length === 0) return [];
   return formatTable(
     [
       words("after the hardener"),
@@ -95,20 +97,13 @@ function gelTable(mix: Mix, units: Units): readonly string[] {
   );
 }
 
-function stretchTable(mix: Mix, units: Units): readonly string[] {
-  const tape = (lengthM: number): string => formatLength(lengthM, { units, denominator: 8 });
+function stretchTable(mix: Mix, reader: Reader): readonly string[] {
+  const tape = (lengthM: number): string => formatLength(lengthM, { units: reader.units, denominator: 8 });
   const rows = mix.coats.flatMap(({ id, cups }) =>
     cups.flatMap(({ fromTailM, toM, mixAtS }, i) =>
       fromTailM === null || toM === null
         ? []
-        : [
-            [
-              id,
-              String(i + 1),
-              formatQuantity(duration(mixAtS), units),
-              `${tape(toM)} to ${tape(fromTailM)}`,
-            ],
-          ],
+        : [[id, String(i + 1), showQuantity(duration(mixAtS), reader), `${tape(toM)} to ${tape(fromTailM)}`]],
     ),
   );
   if (rows.length === 0) return [];
@@ -118,11 +113,11 @@ function stretchTable(mix: Mix, units: Units): readonly string[] {
   );
 }
 
-function masterLines(mix: Mix, units: Units): readonly string[] {
+function masterLines(mix: Mix, reader: Reader): readonly string[] {
   return mix.coats.flatMap(({ id, masterBatch }) => {
     if (masterBatch === null) return [];
     const [tint, base] = [masterBatch.tintMassKg, masterBatch.baseMassKg].map((massKg) =>
-      formatQuantity(mass(massKg), units),
+      showQuantity(mass(massKg), reader),
     );
     return wrapText(
       `${id}: stir ${tint} of tint into ${base} of resin as one master batch, weigh the cups from it, then dose each.`,

@@ -1,4 +1,6 @@
-import { formatQuantity, fraction, type Plan, type Units } from "@lapline/engine";
+import { fraction, type Plan } from "@lapline/engine";
+import type { Reader } from "../../language/Reader";
+import { showQuantity } from "../../language/showQuantity";
 import { type Column, formatTable } from "../formatTable";
 import { wrapText } from "../wrapText";
 
@@ -23,7 +25,7 @@ const ENDS = [
 ] as const;
 
 /** The film's clock on the board, from the last cup on, each time with its band. */
-export function filmLines(mix: Mix, units: Units): readonly string[] {
+export function filmLines(mix: Mix, reader: Reader): readonly string[] {
   const rows = mix.coats.flatMap(({ id, clock }) =>
     clock === null ? [] : ENDS.map(([end, name]) => [name === "" ? id : name, ...timesOf(clock, end)]),
   );
@@ -37,7 +39,7 @@ export function filmLines(mix: Mix, units: Units): readonly string[] {
       "A fingertip is better than any of these times. Once recoat has closed, and always over wax, the next coat bonds only to a sanded face: sand it dull, dust it off, then coat.",
       { indent: 2 },
     ),
-    ...startedLines(mix, units),
+    ...startedLines(mix, reader),
   ];
 }
 
@@ -55,13 +57,13 @@ function hoursAndMinutes(timeS: number): string {
 }
 
 /** Coats whose clock the record has started, and moved. */
-function startedLines(mix: Mix, units: Units): readonly string[] {
+function startedLines(mix: Mix, reader: Reader): readonly string[] {
   return mix.coats.flatMap(({ id, startedAt, paceRatio }) => {
     if (startedAt === null) return [];
     const pace =
       paceRatio === null
         ? ""
-        : ` By fingertip it takes ${formatQuantity(fraction(paceRatio), units)} of the model's time.`;
+        : ` By fingertip it takes ${showQuantity(fraction(paceRatio), reader)} of the model's time.`;
     return wrapText(`${id}: counted from ${startedAt.replace("T", " ")}, as recorded.${pace}`, {
       indent: 2,
       hanging: 4,

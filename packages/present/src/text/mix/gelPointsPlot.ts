@@ -1,4 +1,6 @@
-import { duration, formatQuantity, fraction, type Plan, temperature, type Units } from "@lapline/engine";
+import { duration, fraction, type Plan, temperature } from "@lapline/engine";
+import type { Reader } from "../../language/Reader";
+import { showQuantity } from "../../language/showQuantity";
 import { asciiText } from "../asciiText";
 import { type Column, formatTable } from "../formatTable";
 import { wrapText } from "../wrapText";
@@ -20,7 +22,7 @@ function isOdd(points: MixResin["points"], exponent: number | null): boolean {
  * The gel points of a resin as a plot in letters, time upwards in even factors and temperature to the right, each point by
  * its number, and beneath it what each is; those that contradict another are marked.
  */
-export function gelPointsPlot(resin: MixResin, units: Units): readonly string[] {
+export function gelPointsPlot(resin: MixResin, reader: Reader): readonly string[] {
   const { points } = resin;
   const warmth = rangeOf(points.map((point) => point.temperatureK));
   const time = rangeOf(points.map((point) => Math.log(point.gelS)));
@@ -32,7 +34,7 @@ export function gelPointsPlot(resin: MixResin, units: Units): readonly string[] 
       row[across + j] = letter;
     });
   });
-  const show = (timeS: number): string => formatQuantity(duration(timeS), units).padStart(10);
+  const show = (timeS: number): string => showQuantity(duration(timeS), reader).padStart(10);
   const lines = rows.map((row, i) => {
     const head =
       i === 0
@@ -42,26 +44,26 @@ export function gelPointsPlot(resin: MixResin, units: Units): readonly string[] 
           : "".padStart(10);
     return `  ${head} |${row.join("")}`.trimEnd();
   });
-  const ends = [warmth.least, warmth.most].map((at) => formatQuantity(temperature(at), "mm"));
+  const ends = [warmth.least, warmth.most].map((at) => showQuantity(temperature(at), "mm"));
   const foot = `${ends[0]}${(ends[1] ?? "").padStart(PLOT.wide - (ends[0] ?? "").length)}`;
   return [
     ...wrapText(`Gel points of ${resin.name}, time over temperature:`, { indent: 2 }),
     ...lines,
     `  ${"".padStart(10)} +${"-".repeat(PLOT.wide)}`,
     asciiText(`${"".padStart(14)}${foot}`),
-    ...pointTable(points, units),
+    ...pointTable(points, reader),
   ];
 }
 
-function pointTable(points: MixResin["points"], units: Units): readonly string[] {
+function pointTable(points: MixResin["points"], reader: Reader): readonly string[] {
   const figure = (head: string): Column => ({ head, align: "right" });
   const rows = points.map((point, i) => [
     String(i + 1),
-    formatQuantity(temperature(point.temperatureK), units),
-    formatQuantity(fraction(point.doseRatio), units),
-    formatQuantity(duration(point.gelS), units),
-    point.fittedS === null ? "-" : formatQuantity(duration(point.fittedS), units),
-    point.isOdd ? "contradicts another: read it again" : "",
+    showQuantity(temperature(point.temperatureK), reader),
+    showQuantity(fraction(point.doseRatio), reader),
+    showQuantity(duration(point.gelS), reader),
+    point.fittedS === null ? "-" : showQuantity(duration(point.fittedS), reader),
+    point.isOdd ? "read it again" : "",
   ]);
   return formatTable(
     [

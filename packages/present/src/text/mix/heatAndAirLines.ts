@@ -1,4 +1,6 @@
-import { duration, flow, formatQuantity, mass, type Plan, temperature, type Units } from "@lapline/engine";
+import { duration, flow, mass, type Plan, temperature } from "@lapline/engine";
+import type { Reader } from "../../language/Reader";
+import { showQuantity } from "../../language/showQuantity";
 import { worstVapour } from "../../words/worstVapour";
 import { type Column, formatTable } from "../formatTable";
 import { wrapText } from "../wrapText";
@@ -9,8 +11,8 @@ const words = (head: string): Column => ({ head, align: "left" });
 const figure = (head: string): Column => ({ head, align: "right" });
 
 /** A cup left standing, what a coat gives off and the air against it, and how long the sun takes. */
-export function heatAndAirLines(mix: Mix, units: Units): readonly string[] {
-  const parts = [heatLines(mix, units), airLines(mix, units), sunLines(mix, units)].filter(
+export function heatAndAirLines(mix: Mix, reader: Reader): readonly string[] {
+  const parts = [heatLines(mix, reader), airLines(mix, reader), sunLines(mix, reader)].filter(
     (lines) => lines.length > 0,
   );
   return parts.flatMap((lines, i) => (i === 0 ? lines : ["", ...lines]));
@@ -18,7 +20,7 @@ export function heatAndAirLines(mix: Mix, units: Units): readonly string[] {
 
 const HEAT_WORDS = { mild: "sheds its heat", warm: "warms up", hot: "runs hot" } as const;
 
-function heatLines(mix: Mix, units: Units): readonly string[] {
+function heatLines(mix: Mix, reader: Reader): readonly string[] {
   const rows = mix.coats.flatMap(({ id, heat, clock }) =>
     heat === null || clock === null
       ? []
@@ -26,9 +28,9 @@ function heatLines(mix: Mix, units: Units): readonly string[] {
           [
             id,
             HEAT_WORDS[heat.warning],
-            formatQuantity(duration(clock.potGelS), units),
-            formatQuantity(duration(heat.coolingS), units),
-            formatQuantity(temperature(heat.boundK), "mm"),
+            showQuantity(duration(clock.potGelS), reader),
+            showQuantity(duration(heat.coolingS), reader),
+            showQuantity(temperature(heat.boundK), "mm"),
           ],
         ],
   );
@@ -45,13 +47,13 @@ function heatLines(mix: Mix, units: Units): readonly string[] {
   ];
 }
 
-function airLines(mix: Mix, units: Units): readonly string[] {
+function airLines(mix: Mix, reader: Reader): readonly string[] {
   const worst = worstVapour(mix);
   if (worst === null) return [];
   const { id, vapour } = worst;
   const [styrene, over] = [
-    formatQuantity(mass(vapour.styreneKg), units),
-    formatQuantity(duration(vapour.overS), units),
+    showQuantity(mass(vapour.styreneKg), reader),
+    showQuantity(duration(vapour.overS), reader),
   ];
   return [
     ...wrapText(
@@ -63,7 +65,7 @@ function airLines(mix: Mix, units: Units): readonly string[] {
       vapour.needs.map(({ name, limitPpm, freshAirM3S }) => [
         name,
         String(limitPpm),
-        formatQuantity(flow(freshAirM3S), units),
+        showQuantity(flow(freshAirM3S), reader),
       ]),
       4,
     ),
@@ -74,14 +76,14 @@ function airLines(mix: Mix, units: Units): readonly string[] {
   ];
 }
 
-function sunLines(mix: Mix, units: Units): readonly string[] {
+function sunLines(mix: Mix, reader: Reader): readonly string[] {
   return mix.resins.flatMap(({ name, exposures }) => {
     if (exposures.length === 0) return [];
-    const show = (timeS: number): string => formatQuantity(duration(timeS), units);
+    const show = (timeS: number): string => showQuantity(duration(timeS), reader);
     return formatTable(
-      [words(`${name}, in the sun`), figure("early"), figure("about"), figure("late")],
+      [words("in the sun"), figure("early"), figure("about"), figure("late")],
       exposures.map((each) => [
-        `UV index ${each.uvIndex}`,
+        `${name}, UV index ${each.uvIndex}`,
         show(each.exposureLowS),
         show(each.exposureS),
         show(each.exposureHighS),
