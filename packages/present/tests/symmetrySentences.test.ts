@@ -3,6 +3,7 @@ import { describe, expect, test } from "vitest";
 import { symmetrySentences } from "../src";
 import { DEMO_PLANS } from "./demoPlans";
 
+const MM = { units: "mm", language: "en" } as const;
 const [demo] = DEMO_PLANS;
 if (demo === undefined) throw new Error("no demo board");
 
@@ -28,15 +29,15 @@ describe("symmetrySentences", () => {
   });
 
   test("agrees with the plan: what it finds is said in its words, and else that both sides agree", () => {
-    const found = symmetrySentences(planWith("shape.asymmetry"), "mm");
+    const found = symmetrySentences(planWith("shape.asymmetry"), MM);
     expect(found[0]).toBe("Found.");
     expect(found[1]).toMatch(/centreline lies on the stringer/);
-    const agreed = symmetrySentences(planWith("shape.centreline"), "mm");
+    const agreed = symmetrySentences(planWith("shape.centreline"), MM);
     expect(agreed[0]).toMatch(/^Both sides agree within [\d.]+ mm; the most is at \d+ mm from the tail\.$/);
     expect(agreed[1]).toBe("Found.");
     for (const { plan } of DEMO_PLANS) {
       const asymmetry = plan.findings.find(({ code }) => code === "shape.asymmetry");
-      expect(/agree/.test(symmetrySentences(plan, "mm")[0] ?? "")).toBe(asymmetry === undefined);
+      expect(/agree/.test(symmetrySentences(plan, MM)[0] ?? "")).toBe(asymmetry === undefined);
     }
   });
 
