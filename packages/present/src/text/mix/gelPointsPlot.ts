@@ -44,7 +44,9 @@ export function gelPointsPlot(resin: MixResin, reader: Reader): readonly string[
           : "".padStart(10);
     return `  ${head} |${row.join("")}`.trimEnd();
   });
-  const ends = [warmth.least, warmth.most].map((at) => showQuantity(temperature(at), "mm"));
+  const ends = [warmth.least, warmth.most].map((at) =>
+    showQuantity(temperature(at), { ...reader, units: "mm" }),
+  );
   const foot = `${ends[0]}${(ends[1] ?? "").padStart(PLOT.wide - (ends[0] ?? "").length)}`;
   return [
     ...wrapText(`Gel points of ${resin.name}, time over temperature:`, { indent: 2 }),

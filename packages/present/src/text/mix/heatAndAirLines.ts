@@ -30,7 +30,7 @@ function heatLines(mix: Mix, reader: Reader): readonly string[] {
             HEAT_WORDS[heat.warning],
             showQuantity(duration(clock.potGelS), reader),
             showQuantity(duration(heat.coolingS), reader),
-            showQuantity(temperature(heat.boundK), "mm"),
+            showQuantity(temperature(heat.boundK), { ...reader, units: "mm" }),
           ],
         ],
   );
