@@ -50,8 +50,10 @@ export interface FaceLayersFile {
 export interface PatchFile {
   readonly face: "deck" | "bottom";
   readonly cloth: string;
-  readonly fromTail: QuantityText;
-  readonly to: QuantityText;
+  /** A part of the board, in place of `fromTail` and `to`. */
+  readonly over?: "tail" | "deck" | "nose" | "fins" | "strip";
+  readonly fromTail?: QuantityText;
+  readonly to?: QuantityText;
   readonly width?: QuantityText;
   readonly angle?: QuantityText;
 }

@@ -8,6 +8,7 @@ const face = z.enum(["deck", "bottom"]);
 const piece = z.object({
   id: z.string(),
   face,
+  coat: z.string(),
   cloth: z.string(),
   pattern: z.string(),
   lengthM: number,
@@ -49,6 +50,7 @@ const term = z.object({
     "in-laps",
     "into-foam",
     "around-boxes",
+    "in-corners",
     "net-film",
     "in-weave",
     "run-off",

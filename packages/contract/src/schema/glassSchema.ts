@@ -29,8 +29,9 @@ const faceLayers = (face: string): z.ZodType<FaceLayersFile> =>
 const patch: z.ZodType<PatchFile> = fields("a patch", {
   face: oneOf(["deck", "bottom"]),
   cloth: cloth(),
-  fromTail: quantity("length", ALONG),
-  to: quantity("length", ALONG),
+  over: oneOf(["tail", "deck", "nose", "fins", "strip"]).exactOptional(),
+  fromTail: quantity("length", ALONG).exactOptional(),
+  to: quantity("length", ALONG).exactOptional(),
   width: quantity("length", { least: "5 mm", most: "1.5 m" }).exactOptional(),
   angle: quantity("angle", { least: "-90 deg", most: "90 deg" }).exactOptional(),
 });

@@ -7,6 +7,9 @@ export interface FittingsInput {
   readonly set: ReadonlyArray<{
     readonly fin: string;
     readonly fromTailM: number;
+    readonly baseM?: number;
+    /** From the base to the tip. */
+    readonly depthM?: number;
     /** Absent for a fin on the centreline. */
     readonly fromRailM?: number;
     readonly box?: { readonly lengthM: number; readonly widthM: number; readonly depthM: number };

@@ -37,9 +37,11 @@ export interface FaceLayersInput {
 export interface PatchInput {
   readonly face: "deck" | "bottom";
   readonly cloth: string;
+  /** A part of the board, in place of a measured extent: over the tail, under both feet, the nose, under the fins, the whole length. */
+  readonly over?: "tail" | "deck" | "nose" | "fins" | "strip";
   /** Along the bottom. */
-  readonly fromTailM: number;
-  readonly toM: number;
+  readonly fromTailM?: number;
+  readonly toM?: number;
   readonly widthM?: number;
   readonly angleRad?: number;
 }

@@ -38,9 +38,11 @@ export interface FacePlan {
 }
 
 export interface PiecePlan {
-  /** `bottom-1`, `deck-2`, `patch-1`. */
+  /** `bottom-1`, `deck-2`, `patch-1`, `fin-front-left-1`. */
   readonly id: string;
   readonly face: Face;
+  /** The coat that wets it: `laminate-bottom`, `laminate-deck`, `boxes` for glassed-on fins. */
+  readonly coat: string;
   readonly cloth: string;
   /** The id of its flat shape. */
   readonly pattern: string;
@@ -133,6 +135,7 @@ export type CoatTermId =
   | "in-laps"
   | "into-foam"
   | "around-boxes"
+  | "in-corners"
   | "net-film"
   | "in-weave"
   | "run-off"

@@ -153,6 +153,63 @@ describe("sizes that cannot be", () => {
   });
 });
 
+describe("a patch that names its part of the board", () => {
+  const lengthM = shape.plan.lengthTapeM;
+  const lay = (patch: NonNullable<GlassInput["patches"]>[number], fins?: FittingsInput) => {
+    const stage = buildLayup({ glass: { ...POLYESTER, patches: [patch] }, blank: PU, fins }, shape);
+    return { stage, extent: stage.value?.pieces.find(({ id }) => id === "patch-1")?.extent };
+  };
+
+  it.each([
+    ["tail", 0, 0.5],
+    ["deck", 0, 0.62 * lengthM],
+    ["nose", lengthM - 0.3, lengthM],
+    ["strip", 0, lengthM],
+    ["fins", 0.1, 0.335],
+  ] as const)("%s lies where it usually does, and the plan says so", (over, fromM, toM) => {
+    const { stage, extent } = lay({ face: "bottom", cloth: "e-136", over }, QUAD);
+    expect(extent?.fromTailTapeM).toBeCloseTo(fromM, 9);
+    expect(extent?.toTapeM).toBeCloseTo(toM, 9);
+    expect(stage.assumptions.map(({ path }) => path)).toContain("glass.patches[0]");
+  });
+
+  it("keeps a measured end, and a strip its usual width", () => {
+    const { stage, extent } = lay({ face: "deck", cloth: "e-136", over: "strip", toM: 1 });
+    expect(extent?.toTapeM).toBe(1);
+    expect(stage.value?.pieces.at(-1)?.widthM).toBeCloseTo(0.1, 9);
+  });
+
+  it.each([
+    [{ face: "deck", cloth: "e-136" }, "layup.patch-where glass.patches[0]"],
+    [{ face: "deck", cloth: "e-136", fromTailM: 0.2 }, "layup.patch-where glass.patches[0]"],
+    [{ face: "bottom", cloth: "e-136", over: "fins" }, "layup.patch-no-fins glass.patches[0].over"],
+  ] as const)("is refused where nothing says where it lies: %#", (patch, code) => {
+    const { stage } = lay(patch);
+    expect(stage.value).toBeNull();
+    expect(stage.findings.map((found) => `${found.code} ${found.path}`)).toEqual([code]);
+  });
+});
+
+describe("laps for each layer", () => {
+  const DECK = { layers: ["e-136", "e-136"], lapsM: [0, 0.05] };
+
+  it("end the inner layer at the rail's widest line and lap the outer one", () => {
+    const layup = build({ ...POLYESTER, deck: DECK });
+    const [inner, outer] = layup.pieces.filter(({ face }) => face === "deck");
+    expect(inner?.lapAreaM2).toBe(0);
+    expect(outer?.lapAreaM2).toBeCloseTo(0.05 * layup.railLineM, 12);
+    expect(layup.patterns.map(({ id }) => id)).toEqual(["bottom", "deck", "deck-2"]);
+    const glass = (id: string) => layup.zones.find((zone) => zone.id === id)?.glassArealMassKgM2 ?? 0;
+    expect(glass("lap-bottom")).toBeCloseTo(2 * 0.135623, 5);
+  });
+
+  it("are one for each layer", () => {
+    expect(faults({ ...POLYESTER, deck: { ...DECK, lapsM: [0.05] } }).found).toEqual([
+      "blocker layup.laps-per-layer glass.deck.laps",
+    ]);
+  });
+});
+
 function withPatch(extent: { fromTailM: number; toM: number; widthM?: number }): GlassInput {
   return { ...POLYESTER, patches: [{ face: "deck", cloth: "e-136", ...extent }] };
 }
@@ -217,10 +274,23 @@ describe("coats", () => {
     expect(lost.every(({ massKg }) => massKg === 0)).toBe(true);
   });
 
-  it("plans no box resin for glassed-on fins, and notes what it leaves out", () => {
+  it("doses glassed-on fins by their cloth and corners, from the laminating resin, and says what it took", () => {
     const stage = buildLayup({ glass: POLYESTER, blank: PU, fins: { ...QUAD, boxes: "glassed-on" } }, shape);
-    expect(idsOf(stage.value?.coats ?? [])).not.toContain("boxes");
-    expect(stage.findings.map(({ code }) => code)).toEqual(["layup.glassed-on"]);
+    const coat = stage.value?.coats.find(({ id }) => id === "boxes");
+    // By hand: four fins, 2 × 2 layers of 135.623 g/m² on 0.62 × 0.11 × 0.115 + 0.04 × 0.19 m² each; corners (1 − π/4) 8² mm²
+    // along 8 × 0.11 m at 1200 kg/m³.
+    const glassKg = 16 * 0.135623 * (0.62 * 0.11 * 0.115 + 0.04 * 0.19);
+    const cornersKg = (1 - Math.PI / 4) * 64e-6 * 0.88 * 1200;
+    const termKg = (id: string) => coat?.terms.find((term) => term.id === id)?.massKg ?? Number.NaN;
+    expect(termKg("in-glass")).toBeCloseTo(glassKg, 6);
+    expect(termKg("in-corners")).toBeCloseTo(cornersKg, 9);
+    expect(coat?.kind).toBe("laminate");
+    expect(coat?.resinMassKg).toBeCloseTo((glassKg + cornersKg) / 0.95 / 0.96 + 0.02 / 0.96, 6);
+    expect(stage.findings).toEqual([]);
+    expect(stage.assumptions.map(({ value }) => value).join()).toContain("glassed-on fins");
+    expect(stage.value?.coats.find(({ id }) => id === "laminate-bottom")).toEqual(
+      build(POLYESTER).coats.find(({ id }) => id === "laminate-bottom"),
+    );
   });
 
   it("gives two boxes to a fin off the rail and one to a fin on the centreline", () => {

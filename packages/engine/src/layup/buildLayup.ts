@@ -9,6 +9,7 @@ import { buildSchedule } from "./buildSchedule";
 import { computeBand } from "./computeBand";
 import { computeBoxCoats } from "./computeBoxCoats";
 import { computeFilmCoat } from "./computeFilmCoat";
+import { computeFinCoat, computeFinPatterns, computeFinPieces } from "./computeFinGlass";
 import { computeLaminateCoats } from "./computeLaminateCoats";
 import { computePatterns } from "./computePatterns";
 import { computePieces } from "./computePieces";
@@ -24,6 +25,7 @@ import {
   type LayupPlan,
   type PiecePlan,
 } from "./LayupPlan";
+import { type GlassedFin, resolveGlassedFins } from "./resolveGlassedFins";
 import { resolveSockets } from "./resolveSockets";
 import type { Schedule } from "./Schedule";
 import type { Skin } from "./Skin";
@@ -52,12 +54,16 @@ export function buildLayup(board: LayupInput, shape: BoardShape | null): Stage<L
     return { value: null, findings: [...schedule.findings, waiting], assumptions: schedule.assumptions };
   }
   const sockets = resolveSockets(fins, shape);
-  const findings = [...schedule.findings, ...sockets.findings];
-  const assumptions = [...schedule.assumptions, ...sockets.assumptions];
-  if (schedule.value === null || sockets.value === null) return { value: null, findings, assumptions };
+  const glassed = schedule.value === null ? NO_FINS : resolveGlassedFins(fins, schedule.value.faces);
+  const stages = [schedule, sockets, glassed];
+  const findings = stages.flatMap((stage) => stage.findings);
+  const assumptions = stages.flatMap((stage) => stage.assumptions);
+  if (schedule.value === null || sockets.value === null || glassed.value === null) {
+    return { value: null, findings, assumptions };
+  }
   return {
     value: {
-      ...composePlan(schedule.value, skin, sockets.value),
+      ...composePlan(schedule.value, skin, { sockets: sockets.value, glassed: glassed.value }),
       compared: compareSchedules(
         schedule.value,
         { shape, skin, stringerM: blank?.stringer?.thicknessM ?? 0 },
@@ -69,13 +75,17 @@ export function buildLayup(board: LayupInput, shape: BoardShape | null): Stage<L
   };
 }
 
-function composePlan(
-  schedule: Schedule,
-  skin: Skin,
-  sockets: readonly Socket[],
-): Omit<LayupPlan, "compared"> {
+const NO_FINS: Stage<readonly GlassedFin[]> = { value: [], findings: [], assumptions: [] };
+
+interface Fittings {
+  readonly sockets: readonly Socket[];
+  readonly glassed: readonly GlassedFin[];
+}
+
+function composePlan(schedule: Schedule, skin: Skin, fittings: Fittings): Omit<LayupPlan, "compared"> {
+  const { sockets, glassed } = fittings;
   const patterns = computePatterns(schedule, skin);
-  const pieces = computePieces(schedule, skin, patterns);
+  const pieces = [...computePieces(schedule, skin, patterns), ...computeFinPieces(schedule, glassed)];
   return {
     faces: FACES.map((face): FacePlan => {
       const { areaM2, arcM, girthMaxM } = skin.faces[face];
@@ -87,8 +97,8 @@ function composePlan(
     resinRatioHigh: schedule.ratio.high ?? schedule.ratio.value,
     cutting: schedule.cutting,
     pieces,
-    patterns: patterns.all,
-    coats: composeCoats(schedule, skin, { pieces, sockets }),
+    patterns: [...patterns.all, ...computeFinPatterns(glassed)],
+    coats: composeCoats(schedule, skin, { pieces, ...fittings }),
     zones: computeZones(schedule, skin, sockets),
     fittings: sockets.map(describeFitting),
   };
@@ -98,12 +108,13 @@ function composePlan(
 function composeCoats(
   schedule: Schedule,
   skin: Skin,
-  laid: { readonly pieces: readonly PiecePlan[]; readonly sockets: readonly Socket[] },
+  laid: Fittings & { readonly pieces: readonly PiecePlan[] },
 ): CoatPlan[] {
   return [
     ...(schedule.isSealed ? FACES.map((face) => computeSealCoat(schedule, skin, face)) : []),
     ...computeLaminateCoats(schedule, skin, laid.pieces),
     ...FACES.map((face) => computeFilmCoat(schedule, skin, { face, coat: "fill" })),
+    ...computeFinCoat(schedule, laid.glassed, laid.pieces),
     ...computeBoxCoats(schedule, laid.sockets),
     ...(schedule.finish === "gloss"
       ? FACES.map((face) => computeFilmCoat(schedule, skin, { face, coat: "gloss" }))

@@ -19,7 +19,7 @@ export function buildSchedule(board: ResolvedBoard, skin: Skin | null): Stage<Sc
   const foam = resolveFoam(board);
   const resins = resolveResins(glass, foam.value?.foam ?? null, listResins(materials));
   const faces = resolveFaces(glass, skin, materials);
-  const patches = resolvePatches(glass, skin, materials);
+  const patches = resolvePatches(glass, { skin, materials, fins: board.fins });
   const ratio = resolveRatio(glass);
   const stages = [foam, resins, faces, patches, ratio];
   const isWhole =

@@ -20,7 +20,7 @@ export const coatsWorking: WorkingTable<LayupContext> = {
   }),
   ...bandWorking<LayupContext>("layup.coats[].keptMass", "Kg", {
     words: "what stays on the board once the coat is hard, before sanding",
-    formula: "in glass + in laps + into foam + around boxes + film + weave",
+    formula: "in glass + in laps + in corners + into foam + around boxes + film + weave",
     sources: ["mass-balance", "common-practice"],
     inputs: coatInputs((coat, layup, context) => [...listTerms(coat), ...listRanges(coat, layup, context)]),
   }),
@@ -62,6 +62,7 @@ const TERM_FORMULAS: Readonly<Record<CoatTermId, string>> = {
   "into-foam":
     "uptake × foam that this coat is first to wet; for a seal coat what is poured less its styrene",
   "around-boxes": "(pockets − bodies) × cured density",
+  "in-corners": "(1 − π/4) × radius² × both sides of each base × cured density",
   "net-film": "(poured − run-off − styrene − weave) × area",
   "in-weave": "open share × thickness of the outer ply × cured density × area",
   "run-off": "poured × run-off share × area",

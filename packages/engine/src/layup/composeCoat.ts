@@ -8,6 +8,7 @@ const TERM_NAMES: Readonly<Record<CoatTermId, string>> = {
   "in-laps": "in its laps, over the other face's glass",
   "into-foam": "into the foam",
   "around-boxes": "around boxes and plug",
+  "in-corners": "fills the corners at the fins' feet",
   "net-film": "film that stays",
   "in-weave": "fills the weave",
   "run-off": "runs off the rails",
@@ -23,6 +24,7 @@ const KEPT: ReadonlySet<string> = new Set<CoatTermId>([
   "in-laps",
   "into-foam",
   "around-boxes",
+  "in-corners",
   "net-film",
   "in-weave",
 ]);

@@ -14,7 +14,7 @@ export function computeLaminateCoats(
   skin: Skin,
   pieces: readonly PiecePlan[],
 ): CoatPlan[] {
-  const laid = FACES.filter((face) => pieces.some((piece) => piece.face === face));
+  const laid = FACES.filter((face) => pieces.some((piece) => piece.coat === `laminate-${face}`));
   return laid.map((face) => computeLaminateCoat(schedule, skin, { face, pieces, isFirst: face === laid[0] }));
 }
 
@@ -24,7 +24,7 @@ function computeLaminateCoat(
   on: { readonly face: Face; readonly pieces: readonly PiecePlan[]; readonly isFirst: boolean },
 ): CoatPlan {
   const { id, resin } = schedule.resins.laminate;
-  const pieces = on.pieces.filter((piece) => piece.face === on.face);
+  const pieces = on.pieces.filter((piece) => piece.coat === `laminate-${on.face}`);
   const glassKg = sum(pieces.map((piece) => piece.clothMassKg));
   const lapsKg = sum(pieces.map((piece) => (piece.clothMassKg * piece.lapAreaM2) / piece.areaM2));
   const foamM2 = computeWettedFoam(schedule, skin, on);
@@ -67,7 +67,7 @@ function computeWettedFoam(
   if (layers.length === 0) {
     return Math.min(
       areaM2,
-      sum(on.pieces.filter((piece) => piece.face === on.face).map((piece) => piece.areaM2)),
+      sum(on.pieces.filter((piece) => piece.coat === `laminate-${on.face}`).map((piece) => piece.areaM2)),
     );
   }
   const otherFace: Face = on.face === "deck" ? "bottom" : "deck";

@@ -37,6 +37,7 @@ function computeLayer(
   return {
     id: `${face}-${index + 1}`,
     face,
+    coat: `laminate-${face}`,
     cloth: cloth.id,
     pattern: pattern.id,
     lengthM: pattern.lengthM + 2 * hangsM,
@@ -60,6 +61,7 @@ function computePatch(
   return {
     id: patch.id,
     face: patch.face,
+    coat: `laminate-${patch.face}`,
     cloth: patch.cloth.id,
     pattern: pattern.id,
     lengthM: pattern.lengthM,

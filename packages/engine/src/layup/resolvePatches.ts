@@ -3,8 +3,10 @@ import { length } from "../foundation/quantity";
 import { type Finding, finding, type Stage } from "../foundation/stage";
 import type { MaterialsInput } from "../materials/MaterialsInput";
 import { assume } from "../sources/assume";
+import type { FittingsInput } from "./FittingsInput";
 import { findCloth } from "./findCloth";
 import type { GlassInput, PatchInput } from "./GlassInput";
+import { placePatch } from "./placePatch";
 import type { Patch } from "./Schedule";
 import type { Skin } from "./Skin";
 
@@ -17,15 +19,11 @@ const ANY_THREAD: readonly number[] = [0, Math.PI / 2, Math.PI, (3 * Math.PI) / 
 
 /**
  * Patches with their extent checked against the board. Extents are read along the bottom.
- * @param skin null where the shape is not known: then ends are not held against its length
+ * @param known skin null where the shape is not known: then ends are not held against its length
  */
-export function resolvePatches(
-  glass: GlassInput,
-  skin: Skin | null,
-  materials: MaterialsInput | undefined,
-): Stage<readonly Patch[]> {
+export function resolvePatches(glass: GlassInput, known: Known): Stage<readonly Patch[]> {
   const inputs = glass.patches ?? [];
-  const stages = inputs.map((patch, i) => resolvePatch(patch, i, { skin, materials }));
+  const stages = inputs.map((patch, i) => resolvePatch(patch, i, known));
   const patches = stages.map((stage) => stage.value).filter((patch): patch is Patch => patch !== null);
   const along = assume(
     "glass.patches",
@@ -43,6 +41,7 @@ export function resolvePatches(
     value: patches.length === inputs.length ? patches : null,
     findings: stages.flatMap((stage) => stage.findings),
     assumptions: [
+      ...stages.flatMap((stage) => stage.assumptions),
       ...(inputs.length > 0 ? [along] : []),
       ...(inputs.some((patch) => patch.angleRad === undefined) ? [turning] : []),
     ],
@@ -52,28 +51,41 @@ export function resolvePatches(
 interface Known {
   readonly skin: Skin | null;
   readonly materials: MaterialsInput | undefined;
+  readonly fins: FittingsInput | undefined;
 }
 
-function resolvePatch(input: PatchInput, index: number, { skin, materials }: Known): Stage<Patch> {
+function resolvePatch(input: PatchInput, index: number, known: Known): Stage<Patch> {
+  const { skin, materials } = known;
   const path = `glass.patches[${index}]`;
   const cloth = findCloth(input.cloth, `${path}.cloth`, materials);
-  const findings = [...cloth.findings, ...checkExtent(input, path, skin)];
-  if (cloth.value === null || findings.length > 0) return { value: null, findings, assumptions: [] };
+  const place = placePatch(input, path, known);
+  const extent = place.value === null ? [] : checkExtent({ ...input, ...place.value }, path, skin);
+  const findings = [...cloth.findings, ...place.findings, ...extent];
+  const { assumptions } = place;
+  if (cloth.value === null || place.value === null || findings.length > 0)
+    return { value: null, findings, assumptions };
+  const { fromTailM, toM, widthM } = place.value;
   const value: Patch = {
     id: `patch-${index + 1}`,
     face: input.face,
     cloth: cloth.value,
-    fromTailTapeM: input.fromTailM,
-    toTapeM:
-      skin !== null && Math.abs(input.toM - skin.lengthTapeM) <= END_SLACK_M ? skin.lengthTapeM : input.toM,
-    widthM: input.widthM,
+    fromTailTapeM: fromTailM,
+    toTapeM: skin !== null && Math.abs(toM - skin.lengthTapeM) <= END_SLACK_M ? skin.lengthTapeM : toM,
+    widthM,
     angleRad: input.angleRad ?? 0,
     turnsRad: input.angleRad === undefined && cloth.value.weave === "plain" ? ANY_THREAD : END_FOR_END,
   };
-  return { value, findings, assumptions: [] };
+  return { value, findings, assumptions };
 }
 
-function checkExtent(input: PatchInput, path: string, skin: Skin | null): Finding[] {
+interface Extent {
+  readonly fromTailM: number;
+  readonly toM: number;
+  readonly widthM: number | undefined;
+  readonly angleRad?: number;
+}
+
+function checkExtent(input: Extent, path: string, skin: Skin | null): Finding[] {
   const findings: Finding[] = [];
   const block = (code: string, at: string, says: ReturnType<typeof say>) =>
     findings.push(finding("blocker", code, `${path}.${at}`, says));

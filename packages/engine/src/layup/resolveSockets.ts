@@ -10,8 +10,7 @@ import type { Socket } from "./Socket";
 
 /**
  * The boxes and the plug that resin is poured around, two boxes for a fin that is set from the rail and one for a fin on the
- * centreline. Sizes that the board file leaves out are generic and said. Glassed-on fins have no box; their own glass and resin
- * are not reckoned yet, and a note says so.
+ * centreline. Sizes that the board file leaves out are generic and said. Glassed-on fins have no box.
  * @returns sockets in the order of the set, the plug last; null with a blocker where a size is not above nought
  */
 export function resolveSockets(fins: FittingsInput | undefined, shape: BoardShape): Stage<readonly Socket[]> {
@@ -19,7 +18,8 @@ export function resolveSockets(fins: FittingsInput | undefined, shape: BoardShap
     const none = assume("fins", say`no boxes, no plug`, "the board file has no fins part", "convention");
     return { value: [], findings: [], assumptions: [none] };
   }
-  const boxes = fins.boxes === "glassed-on" ? glassedOn() : resolveBoxes(fins, shape);
+  const noBoxes = { value: [], findings: [], assumptions: [] };
+  const boxes = fins.boxes === "glassed-on" ? noBoxes : resolveBoxes(fins, shape);
   const plug = resolvePlug(fins);
   const value = boxes.value === null || plug.value === null ? null : [...boxes.value, ...plug.value];
   return {
@@ -27,11 +27,6 @@ export function resolveSockets(fins: FittingsInput | undefined, shape: BoardShap
     findings: [...boxes.findings, ...plug.findings],
     assumptions: [...boxes.assumptions, ...plug.assumptions],
   };
-}
-
-function glassedOn(): Stage<readonly Socket[]> {
-  const says = say`glassed-on fins take cloth and resin of their own, which is not reckoned yet: have some to spare`;
-  return { value: [], findings: [finding("note", "layup.glassed-on", "fins.boxes", says)], assumptions: [] };
 }
 
 function resolveBoxes(fins: FittingsInput, shape: BoardShape): Stage<readonly Socket[]> {
