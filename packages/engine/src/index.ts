@@ -18,6 +18,7 @@ export type {
   ToeInput,
 } from "./finset/FinsInput";
 export type { HouseSetOffer } from "./finset/offerHouseSet";
+export { describeKey } from "./foundation/describeKey";
 export { findNearest } from "./foundation/findNearest";
 export { formatLength } from "./foundation/formatLength";
 export { formatQuantity } from "./foundation/formatQuantity";
@@ -48,6 +49,7 @@ export type { MaterialsInput } from "./materials/MaterialsInput";
 export type { ShopInput } from "./mix/ShopInput";
 export type { Plan } from "./Plan";
 export { planBuild } from "./planBuild";
+export { readPlanPath } from "./readPlanPath";
 export type { Mesh } from "./shape/buildMesh";
 export type { RecordEntry } from "./steps/RecordEntry";
 export type { Side } from "./survey/Side";

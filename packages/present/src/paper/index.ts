@@ -1,3 +1,7 @@
+export type { JobSheetRequest } from "./jobsheet/JobSheetRequest";
+export { jobSheetPdf } from "./jobsheet/jobSheetPdf";
+export { labelsPdf } from "./jobsheet/labelsPdf";
+export type { MadeOn } from "./MadeOn";
 export type { PaperName } from "./sheet/PaperSize";
 export type { RulerReads } from "./sheet/RulerReads";
 export { SheetTooLongError } from "./sheet/SheetTooLongError";
@@ -5,5 +9,5 @@ export { buildTemplate } from "./template/buildTemplate";
 export { pickPart } from "./template/pickPart";
 export type { Template, TemplateKind } from "./template/Template";
 export { templateDxf } from "./templateDxf";
-export { type MadeOn, templatePdf } from "./templatePdf";
+export { templatePdf } from "./templatePdf";
 export { templateSvg } from "./templateSvg";

@@ -1,16 +1,10 @@
+import type { MadeOn } from "./MadeOn";
 import { renderPdf } from "./pdf/renderPdf";
 import type { PaperName } from "./sheet/PaperSize";
 import { type RulerReads, TRUE_RULER } from "./sheet/RulerReads";
 import { rollPages } from "./sheet/rollPages";
 import { tiledPages } from "./sheet/tiledPages";
 import type { Template } from "./template/Template";
-
-/** When a document is made: the moment for the file, and the date as it is printed. */
-export interface MadeOn {
-  readonly instant: Date;
-  /** `2026-04-11`, where the person who prints it is. */
-  readonly date: string;
-}
 
 export interface TemplatePdfOptions {
   readonly paper: PaperName;

@@ -2,6 +2,7 @@ import { CAUTIONS } from "./cautions";
 import { FINS } from "./fins";
 import { GATE } from "./gate";
 import { GLASS } from "./glass";
+import { JOBSHEET } from "./jobsheet";
 import { MIX } from "./mix";
 import { STEPS } from "./steps";
 import { SURVEY } from "./survey";
@@ -19,4 +20,5 @@ export const DE: Readonly<Record<string, string>> = {
   ...WEIGHT,
   ...STEPS,
   ...CAUTIONS,
+  ...JOBSHEET,
 };

@@ -1,0 +1,77 @@
+import type { Plan } from "@lapline/engine";
+import { type CautionsHere, stepCautions } from "../../../words/stepCautions";
+import { wallTimeWords } from "../../../words/wallTimeWords";
+import { notePiece } from "../pieces/notePiece";
+import { stepHeads, stepPiece } from "../pieces/stepPiece";
+import { tapeHeading } from "../pieces/tapeHeading";
+import type { SheetContext, SheetPart } from "../SheetContext";
+import { cautionName } from "./cautionName";
+import { foundPieces } from "./foundPieces";
+import { missingPieces } from "./missingPieces";
+import { waitTexts } from "./waitTexts";
+import { windowTexts } from "./windowTexts";
+
+type Steps = NonNullable<Plan["steps"]>;
+
+/** The steps in order, each with a box to tick, when or how long, what to wait for, and the harm it can do. */
+export function stepsPart(context: SheetContext): SheetPart {
+  const { plan, t } = context;
+  const heading = tapeHeading(t`Steps`, context);
+  const { steps } = plan;
+  if (steps === null) return { startsPage: false, pieces: [heading, ...missingPieces(context, "steps")] };
+  const cautions = stepCautions(steps);
+  return {
+    startsPage: true,
+    pieces: [
+      heading,
+      ...cautions.always.map((caution) =>
+        notePiece(t`At every step: ${ownWords(steps, caution, context)}`, context, "!"),
+      ),
+      ...foundPieces(context, ["steps", "calendar", "sanding", "water"]),
+      stepHeads(context),
+      ...steps.map((step, i) =>
+        stepPiece(
+          {
+            number: `${i + 1}`,
+            title: context.ledger.words(`steps[${step.id}].title`),
+            handsOn: step.handsOnS > 0 ? context.ledger.show(`steps[${step.id}].handsOnS`) : "",
+            times: step.done ? [] : timeTexts(step.id, context),
+            cautions: cautionTexts(steps, cautions.steps[i] ?? { full: [], again: [] }, context),
+            done: step.done,
+          },
+          context,
+        ),
+      ),
+    ],
+  };
+}
+
+/** When it starts, where days are planned, and what its coat then lets be done when. */
+function timeTexts(id: string, context: SheetContext): readonly string[] {
+  const { plan, ledger, reader } = context;
+  const startsAt = plan.calendar?.find(({ step }) => step === id)?.startsAt ?? null;
+  const waits = windowTexts(id, context) ?? waitTexts(id, context);
+  if (startsAt === null) return waits;
+  const { shortDay, clock } = wallTimeWords(startsAt, reader);
+  return [ledger.told(`calendar[${id}].startsAt`, `${shortDay}, ${clock}`), ...waits];
+}
+
+function cautionTexts(steps: Steps, { full, again }: CautionsHere, context: SheetContext): readonly string[] {
+  const { t } = context;
+  const bySteps = new Map<number, string[]>();
+  for (const { harm, step } of again) bySteps.set(step, [...(bySteps.get(step) ?? []), harm]);
+  const repeated = [...bySteps].map(([step, harms]) => {
+    const number = context.ledger.told(`steps[${steps[step - 1]?.id}]`, `${step}`);
+    return t`As at step ${number}: ${harms.map((harm) => cautionName(harm, t) ?? harm).join(" · ")}.`;
+  });
+  return [
+    ...full.map((caution) => ownWords(steps, caution, context)),
+    ...(repeated.length > 0 ? [repeated.join(" ")] : []),
+  ];
+}
+
+/** A caution of the plan, kept with where it stands. */
+function ownWords(steps: Steps, caution: string, { ledger }: SheetContext): string {
+  const step = steps.find(({ cautions }) => cautions.includes(caution));
+  return ledger.words(`steps[${step?.id}].cautions[${step?.cautions.indexOf(caution)}]`);
+}
