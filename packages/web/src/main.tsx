@@ -10,6 +10,7 @@ import "./survey.css";
 import "./board.css";
 import "./fins.css";
 import "./gate.css";
+import "./mix.css";
 import { StrictMode } from "react";
 import { createRoot } from "react-dom/client";
 import { App } from "./App";

@@ -1,3 +1,4 @@
+import { LEAST_IN_CUP_KG } from "../constants/workTimes";
 import { listPhrases } from "../foundation/listPhrases";
 import { type Phrase, say } from "../foundation/phrase";
 import { duration, fraction, mass, temperature } from "../foundation/quantity";
@@ -15,18 +16,22 @@ export function sayWhatWouldFit(task: CupTask, coat: string, air: ShopAir): Phra
 }
 
 function whyNot(task: CupTask, coat: string): Phrase {
-  const { resin, model, kind, temperatureK, massKg, crew } = task;
+  const { resin, model, kind, temperatureK, crew } = task;
+  const isSplit = kind === "laminate";
+  const massKg = isSplit ? Math.min(task.massKg, LEAST_IN_CUP_KG.value) : task.massKg;
   const spreadS = computeSpreadS(kind, massKg, crew);
   const dose =
     resin.kind === "peroxide" ? resin.dose.least : resin.kind === "two-part" ? resin.ratio.value : 0;
   const openS = model === null ? 0 : computeSpreadByS(model, { temperatureK, massKg, dose });
-  const cup = say`${coat}: one batch of ${mass(massKg)} takes ${duration(spreadS)} to spread`;
+  const cup = isSplit
+    ? say`${coat}: even a cup of ${mass(massKg)} takes ${duration(spreadS)} to spread`
+    : say`${coat}: one batch of ${mass(massKg)} takes ${duration(spreadS)} to spread`;
   const gel =
     resin.kind === "peroxide"
       ? say`at ${temperature(temperatureK)} even the least dose of ${fraction(dose)} may gel in ${duration(openS)}`
       : say`at ${temperature(temperatureK)} it may gel in ${duration(openS)}`;
-  return kind === "laminate"
-    ? say`${cup}, and ${gel}. Smaller cups do not help.`
+  return isSplit
+    ? say`${cup}, and ${gel}.`
     : say`${cup}, and ${gel}. It is poured at once to a wet edge and not split.`;
 }
 

@@ -4,6 +4,7 @@ import type { Drawing, Item, Point } from "../drawing/Drawing";
 type MixCoat = NonNullable<Plan["mix"]>["coats"][number];
 
 const CUP = { stepMm: 17, topMm: 13, bottomMm: 9.5, tallMm: 15, marginMm: 1 } as const;
+const NUMBER_MM = 4;
 /** A full cup is drawn to this share of its height. */
 const FULLEST = 0.8;
 
@@ -13,13 +14,17 @@ const FULLEST = 0.8;
  */
 export function cupDrawing(coat: MixCoat, mix: NonNullable<Plan["mix"]>): Drawing {
   const largestKg = Math.max(...mix.coats.flatMap((each) => each.cups.map((cup) => cup.mixedMassKg)), 0);
+  const isNumbered = coat.cups.length > 1;
   const cups = coat.cups.map((cup, i) => cupItems(i, (FULLEST * cup.mixedMassKg) / largestKg));
   return {
     widthMm: Math.max(1, cups.length) * CUP.stepMm,
-    heightMm: CUP.tallMm + 2 * CUP.marginMm,
+    heightMm: CUP.tallMm + 2 * CUP.marginMm + (isNumbered ? NUMBER_MM * 1.4 : 0),
     frame: { origin: { x: 0, y: 0 }, alongMmPerM: { x: 0, y: 0 }, acrossMmPerM: { x: 0, y: 0 } },
     notes: [],
-    layers: [{ id: "cups", items: cups.length > 0 ? cups.flat() : [...cupItems(0, 0), ...crossItems()] }],
+    layers: [
+      { id: "cups", items: cups.length > 0 ? cups.flat() : [...cupItems(0, 0), ...crossItems()] },
+      ...(isNumbered ? [{ id: "order", items: coat.cups.map((_, i) => numberItem(i)) }] : []),
+    ],
   };
 }
 
@@ -49,6 +54,18 @@ function wall(index: number, share: number): { readonly left: Point; readonly ri
   const half = (CUP.bottomMm + (CUP.topMm - CUP.bottomMm) * share) / 2;
   const y = CUP.marginMm + CUP.tallMm * (1 - share);
   return { left: { x: middle - half, y }, right: { x: middle + half, y } };
+}
+
+/** Which cup it is, in the order they are mixed. */
+function numberItem(index: number): Item {
+  return {
+    kind: "text",
+    at: { x: (index + 0.5) * CUP.stepMm, y: 2 * CUP.marginMm + CUP.tallMm + NUMBER_MM },
+    text: String(index + 1),
+    sizeMm: NUMBER_MM,
+    anchor: "middle",
+    role: "figure",
+  };
 }
 
 function crossItems(): readonly Item[] {

@@ -119,7 +119,8 @@ export const MIX: Readonly<Record<string, string>> = {
   "the list needs a reading before the start of work and one after it":
     "die Liste braucht eine Ablesung vor Arbeitsbeginn und eine danach",
   "{1} What would fit: {2}.": "{1} Was passen würde: {2}.",
-  "{1}, and {2}. Smaller cups do not help.": "{1}, und {2}. Kleinere Becher helfen nicht.",
+  "{1}, and {2}.": "{1}, und {2}.",
+  "{1}: even a cup of {2} takes {3} to spread": "{1}: selbst ein Becher von {2} braucht {3} zum Verteilen",
   "{1}, and {2}. It is poured at once to a wet edge and not split.":
     "{1}, und {2}. Er wird auf einmal nass in nass gegossen und nicht geteilt.",
   "a slower resin or hardener": "ein langsameres Harz oder langsamerer Härter",

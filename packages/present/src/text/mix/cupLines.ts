@@ -12,6 +12,7 @@ import {
 import type { Reader } from "../../language/Reader";
 import { showQuantity } from "../../language/showQuantity";
 import { groupCups } from "../../words/groupCups";
+import { hardenerAmounts } from "../../words/hardenerAmounts";
 import { type Column, formatTable } from "../formatTable";
 import { wrapText } from "../wrapText";
 
@@ -66,15 +67,18 @@ function cupTable(mix: Mix, reader: Reader): readonly string[] {
       coat.id,
       `${cups} x`,
       show(mass(cup.baseMassKg)),
-      ...[mass(cup.hardenerMassKg), volume(cup.hardenerVolumeM3)].map((of) =>
-        of.value > 0 ? show(of) : "-",
-      ),
+      ...dosesOf(cup).map((of) => (of.value > 0 ? show(of) : "-")),
       ...extras.map(({ of }) => show(of(cup))),
       show(coat.hardenerRatio ? fraction(coat.hardenerRatio) : null),
     ]),
   );
   const heads = ["cups", "resin", "hardener", "or", ...extras.map(({ head }) => head), "dose"];
   return formatTable([words("coat"), ...heads.map(figure)], rows);
+}
+
+function dosesOf(cup: Cup): readonly Quantity[] {
+  const { byMass, byVolume } = hardenerAmounts(cup);
+  return [byMass, byVolume];
 }
 
 function gelTable(mix: Mix, reader: Reader): readonly string[] {
