@@ -38,6 +38,18 @@ describe("cloths, foams and woods of the builder's own", () => {
     expect(woods?.ash).toEqual({ densityKgM3: 680 });
   });
 
+  it("stand beside a vent, logos, a pinline and patches by place", () => {
+    const patches = [{ face: "deck", cloth: "e-136", over: "tail" }];
+    for (const [path, value] of [
+      [["blank", "vent"], true],
+      [["glass", "logos"], true],
+      [["glass", "pinline"], false],
+      [["glass", "patches"], patches],
+    ] as const) {
+      expect(problemsOf(path, value)).toBe("");
+    }
+  });
+
   it("can be named in the lay-up", () => {
     const file = editDemo(["materials"], MATERIALS) as { glass: { bottom: { layers: string[] } } };
     file.glass.bottom.layers = ["basalt-6"];
@@ -60,6 +72,9 @@ describe("cloths, foams and woods of the builder's own", () => {
     [["materials"], { cloths: { odd: { fibre: "glass", mass: "4 oz/yd2" } } }, "e-glass"],
     [["shop", "rolls"], { "e-136": { price: -2 } }, "price"],
     [["glass", "cutting"], "scissors", "rolled"],
+    [["glass", "logos"], "yes", "true or false"],
+    [["blank", "vent"], "open", "true or false"],
+    [["glass", "patches"], [{ face: "deck", cloth: "e-136", over: "middle" }], "strip"],
     [["glass", "deck"], { layers: ["e-136"], laps: ["50"] }, "unit"],
   ])("refuses what cannot be, at its place: %j %j", (path, value, words) => {
     expect(problemsOf(path, value)).toContain(words);

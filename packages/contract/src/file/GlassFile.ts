@@ -4,6 +4,7 @@ export interface BlankFile {
   /** A foam's id: `pu-…`, `eps-…`, `xps-…`. */
   readonly foam: string;
   readonly stringer?: { readonly thickness: QuantityText; readonly wood?: string };
+  readonly vent?: boolean;
   /** The shaped blank on the scale, stringer included. */
   readonly shapedMass?: QuantityText;
 }
@@ -23,6 +24,9 @@ export interface GlassFile {
   readonly patches?: readonly PatchFile[];
   /** Tint or pigment over base by mass, by kind of coat. */
   readonly tint?: TintFile;
+  /** Printed paper under the deck's cloth. */
+  readonly logos?: boolean;
+  readonly pinline?: boolean;
   readonly finish?: "sanded" | "wet-sanded" | "gloss";
 }
 

@@ -23,6 +23,7 @@ const step = z.object({
   handsOnS: number,
   waitS: number.nullable(),
   noLoadS: number.nullable(),
+  materials: z.array(z.string()),
   cautions: z.array(z.string()),
   done: z.boolean(),
   doneAt: z.string().nullable(),

@@ -14,6 +14,7 @@ export const blankSchema: z.ZodType<BlankFile> = fields("the blank", {
     thickness: quantity("length", { least: "0.5 mm", most: "50 mm" }),
     wood: id("a wood's id", "basswood").exactOptional(),
   }).exactOptional(),
+  vent: yesOrNo().exactOptional(),
   shapedMass: quantity("mass", { least: "100 g", most: "30 kg" }).exactOptional(),
 });
 
@@ -66,5 +67,7 @@ export const glassSchema: z.ZodType<GlassFile> = fields("the glass", {
   deck: faceLayers("deck").exactOptional(),
   patches: listOf(patch, "patches", 50).exactOptional(),
   tint: tint.exactOptional(),
+  logos: yesOrNo().exactOptional(),
+  pinline: yesOrNo().exactOptional(),
   finish: oneOf(["sanded", "wet-sanded", "gloss"]).exactOptional(),
 });

@@ -9,6 +9,7 @@ export function blankFromFile(file: BlankFile): BlankInput {
       thicknessM: lengthM(stringer.thickness),
       ...given("wood", stringer.wood, asIs),
     })),
+    ...given("vent", file.vent, asIs),
     ...given("shapedMassKg", file.shapedMass, massKg),
   };
 }
@@ -25,6 +26,8 @@ export function glassFromFile(file: GlassFile): GlassInput {
     ...given("deck", file.deck, layersFromFile),
     ...given("patches", file.patches, (patches) => patches.map(patchFromFile)),
     ...given("tint", file.tint, tintFromFile),
+    ...given("logos", file.logos, asIs),
+    ...given("pinline", file.pinline, asIs),
     ...given("finish", file.finish, asIs),
   };
 }

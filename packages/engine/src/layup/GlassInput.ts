@@ -21,6 +21,10 @@ export interface GlassInput {
   /** Tint or pigment over base by mass, by kind of coat. */
   readonly tint?: { readonly laminate?: number; readonly fill?: number; readonly gloss?: number };
   readonly finish?: Finish;
+  /** Printed paper under the deck's cloth. */
+  readonly logos?: boolean;
+  /** A painted or resin line over the laps' edge. */
+  readonly pinline?: boolean;
 }
 
 export type LapKind = "free" | "cut";
@@ -56,6 +60,8 @@ export interface BlankInput {
   /** A foam's id: `pu-…`, `eps-…`, `xps-…`. */
   readonly foam: string;
   readonly stringer?: { readonly thicknessM: number; readonly wood?: string };
+  /** A screw that lets the foam breathe. */
+  readonly vent?: boolean;
   /** The shaped blank on the scale, stringer included. */
   readonly shapedMassKg?: number;
 }

@@ -13,6 +13,8 @@ export interface StepRow {
   /** Those whose step is not in this board's plan fall away. */
   readonly needs: readonly NeedRow[];
   readonly labour: Labour;
+  /** What to have at hand, resin and cloth of the coat itself left out. */
+  readonly materials?: readonly string[] | ((choices: Choices) => readonly string[]);
   readonly cautions: readonly CautionId[];
   /** Waits for every repair as well. */
   readonly isAfterRepairs?: boolean;

@@ -9,7 +9,7 @@ export interface StepPlan {
   readonly needs: readonly NeedPlan[];
   /** Why it stands where it does. */
   readonly because: string;
-  /** The coat that it lays; null for other work, and for repairs and glassed-on fins, whose resin is not planned yet. */
+  /** The coat that it lays; null for other work, and for repairs, whose resin is not planned yet. */
   readonly coat: string | null;
   /** The coat by whose clock its resin cures, repairs and glassed-on fins too; null for work without resin. */
   readonly cures: string | null;
@@ -24,6 +24,8 @@ export interface StepPlan {
    * for other steps, and where that resin's clock is not known.
    */
   readonly noLoadS: number | null;
+  /** What to have at hand beside the coat's own resin and cloth. */
+  readonly materials: readonly string[];
   readonly cautions: readonly string[];
   readonly done: boolean;
   /** Local wall time of its latest mark; null where none is given, and for what is still to do. */

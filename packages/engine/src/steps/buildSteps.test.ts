@@ -343,3 +343,48 @@ describe("the working", () => {
     }
   });
 });
+
+describe("preparation by kind of foam, and what is put under and over the glass", () => {
+  const eps = { foam: "eps-20", vent: true };
+  const chosen = board([], {
+    blank: eps,
+    glass: { resin: "epoxy", lapKind: "cut", logos: true, pinline: true, finish: "gloss" },
+  });
+  const steps = stepsOf(chosen).value ?? [];
+  const of = (id: string) => steps.find((step) => step.id === id);
+  const placeOf = (id: string) => steps.findIndex((step) => step.id === id);
+
+  it("keeps acetone and polyester off polystyrene, and says what to have at hand", () => {
+    expect(of("prep")?.title).toContain("no acetone, no polyester");
+    expect(of("prep")?.materials).toContain("alcohol for wiping, never acetone");
+    const pu = stepsOf(board()).value?.find(({ id }) => id === "prep");
+    expect(pu?.title).toContain("no fingerprints");
+  });
+
+  it("puts masks before the cloth, logos under the deck's, the pinline under the gloss, the vent into the sanded deck", () => {
+    const order = ["mask-bottom", "laminate-bottom", "mask-deck", "logos", "laminate-deck", "sand-deck"];
+    for (const [i, id] of [...order, "pinline", "gloss-bottom", "cure-out"].entries()) {
+      expect(placeOf(id), id).toBeGreaterThan(
+        i === 0 ? -1 : placeOf([...order, "pinline", "gloss-bottom"][i - 1]!),
+      );
+    }
+    expect(placeOf("vent")).toBeGreaterThan(placeOf("sand-deck"));
+    expect(of("vent")?.title).toContain("closed before the water");
+    expect(of("laminate-deck")?.after).toEqual(expect.arrayContaining(["mask-deck", "logos"]));
+  });
+
+  it("plans none of them unasked, and says that no vent was taken on polystyrene", () => {
+    const plain = stepsOf(board([], { blank: { foam: "eps-20" }, glass: { resin: "epoxy" } }));
+    const ids = plain.value?.map(({ id }) => id) ?? [];
+    for (const id of ["vent", "logos", "pinline", "mask-bottom"]) expect(ids).not.toContain(id);
+    expect(plain.assumptions.map(({ path }) => path)).toContain("blank.vent");
+    expect(stepsOf(board()).assumptions.map(({ path }) => path)).not.toContain("blank.vent");
+  });
+
+  it("takes nothing in silence: timing of boxes, and a foam that nobody named", () => {
+    const { blank: _, ...bare } = board();
+    const taken = buildSteps(bare, { finset: null, layup: null, mix: null }).assumptions;
+    expect(taken.map(({ path }) => path)).toContain("fins.boxes");
+    expect(taken.some(({ value }) => value.includes("polystyrene"))).toBe(true);
+  });
+});

@@ -1,9 +1,10 @@
 import { REFERENCE_COAT_KG, REFERENCE_FACE_M2 } from "../constants/workTimes";
 import type { FinsetPlan } from "../finset/FinsetPlan";
-import { say } from "../foundation/phrase";
+import { type Phrase, say } from "../foundation/phrase";
 import { area, mass } from "../foundation/quantity";
 import { type Assumption, finding, type Stage } from "../foundation/stage";
 import type { LayupPlan } from "../layup/LayupPlan";
+import { findFoamIn } from "../materials/listBlanks";
 import { crewOf } from "../mix/crewOf";
 import type { MixPlan } from "../mix/MixPlan";
 import { assume } from "../sources/assume";
@@ -68,6 +69,7 @@ export function buildSteps(
       handsOnS: computeHandsOnS(row, bench),
       waitS: computeWaitS(asked),
       noLoadS: computeNoLoadS(row, mix),
+      materials: typeof row.materials === "function" ? row.materials(choices) : (row.materials ?? []),
       cautions: chooseCautions(row, choices, { input: board.glass, layup, materials: board.materials }),
       done: doneIds.has(row.id),
       doneAt: standing.done.findLast(({ step }) => step === row.id)?.at ?? null,
@@ -79,8 +81,44 @@ export function buildSteps(
   return {
     value: cured,
     findings: [...findings, ...checkDone(standing.done, steps), ...checkGate(standing.done, finset)],
-    assumptions: listTaken(rows, layup),
+    assumptions: [...listTaken(rows, layup), ...listTakenChoices(board)],
   };
+}
+
+/** What the order of work took because glass or fins did not say it; glass tells its own defaults. */
+function listTakenChoices({ blank, glass, fins, materials }: StepsInput): Assumption[] {
+  const list: Assumption[] = [];
+  const take = (path: string, taken: Phrase, why: string) =>
+    list.push(assume(path, taken, why, "common-practice"));
+  if (blank === undefined || findFoamIn(materials, blank.foam) === null) {
+    const taken = say`work and cautions of polystyrene foam`;
+    take("steps", taken, "the foam is not known, and what is safe on polystyrene is safe on the others");
+  }
+  if (fins !== undefined && fins.boxes === undefined) {
+    take("fins.boxes", say`boxes set after the fill coat`, "when the boxes go in was not given");
+  }
+  if (fins?.leashPlug !== undefined && fins.boxes === "glassed-on") {
+    take(
+      "fins.leashPlug",
+      say`leash plug set after the fill coat`,
+      "glassed-on fins bring no boxes to set it with",
+    );
+  }
+  if (blank?.vent === undefined && isVentable(blank?.foam, materials)) {
+    const taken = say`no vent`;
+    const why = "none was asked for; a dark board in the sun, a hot car or a flight are what a vent is for";
+    take("blank.vent", taken, why);
+  }
+  if (glass?.pinline === true && glass.finish !== "gloss") {
+    const taken = say`the pinline gets a brushed coat of its own`;
+    take("glass.pinline", taken, "no gloss coat goes over it");
+  }
+  return list;
+}
+
+function isVentable(foam: string | undefined, materials: StepsInput["materials"]): boolean {
+  const kind = foam === undefined ? undefined : findFoamIn(materials, foam)?.kind;
+  return kind === "eps" || kind === "xps";
 }
 
 function listTaken(rows: readonly StepRow[], layup: LayupPlan | null): Assumption[] {

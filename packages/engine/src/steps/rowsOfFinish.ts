@@ -76,11 +76,37 @@ export const ROWS_OF_SANDING: readonly StepRow[] = [
 /** From the sanded board to the water. */
 export const ROWS_OF_FINISH: readonly StepRow[] = [
   {
+    id: "vent",
+    title:
+      "Set the vent on the deck beside the stringer, ahead of the front foot, sealed round with epoxy; open in heat, in the car and in flight, closed before the water",
+    when: ({ hasVent }) => hasVent,
+    because: "air in polystyrene foam swells with heat and height and lifts the glass off it",
+    needs: [{ step: "sand-deck", until: "hands-off", because: "the hole goes into the finished deck" }],
+    labour: work("vent"),
+    materials: ["a vent screw with its seal", "a drill bit of its size", "epoxy"],
+    cautions: [],
+    isAfterRepairs: true,
+  },
+  {
+    id: "pinline",
+    title: ({ finish }) =>
+      finish === "gloss"
+        ? "Tape and pull the pinline over the laps' edge, before the gloss coat covers it"
+        : "Tape and pull the pinline over the laps' edge, and brush a thin coat over it",
+    when: ({ hasPinline }) => hasPinline,
+    because: "it hides the edge of a tinted or cut lap",
+    needs: SANDED,
+    labour: work("pinline"),
+    materials: ["fine line tape", "paint pen, or resin with pigment and a fine brush"],
+    cautions: [],
+    isAfterRepairs: true,
+  },
+  {
     id: "gloss-bottom",
     title: "Gloss coat on the bottom",
     when: ({ finish }) => finish === "gloss",
     because: "one thin coat closes what the sander opened",
-    needs: SANDED,
+    needs: [...SANDED, { step: "pinline", until: "hands-off", because: "the gloss coat lies over it" }],
     labour: coat("gloss-bottom", "gloss"),
     cautions: [],
     isAfterRepairs: true,
@@ -125,6 +151,8 @@ export const ROWS_OF_FINISH: readonly StepRow[] = [
       "resin that can be sanded is not yet as hard as it becomes: heels dent it, and wax and leash pull at it",
     needs: [
       ...SANDED,
+      { step: "vent", until: "hands-off", because: "nothing more is taken off or put on" },
+      { step: "pinline", until: "hands-off", because: "nothing more is taken off or put on" },
       { step: "wet-sand", until: "hands-off", because: "nothing more is taken off or put on" },
       { step: "polish", until: "hands-off", because: "nothing more is taken off or put on" },
     ],

@@ -137,7 +137,8 @@ export const ROWS_OF_GLASSED_FINS: readonly StepRow[] = [
     needs: [
       { step: "set-boxes", until: "hands-off", because: "the tacks hold the fins while they are glassed" },
     ],
-    labour: coat("laminate-bottom", "repair"),
+    labour: coat("boxes", "laminate"),
+    materials: ["glass rope, or filler for the corners"],
     cautions: ["knife"],
   },
 ];

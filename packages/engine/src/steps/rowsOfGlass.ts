@@ -1,3 +1,4 @@
+import type { FoamKind } from "../constants/foams";
 import type { Face } from "../layup/LayupPlan";
 import type { Choices } from "./Choices";
 import { coat, work } from "./labour";
@@ -21,15 +22,64 @@ const trimTitle =
   ({ lapKind }: Choices) =>
     TRIM_TITLES[face][lapKind];
 
+interface Preparation {
+  readonly title: string;
+  readonly materials: readonly string[];
+}
+
+/** What each foam asks for before resin touches it; common practice, no source. */
+const PREP: Readonly<Record<FoamKind | "unknown", Preparation>> = {
+  pu: {
+    title: "Prepare the blank: fill tears, blow off dust, stringer a hair low, no fingerprints",
+    materials: ["light filler that the resin bonds to", "block plane for the stringer", "clean gloves"],
+  },
+  eps: {
+    title:
+      "Prepare the blank: fill tears and open beads with epoxy and light filler, blow off dust, stringer a hair low; no acetone, no polyester",
+    materials: ["epoxy", "light filler", "block plane for the stringer", "alcohol for wiping, never acetone"],
+  },
+  xps: {
+    title:
+      "Prepare the blank: scratch the whole skin open so that resin holds, fill tears with epoxy and light filler, blow off dust, stringer a hair low; no acetone, no polyester",
+    materials: ["epoxy", "light filler", "coarse paper", "alcohol for wiping, never acetone"],
+  },
+  unknown: {
+    title: "Prepare the blank: find out what foam it is, fill tears, blow off dust, stringer a hair low",
+    materials: ["block plane for the stringer", "clean gloves"],
+  },
+};
+
+const maskTitle: Readonly<Record<Face, string>> = {
+  bottom: "Tape the bottom's cut-lap line on the deck, and hang a skirt below it",
+  deck: "Tape the deck's cut-lap line on the bottom, and hang a skirt below it",
+};
+
+const maskRow = (face: Face): StepRow => ({
+  id: `mask-${face}`,
+  title: maskTitle[face],
+  when: ({ lapKind }) => lapKind === "cut",
+  because: "a cut lap is only as clean as its tape",
+  needs: [
+    { step: "prep", until: "hands-off", because: "tape does not hold on dust" },
+    face === "bottom"
+      ? { step: "seal-deck", until: "recoat", because: "tape tears a wet seal" }
+      : { step: "laps-bottom", until: "hands-off", because: "the line runs over the bottom's levelled laps" },
+  ],
+  labour: work("masking"),
+  materials: ["sharp-edged masking tape", "paper or film for the skirt"],
+  cautions: [],
+});
+
 /** From the shaped blank to the marks on it. */
 export const ROWS_OF_FOAM: readonly StepRow[] = [
   {
     id: "prep",
-    title: "Prepare the blank: fill tears, blow off dust, stringer a hair low",
+    title: ({ foam }) => (foam === null ? PREP.unknown : PREP[foam]).title,
     when: always,
     because: "resin shows every tear, and a stringer that stands proud is sanded through first",
     needs: [],
     labour: work("prep"),
+    materials: ({ foam }) => (foam === null ? PREP.unknown : PREP[foam]).materials,
     cautions: ["foam-dust"],
   },
   {
@@ -69,12 +119,14 @@ export const ROWS_OF_FOAM: readonly StepRow[] = [
 
 /** Cloth on both faces. */
 export const ROWS_OF_LAMINATE: readonly StepRow[] = [
+  maskRow("bottom"),
   {
     id: "laminate-bottom",
     title: "Laminate the bottom",
     when: always,
     because: "the bottom goes first, so that the deck's laps cover its edge",
     needs: [
+      { step: "mask-bottom", until: "hands-off", because: "the cloth is cut along the tape" },
       { step: "prep", until: "hands-off", because: "dust lifts the cloth" },
       { step: "mark-fins", until: "hands-off", because: "the marks must lie under the glass" },
       {
@@ -114,12 +166,32 @@ export const ROWS_OF_LAMINATE: readonly StepRow[] = [
     labour: work("laps"),
     cautions: ["flip", "glass-dust"],
   },
+  maskRow("deck"),
+  {
+    id: "logos",
+    title: "Lay the logos on the deck, face up, with a little resin, and smooth them down",
+    when: ({ hasLogos }) => hasLogos,
+    because: "under the cloth they are sealed in and never sanded",
+    needs: [
+      { step: "laps-bottom", until: "hands-off", because: "the board lies deck up from here" },
+      { step: "laminate-bottom", until: "flip", because: "the board lies on it now" },
+    ],
+    labour: work("logos"),
+    materials: [
+      "logos printed on thin paper that resin wets clear",
+      "a brush",
+      "a cup of the laminating resin",
+    ],
+    cautions: [],
+  },
   {
     id: "laminate-deck",
     title: "Laminate the deck",
     when: always,
     because: "its laps run over the bottom's, and the rails end up with both",
     needs: [
+      { step: "mask-deck", until: "hands-off", because: "the cloth is cut along the tape" },
+      { step: "logos", until: "hands-off", because: "they lie under the cloth" },
       { step: "laps-bottom", until: "hands-off", because: "the cloth must lie down over the laps" },
       { step: "laminate-bottom", until: "flip", because: "the board lies on it now" },
       {

@@ -10,7 +10,11 @@ const choices: fc.Arbitrary<Choices> = fc.record({
   plug: fc.constantFrom("before-glass", "after-laminate", "after-fill", null),
   isSealed: fc.boolean(),
   isPolystyrene: fc.boolean(),
+  foam: fc.constantFrom("pu", "eps", "xps", null),
   lapKind: fc.constantFrom("free", "cut"),
+  hasLogos: fc.boolean(),
+  hasPinline: fc.boolean(),
+  hasVent: fc.boolean(),
 });
 
 const sandThroughs = fc

@@ -12,6 +12,7 @@ const step = (id: string, cautions: readonly string[], done = false) => ({
   handsOnS: 0,
   waitS: null,
   noLoadS: null,
+  materials: [],
   cautions,
   done,
   doneAt: null,

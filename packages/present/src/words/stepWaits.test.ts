@@ -14,6 +14,7 @@ const step = (id: string, needs: Step["needs"] = [], waitS: number | null = 0): 
   handsOnS: 0,
   waitS,
   noLoadS: null,
+  materials: [],
   cautions: [],
   done: false,
   doneAt: null,

@@ -75,8 +75,6 @@ export const GLASS: Readonly<Record<string, string>> = {
     "für die Kästen sind zwei Harze genannt: {1} zählt, {2} nicht",
   "the board file has no fins part": "die Board-Datei hat keinen Teil fins",
   "no boxes, no plug": "keine Kästen, kein Plug",
-  "glassed-on fins take cloth and resin of their own, which is not reckoned yet: have some to spare":
-    "anlaminierte Finnen brauchen eigenes Gewebe und Harz, das noch nicht gerechnet ist: etwas mehr bereithalten",
   "no box size was given": "keine Kastengröße angegeben",
   "a box {1} long, {2} wide and {3} deep": "ein Kasten, {1} lang, {2} breit und {3} tief",
   "a plug {1} across and {2} deep": "ein Plug, {1} im Durchmesser und {2} tief",

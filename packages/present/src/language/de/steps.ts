@@ -124,8 +124,6 @@ export const STEPS: Readonly<Record<string, string>> = {
   "Cut the deck's laps along the tape, and pull the tape":
     "Die Überlappung des Decks am Klebeband schneiden und das Band abziehen",
   "Trim strings and corners off the deck's laps": "Fäden und Ecken von der Überlappung des Decks trimmen",
-  "Prepare the blank: fill tears, blow off dust, stringer a hair low":
-    "Den Blank vorbereiten: Risse füllen, Staub abblasen, Stringer eine Spur tiefer",
   "resin shows every tear, and a stringer that stands proud is sanded through first":
     "Harz zeigt jeden Riss, und ein vorstehender Stringer wird zuerst durchgeschliffen",
   "Seal the bottom's foam": "Den Schaum der Unterseite versiegeln",
@@ -173,4 +171,54 @@ export const STEPS: Readonly<Record<string, string>> = {
   "Fill coat on the deck, rails taped": "Hotcoat aufs Deck, Rails abgeklebt",
   "the plug is ground flush before the coat": "der Plug wird vor der Schicht bündig geschliffen",
   "water and dirt stay under what closes over them": "Wasser und Schmutz bleiben unter dem, was sie zudeckt",
+  "work and cautions of polystyrene foam": "Arbeit und Warnungen für Polystyrolschaum",
+  "the foam is not known, and what is safe on polystyrene is safe on the others":
+    "der Schaum ist nicht bekannt, und was auf Polystyrol sicher ist, ist es auf den anderen auch",
+  "boxes set after the fill coat": "Kästen nach der Füllschicht gesetzt",
+  "when the boxes go in was not given": "wann die Kästen gesetzt werden, war nicht angegeben",
+  "leash plug set after the fill coat": "Leashplug nach der Füllschicht gesetzt",
+  "glassed-on fins bring no boxes to set it with":
+    "anlaminierte Finnen bringen keine Kästen mit, mit denen er gesetzt würde",
+  "no vent": "kein Ventil",
+  "none was asked for; a dark board in the sun, a hot car or a flight are what a vent is for":
+    "keines verlangt; ein dunkles Board in der Sonne, ein heißes Auto oder ein Flug sind der Grund für ein Ventil",
+  "the pinline gets a brushed coat of its own": "die Pinline bekommt eine eigene, gepinselte Schicht",
+  "no gloss coat goes over it": "keine Glanzschicht liegt darüber",
+  "Set the vent on the deck beside the stringer, ahead of the front foot, sealed round with epoxy; open in heat, in the car and in flight, closed before the water":
+    "Ventil ins Deck setzen, neben dem Stringer vor dem vorderen Fuß, ringsum mit Epoxid gedichtet; offen in Hitze, im Auto und im Flug, geschlossen vor dem Wasser",
+  "air in polystyrene foam swells with heat and height and lifts the glass off it":
+    "Luft im Polystyrolschaum dehnt sich mit Hitze und Höhe und hebt das Laminat ab",
+  "the hole goes into the finished deck": "das Loch kommt ins fertige Deck",
+  "Tape and pull the pinline over the laps' edge, before the gloss coat covers it":
+    "Pinline über der Kante der Überlappung abkleben und ziehen, bevor die Glanzschicht sie deckt",
+  "Tape and pull the pinline over the laps' edge, and brush a thin coat over it":
+    "Pinline über der Kante der Überlappung abkleben und ziehen, und eine dünne Schicht darüber pinseln",
+  "it hides the edge of a tinted or cut lap":
+    "sie verdeckt die Kante einer getönten oder geschnittenen Überlappung",
+  "the gloss coat lies over it": "die Glanzschicht liegt darüber",
+  "Prepare the blank: fill tears, blow off dust, stringer a hair low, no fingerprints":
+    "Blank vorbereiten: Ausrisse füllen, Staub abblasen, Stringer eine Spur tiefer, keine Fingerabdrücke",
+  "Prepare the blank: fill tears and open beads with epoxy and light filler, blow off dust, stringer a hair low; no acetone, no polyester":
+    "Blank vorbereiten: Ausrisse und offene Perlen mit Epoxid und leichtem Füllstoff füllen, Staub abblasen, Stringer eine Spur tiefer; kein Aceton, kein Polyester",
+  "Prepare the blank: scratch the whole skin open so that resin holds, fill tears with epoxy and light filler, blow off dust, stringer a hair low; no acetone, no polyester":
+    "Blank vorbereiten: die ganze Haut anrauen, damit Harz hält, Ausrisse mit Epoxid und leichtem Füllstoff füllen, Staub abblasen, Stringer eine Spur tiefer; kein Aceton, kein Polyester",
+  "Prepare the blank: find out what foam it is, fill tears, blow off dust, stringer a hair low":
+    "Blank vorbereiten: herausfinden, welcher Schaum es ist, Ausrisse füllen, Staub abblasen, Stringer eine Spur tiefer",
+  "Tape the bottom's cut-lap line on the deck, and hang a skirt below it":
+    "Schnittlinie der Unterseiten-Überlappung auf dem Deck abkleben, eine Schürze darunter hängen",
+  "Tape the deck's cut-lap line on the bottom, and hang a skirt below it":
+    "Schnittlinie der Deck-Überlappung auf der Unterseite abkleben, eine Schürze darunter hängen",
+  "a cut lap is only as clean as its tape":
+    "eine geschnittene Überlappung wird nur so sauber wie ihr Klebeband",
+  "tape does not hold on dust": "auf Staub hält kein Klebeband",
+  "tape tears a wet seal": "Klebeband reißt eine nasse Versiegelung auf",
+  "the line runs over the bottom's levelled laps":
+    "die Linie läuft über die geebneten Überlappungen der Unterseite",
+  "the cloth is cut along the tape": "das Gewebe wird am Band entlang geschnitten",
+  "Lay the logos on the deck, face up, with a little resin, and smooth them down":
+    "Logos mit der Schauseite nach oben mit etwas Harz aufs Deck legen und glatt streichen",
+  "under the cloth they are sealed in and never sanded":
+    "unter dem Gewebe sind sie versiegelt und werden nie geschliffen",
+  "the board lies deck up from here": "von hier an liegt das Board mit dem Deck nach oben",
+  "they lie under the cloth": "sie liegen unter dem Gewebe",
 };
