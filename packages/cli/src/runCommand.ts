@@ -1,5 +1,6 @@
 import packageFile from "../package.json" with { type: "json" };
 import type { Command } from "./Command";
+import { calendarCommand } from "./commands/calendarCommand";
 import { checkCommand } from "./commands/checkCommand";
 import { csvCommand } from "./commands/csvCommand";
 import { demoCommand } from "./commands/demoCommand";
@@ -19,6 +20,7 @@ const COMMANDS: readonly Command[] = [
   checkCommand,
   whyCommand,
   templateCommand,
+  calendarCommand,
   meshCommand,
   csvCommand,
   demoCommand,

@@ -14,3 +14,4 @@ export type { Problem } from "./Problem";
 export { planSchema } from "./plan/planSchema";
 export { type BoardFileRead, readBoardFile } from "./readBoardFile";
 export { boardFromFile } from "./si/boardFromFile";
+export { utcOfWall } from "./zone/utcOfWall";

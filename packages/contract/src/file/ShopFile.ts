@@ -6,6 +6,8 @@ export interface ShopFile {
   readonly resinTemperature?: QuantityText;
   /** Local wall time, `2026-04-11T09:00`. */
   readonly start?: string;
+  /** IANA name, so that hours pass as they do where clocks change. */
+  readonly timeZone?: string;
   readonly hours?: { readonly from: string; readonly to: string };
   readonly stands?: number;
   readonly people?: number;

@@ -2,7 +2,7 @@ import { z } from "zod";
 import type { AirReadingFile, RollFile, ShopFile } from "../file/ShopFile";
 import { fields } from "./fields";
 import { quantity } from "./quantity";
-import { id, listOf, oneOf, plainNumber, timeOfDay, wallTime, wholeNumber } from "./words";
+import { id, listOf, oneOf, plainNumber, timeOfDay, timeZone, wallTime, wholeNumber } from "./words";
 
 const air = () => quantity("temperature", { least: "-20 C", most: "50 C" });
 
@@ -26,6 +26,7 @@ export const shopSchema: z.ZodType<ShopFile> = fields("the shop", {
   humidity: quantity("fraction", { least: "2 %", most: "100 %" }).exactOptional(),
   resinTemperature: quantity("temperature", { least: "0 C", most: "60 C" }).exactOptional(),
   start: wallTime().exactOptional(),
+  timeZone: timeZone().exactOptional(),
   hours: fields("the shop's hours", { from: timeOfDay(), to: timeOfDay() }).exactOptional(),
   stands: wholeNumber("stands", 1, 50).exactOptional(),
   people: wholeNumber("people", 1, 50).exactOptional(),

@@ -1,5 +1,6 @@
 import { findNearest } from "@lapline/engine";
 import { z } from "zod";
+import { isTimeZone } from "../zone/zoneOffset";
 import { isWallTime } from "./isWallTime";
 
 const LONGEST_TEXT = 200;
@@ -75,6 +76,15 @@ export function wallTime(): z.ZodType<string> {
     .string({ error: missingOr(need) })
     .regex(/^\d{4}-\d\d-\d\dT\d\d:\d\d(:\d\d)?$/, { error: need })
     .refine(isWallTime, { error: "there is no such day or time" });
+}
+
+/** The pattern keeps names such as "CEST" out, which say nothing of when clocks change. */
+export function timeZone(): z.ZodType<string> {
+  const need = 'write a time zone by its IANA name, such as "Europe/Dublin"';
+  return z
+    .string({ error: missingOr(need) })
+    .regex(/^(?:UTC|[A-Z][A-Za-z_-]+(?:\/[A-Za-z0-9_+-]+)+)$/, { error: need })
+    .refine(isTimeZone, { error: `no zone of that name is known; ${need}` });
 }
 
 export function timeOfDay(): z.ZodType<string> {

@@ -20,7 +20,12 @@ export function boardFromFile(file: BoardFile): Board {
     ...given("blank", file.blank, blankFromFile),
     ...given("glass", file.glass, glassFromFile),
     ...given("fins", file.fins, finsFromFile),
-    ...given("shop", file.shop, shopFromFile),
+    ...given("shop", file.shop, (shop) =>
+      shopFromFile(
+        shop,
+        file.record?.flatMap(({ at }) => at ?? []),
+      ),
+    ),
     ...given("materials", file.materials, materialsFromFile),
     ...given("record", file.record, (record) => record.map(entryFromFile)),
   };

@@ -1,13 +1,16 @@
 import type { ShopInput } from "@lapline/engine";
 import type { RollFile, ShopFile } from "../file/ShopFile";
+import { clockChangesOf } from "../zone/clockChangesOf";
 import { asIs, given, lengthM, share, temperatureK } from "./given";
 
-export function shopFromFile(file: ShopFile): ShopInput {
+/** @param recorded wall times of the record: the clocks' changes about them are needed too */
+export function shopFromFile(file: ShopFile, recorded: readonly string[] = []): ShopInput {
   return {
     ...given("temperature", file.temperature, temperatureFromFile),
     ...given("humidity", file.humidity, share),
     ...given("resinTemperatureK", file.resinTemperature, temperatureK),
     ...given("start", file.start, asIs),
+    ...given("clockChanges", file.timeZone, (zone) => clockChangesOf(zone, [...timesOf(file), ...recorded])),
     ...given("hours", file.hours, asIs),
     ...given("stands", file.stands, asIs),
     ...given("people", file.people, asIs),
@@ -15,6 +18,11 @@ export function shopFromFile(file: ShopFile): ShopInput {
     ...given("dropsPerMl", file.dropsPerMl, asIs),
     ...given("rolls", file.rolls, rollsFromFile),
   };
+}
+
+function timesOf({ start, temperature }: ShopFile): string[] {
+  const read = temperature === undefined || "day" in temperature ? [] : temperature.map(({ at }) => at);
+  return start === undefined ? read : [start, ...read];
 }
 
 function temperatureFromFile(

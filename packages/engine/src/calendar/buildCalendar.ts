@@ -53,7 +53,7 @@ export function buildCalendar(
     };
   }
   const resumeS = Math.max(time.startS, ...recorded.flatMap((text) => time.parse(text) ?? []));
-  const films = buildFilms({ mix, layup, materials: board.materials, air: time.air });
+  const films = buildFilms({ mix, layup, materials: board.materials, air: time.air, parse: time.parse });
   const timeOf = (task: CalendarTask) => (task.doneAt === null ? null : time.parse(task.doneAt)) ?? resumeS;
   const job: Job = { number: 0, tasks: steps, films, placed: placeFacts(steps, films, timeOf) };
   const shop: Shop = { hours: time.hours, resumeS, busy: [], stands: 1, holdings: [] };

@@ -47,10 +47,11 @@ function entryOf(
   };
 }
 
-function bandsOf(job: Job, { id, film, beginS, endS, sandFirstS }: Placed): Film | null {
+function bandsOf(job: Job, { id, film, beginS, endS, sandFirstS, isFact }: Placed): Film | null {
   const task = job.tasks.find((each) => each.id === id);
   if (film === null || task === undefined) return null;
-  return job.films.withBands(task, { beginS: beginS + sandFirstS, endS });
+  const recorded = isFact ? job.films.asRecorded(task) : null;
+  return recorded ?? job.films.withBands(task, { beginS: beginS + sandFirstS, endS });
 }
 
 /** When the first step that follows may begin, with its band where a coat decides it. */

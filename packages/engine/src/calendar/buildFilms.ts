@@ -7,7 +7,7 @@ import type { MixCoatPlan, MixPlan } from "../mix/MixPlan";
 import { makeResinCure, type ResinCure } from "../mix/ResinCure";
 import type { ShopAir } from "../mix/ShopAir";
 import type { CalendarTask } from "./CalendarTask";
-import { type Coat, computeFilm, computeFilmBands, computeGels } from "./computeFilm";
+import { type Coat, computeFilm, computeFilmBands, computeGels, filmOfClock } from "./computeFilm";
 import type { Film, HandsOn, Moment } from "./Film";
 
 /** One board's films. */
@@ -16,6 +16,8 @@ export interface Films {
   readonly at: (task: CalendarTask, laid: HandsOn) => Film | null;
   /** The same with its bands, which take longer to reckon. */
   readonly withBands: (task: CalendarTask, laid: HandsOn) => Film | null;
+  /** As its cups and fingertip tests stand in the record; null where its cups are not recorded. */
+  readonly asRecorded: (task: CalendarTask) => Film | null;
 }
 
 export interface FilmsBasis {
@@ -25,6 +27,8 @@ export interface FilmsBasis {
   readonly materials: MaterialsInput | undefined;
   /** With its pieces in passed seconds. */
   readonly air: ShopAir;
+  /** A wall time of the record in passed seconds. */
+  readonly parse: (wallText: string) => number | null;
 }
 
 /**
@@ -32,7 +36,7 @@ export interface FilmsBasis {
  * Method: the mix's own film clock. A stage counts from the hands' going off, a few minutes on the careful side; a window
  * closes by the hardener.
  */
-export function buildFilms({ mix, layup, materials, air }: FilmsBasis): Films {
+export function buildFilms({ mix, layup, materials, air, parse }: FilmsBasis): Films {
   const resins = listResins(materials);
   const cures = new Map<string, ResinCure>();
   for (const { resin } of mix.coats) {
@@ -57,6 +61,12 @@ export function buildFilms({ mix, layup, materials, air }: FilmsBasis): Films {
   return {
     at: (task, laid) => find(task)?.at(laid) ?? null,
     withBands: (task, laid) => find(task)?.withBands(laid) ?? null,
+    asRecorded: (task) => {
+      const mixed = mix.coats.find(({ id }) => id === task.coat);
+      const startS = mixed?.startedAt == null ? null : parse(mixed.startedAt);
+      if (startS === null || mixed?.clock == null) return null;
+      return filmOfClock(mixed.clock, { fromS: startS, untilS: startS });
+    },
   };
 }
 

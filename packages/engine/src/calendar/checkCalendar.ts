@@ -24,6 +24,10 @@ function checkWindow(job: Job, placed: Placed, { format }: ShopTime): Finding[] 
     return [finding("warning", "calendar.sand-first", path, says)];
   }
   const opens = format(placed.opensS);
+  if (placed.closesS < placed.opensS && job.placed.get(placed.opener ?? "")?.isFact !== true) {
+    const cold = say`${placed.id} is due in air too cold for the cloth to be cut while it is leathery: warm the shop`;
+    return [finding("warning", "calendar.window", path, cold)];
+  }
   const says = say`${placed.id} is due from ${opens} to ${closes}, and the shop is shut: stay for it, open longer or warm the shop; past that the cloth must be ground off`;
   return job.placed.get(placed.opener ?? "")?.isFact === true
     ? [

@@ -1,7 +1,8 @@
-import { CURE_STAGES, type CureStage } from "../constants/cureStages";
+import { CURE_STAGES, type CureStage, type EarlyStage } from "../constants/cureStages";
 import type { SpreadKind } from "../constants/workTimes";
 import type { Counting, CureCurve } from "../mix/buildCureCurve";
 import { computeFilmClock, doseFactor, type FilmTask, hasWax } from "../mix/computeFilmClock";
+import type { FilmClock } from "../mix/MixPlan";
 import type { Film, HandsOn, Moment } from "./Film";
 
 /** One coat as it cures, whenever it is laid. */
@@ -10,17 +11,20 @@ export interface Coat extends Omit<FilmTask, "startS"> {
 }
 
 /** How far a coat must come for each stage, in gel times of its resin's reference cup. */
-type Gels = Readonly<Record<Exclude<CureStage, "firm"> | "recoatUntil", number | null>>;
+type Gels = Readonly<
+  Record<Exclude<CureStage | EarlyStage, "firm" | "strings"> | "recoatUntil", number | null>
+>;
 
 export function computeGels(coat: Coat): Gels {
   const { filmOverPot, gels } = CURE_STAGES[coat.resin.kind];
   const times = filmOverPot.value * doseFactor(coat) * Math.exp(coat.pace?.log ?? 0);
   const { temperatureK, durationS } = coat.resin.recoatUntil;
   const isWaxed = hasWax(coat.kind, coat.resin);
-  const isEdged = coat.kind === "laminate" || isTaped(coat.kind);
+  const [isCut, isTape] = [coat.kind === "laminate", isTaped(coat.kind)];
   return {
-    trimFrom: isEdged ? times * gels.trimFrom.value : null,
-    trimUntil: isEdged ? times * gels.trimUntil.value : null,
+    trimFrom: isCut ? times * gels.trimFrom.value : null,
+    pullTape: isTape ? times * gels.pullTape.value : null,
+    trimUntil: isCut || isTape ? times * gels.trimUntil.value : null,
     flip: times * gels.flip.value,
     recoatFrom: isWaxed ? null : times * gels.recoatFrom.value,
     recoatUntil: isWaxed
@@ -41,13 +45,13 @@ export function computeFilm(coat: Coat, gels: Gels, laid: HandsOn): Film {
     read(coat.curve, { startS, wanted, counting: "credited" }, laid.endS);
   const until = (wanted: number | null, fromS: number) =>
     read(coat.curve, { startS: fromS, wanted, counting: "closing" }, fromS);
-  const [edge, edgeUntil] = [from(gels.trimFrom), until(gels.trimUntil, laid.beginS)];
   const isTape = isTaped(coat.kind);
+  const hardens = until(gels.trimUntil, laid.beginS);
   return {
-    trim: isTape ? null : edge,
-    trimUntil: isTape ? null : edgeUntil,
-    tape: isTape ? edge : null,
-    tapeUntil: isTape ? edgeUntil : null,
+    trim: from(gels.trimFrom),
+    trimUntil: isTape ? null : hardens,
+    tape: from(gels.pullTape),
+    tapeUntil: isTape ? hardens : null,
     flip: from(gels.flip),
     recoat: from(gels.recoatFrom),
     recoatUntil: until(gels.recoatUntil, startS),
@@ -60,20 +64,32 @@ export function computeFilm(coat: Coat, gels: Gels, laid: HandsOn): Film {
 export function computeFilmBands(coat: Coat, laid: HandsOn): Film {
   const startS = laid.beginS + coat.firstCupEarlierS;
   const clock = computeFilmClock({ ...coat, startS });
-  const isTape = isTaped(coat.kind);
-  const edge = isTape ? computeFilmClock({ ...coat, startS, kind: "laminate" }) : clock;
-  const trim = band(laid.endS, edge.trimFromS, edge.trimFromLowS, edge.trimFromHighS);
-  const trimUntil = band(startS, edge.trimUntilS, edge.trimUntilLowS, edge.trimUntilHighS);
+  const soft = isTaped(coat.kind) ? computeFilmClock({ ...coat, startS, kind: "laminate" }) : null;
+  const film = filmOfClock(clock, { fromS: laid.endS, untilS: startS });
   return {
-    trim: isTape ? null : trim,
-    trimUntil: isTape ? null : trimUntil,
-    tape: isTape ? trim : null,
-    tapeUntil: isTape ? trimUntil : null,
-    flip: band(laid.endS, clock.flipS, clock.flipLowS, clock.flipHighS),
-    recoat: band(laid.endS, clock.recoatFromS, clock.recoatFromLowS, clock.recoatFromHighS),
-    recoatUntil: band(startS, clock.recoatUntilS, clock.recoatUntilLowS, clock.recoatUntilHighS),
-    sandable: band(laid.endS, clock.sandableS, clock.sandableLowS, clock.sandableHighS),
-    full: band(laid.endS, clock.fullS, clock.fullLowS, clock.fullHighS),
+    ...film,
+    tapeUntil: soft && band(startS, [soft.trimUntilS, soft.trimUntilLowS, soft.trimUntilHighS]),
+  };
+}
+
+/**
+ * A film clock of the mix in passed seconds.
+ * @param from what its stages, and its windows' ends, count from
+ */
+export function filmOfClock(
+  clock: FilmClock,
+  { fromS, untilS }: { readonly fromS: number; readonly untilS: number },
+): Film {
+  return {
+    trim: band(fromS, [clock.trimFromS, clock.trimFromLowS, clock.trimFromHighS]),
+    trimUntil: band(untilS, [clock.trimUntilS, clock.trimUntilLowS, clock.trimUntilHighS]),
+    tape: band(fromS, [clock.pullTapeS, clock.pullTapeLowS, clock.pullTapeHighS]),
+    tapeUntil: null,
+    flip: band(fromS, [clock.flipS, clock.flipLowS, clock.flipHighS]),
+    recoat: band(fromS, [clock.recoatFromS, clock.recoatFromLowS, clock.recoatFromHighS]),
+    recoatUntil: band(untilS, [clock.recoatUntilS, clock.recoatUntilLowS, clock.recoatUntilHighS]),
+    sandable: band(fromS, [clock.sandableS, clock.sandableLowS, clock.sandableHighS]),
+    full: band(fromS, [clock.fullS, clock.fullLowS, clock.fullHighS]),
   };
 }
 
@@ -95,9 +111,7 @@ function read(curve: CureCurve, { startS, wanted, counting }: Reading, fromS: nu
 
 function band(
   fromS: number,
-  takesS: number | null,
-  lowS: number | null,
-  highS: number | null,
+  [takesS, lowS, highS]: readonly [number | null, number | null, number | null],
 ): Moment | null {
   if (takesS === null) return null;
   return {

@@ -53,7 +53,7 @@ function filmsOf(cure: Cure): Films {
       full: null,
     };
   };
-  return { at, withBands: at };
+  return { at, withBands: at, asRecorded: () => null };
 }
 
 interface Small {

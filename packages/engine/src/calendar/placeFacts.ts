@@ -21,7 +21,7 @@ export function placeFacts(
         id: task.id,
         sittings: [hands],
         isCoat: task.cures !== null,
-        film: films.at(task, hands),
+        film: films.asRecorded(task) ?? films.at(task, hands),
         readyS: endS,
         isFact: true,
         opensS: hands.beginS,

@@ -2,7 +2,9 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { buildCalendar } from "../../src/calendar/buildCalendar";
 import type { CalendarEntry } from "../../src/calendar/CalendarPlan";
+import type { StepsInput } from "../../src/steps/StepsInput";
 import { shopBoards } from "../fixtures/calendarShops";
+import { kelvin } from "../fixtures/mixLayup";
 
 const SEED = 20260411;
 const runs = { numRuns: 1000, seed: SEED };
@@ -13,6 +15,14 @@ function opensAt(needed: CalendarEntry, until: string): string | null {
   const moment = needed.moments.find((each) => each.kind === kind);
   if (moment !== undefined) return moment.at;
   return needed.step === "cure-out" ? needed.readyAt : needed.endsAt;
+}
+
+/** Open for a third of the day in air that cures: then there is a time for every coat at which its laps can be cut. */
+function hasLongDays({ shop }: StepsInput): boolean {
+  const { temperature, hours } = shop ?? {};
+  if (temperature === undefined || !("dayK" in temperature) || hours === undefined) return false;
+  const isLong = Number(hours.to.slice(0, 2)) - Number(hours.from.slice(0, 2)) >= 8;
+  return isLong && temperature.dayK >= kelvin(18) && temperature.nightK >= kelvin(15);
 }
 
 const minutesOf = (text: string) => Number(text.slice(11, 13)) * 60 + Number(text.slice(14, 16));
@@ -71,7 +81,7 @@ describe("in 1,000 random shops", () => {
 
   it("laps are cut while the cloth is leathery, or a warning says that they are not", () => {
     let [kept, late] = [0, 0];
-    for (const { entry, entries, parts, findings, start } of toDo) {
+    for (const { board, entry, entries, parts, findings, start } of toDo) {
       const need = parts
         .steps!.find(({ id }) => id === entry.step)!
         .needs.find(({ until }) => until === "trim");
@@ -80,6 +90,7 @@ describe("in 1,000 random shops", () => {
       if (entry.late) {
         late++;
         expect(findings.map(({ path }) => path)).toContain(`calendar[${entry.step}]`);
+        expect(hasLongDays(board) && !entries.get(need.step)!.done, entry.step).toBe(false);
       } else if (window.untilAt !== null) {
         kept++;
         // A window narrower than the full five minutes is met by the first of them.
@@ -88,7 +99,7 @@ describe("in 1,000 random shops", () => {
       }
     }
     expect(kept).toBeGreaterThan(500);
-    expect(late).toBeLessThan(kept / 5);
+    expect(late).toBeGreaterThan(0);
   });
 
   it("a coat goes on while the one below still bonds, or that is sanded first and said", () => {

@@ -1,3 +1,4 @@
+import { CALENDAR } from "./calendar";
 import { CAUTIONS } from "./cautions";
 import { FINS } from "./fins";
 import { GATE } from "./gate";
@@ -19,6 +20,7 @@ export const DE: Readonly<Record<string, string>> = {
   ...MIX,
   ...WEIGHT,
   ...STEPS,
+  ...CALENDAR,
   ...CAUTIONS,
   ...JOBSHEET,
 };

@@ -1,0 +1,1 @@
+export { calendarIcs } from "./calendarIcs";
