@@ -2,8 +2,10 @@ import { spawnSync } from "node:child_process";
 import { cpus } from "node:os";
 import { DEMO_BOARDS, readBoardFile } from "@lapline/contract";
 import { type Board, buildBoardMesh, planBuild } from "@lapline/engine";
+import { buildNestOrders, type NestOrder, searchNest } from "@lapline/nest";
 import { buildTemplate, type PaperName, type TemplateKind, templatePdf } from "@lapline/present/paper";
 import { solid3mf, solidGlb } from "@lapline/present/solid";
+import { buildCutplan } from "../packages/engine/src/cutplan/buildCutplan";
 import { buildFinset } from "../packages/engine/src/finset/buildFinset";
 import { buildLayup } from "../packages/engine/src/layup/buildLayup";
 import { buildMix } from "../packages/engine/src/mix/buildMix";
@@ -55,6 +57,13 @@ async function reportTimes(): Promise<void> {
   }
   console.log("\ngrowth of the whole plan with the stations");
   for (const { id, board } of boards) reportGrowth(id, board, yardstick);
+  console.log("\nnesting, 3,000 layings (goal for 30 pieces: under 2 s)");
+  for (const count of [10, 30])
+    line(
+      `${count} pieces`,
+      measureTime(() => nestWhole(clothOrder(count))),
+      yardstick,
+    );
   console.log("\npaper, from the plan to the bytes of a PDF (goal for the fins on A4: under 300 ms)");
   for (const { id, board } of boards) await reportPaper(id, board, yardstick);
   console.log("\nthe solid in a file, from the survey to the bytes");
@@ -85,10 +94,28 @@ function partsOf(board: Board): Readonly<Record<string, () => unknown>> {
     shape: () => buildShape(survey),
     finset: () => buildFinset(board.fins, shape),
     layup: () => buildLayup(board, shape),
+    cutplan: () => buildCutplan(board, layup),
     mix: () => buildMix(board, layup),
     weight: () => buildWeight(board, shape, layup),
     steps: () => buildSteps(board, { finset, layup, mix }),
   };
+}
+
+/** So many pieces of 4 oz cloth off the demo boards, each board as often as it takes. */
+function clothOrder(count: number): NestOrder {
+  const many = Array.from({ length: 6 }, (_, i) =>
+    boards.map(({ id, board }) => ({ name: `${id} ${i}`, plan: planBuild(board) })),
+  ).flat();
+  const order = buildNestOrders(many, { "e-136": 0.762 }).find(({ cloth }) => cloth === "e-136");
+  if (order === undefined || order.pieces.length < count) throw new Error("too few pieces of 4 oz cloth");
+  return { ...order, pieces: order.pieces.slice(0, count) };
+}
+
+function nestWhole(order: NestOrder): number {
+  const running = searchNest(order, { seed: 1, layings: 3000 });
+  let step = running.next();
+  while (!step.done) step = running.next();
+  return step.value.lengthM;
 }
 
 function reportGrowth(id: string, board: Board, yardstick: Timing): void {

@@ -28,9 +28,10 @@ const PACKAGES: Readonly<Record<string, readonly string[]>> = {
   engine: [],
   contract: ["engine"],
   present: ["engine"],
+  nest: ["engine"],
   server: ["engine", "contract", "present"],
-  web: ["engine", "contract", "present"],
-  cli: ["engine", "contract", "present", "server"],
+  web: ["engine", "contract", "present", "nest"],
+  cli: ["engine", "contract", "present", "nest", "server"],
 };
 
 const isTest = ({ path }: SourceFile) => /\.test\.tsx?$/.test(path);

@@ -1,0 +1,4 @@
+export { type BoardToCut, buildNestOrders } from "./buildNestOrders";
+export { checkNestOrder, type NestFault } from "./checkNestOrder";
+export type { NestedPiece, NestLay, NestOrder, NestPiece, NestProgress, NestSearch } from "./NestOrder";
+export { searchNest } from "./searchNest";
