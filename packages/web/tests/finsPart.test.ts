@@ -149,5 +149,12 @@ test("the gate says what is out, then what is open, then go; and the fins are cl
   await block.fill("4 deg");
   await gate.getByRole("checkbox", { name: "Slots taped" }).check();
   await expect.poll(async () => flat(await verdict.textContent())).toMatch(/^Go\./);
+  const cant = page.locator("#fins").getByRole("group", { name: "front", exact: true }).getByLabel("cant");
+  await cant.fill("60 deg");
+  await expect
+    .poll(async () => flat(await verdict.textContent()))
+    .toBe("No cut. A field is not understood: front: cant.");
+  await gate.getByRole("button", { name: "to the field" }).click();
+  await expect.poll(() => cant.evaluate((field) => field === document.activeElement)).toBe(true);
   await page.context().close();
 });

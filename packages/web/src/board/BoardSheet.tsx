@@ -8,6 +8,7 @@ import { PageLink } from "../shared/PageLink";
 import { AssumedPart } from "./AssumedPart";
 import { BuildLine } from "./BuildLine";
 import { FindingTape } from "./FindingTape";
+import { fieldName } from "./fieldName";
 import { GlassPart } from "./GlassPart";
 import { MeasurePart } from "./MeasurePart";
 import { PartSection } from "./PartSection";
@@ -28,7 +29,8 @@ export function BoardSheet({ id, opened, revision }: BoardSheetProps) {
   const [draft, edit] = useDraft(opened);
   const { plan } = draft.good;
   const text = draft.problems.length === 0 ? formatBoardFile(draft.file) : null;
-  const saving = useSaving({ id, text, opened: { text: formatBoardFile(opened.file), revision } });
+  const unread = draft.problems.map(({ path }) => fieldName(draft.file, path));
+  const saving = useSaving({ id, text, unread, opened: { text: formatBoardFile(opened.file), revision } });
   const blockers = plan.findings.filter((finding) => finding.severity === "blocker");
   useEffect(() => {
     document.title = `${plan.name} · Lapline`;

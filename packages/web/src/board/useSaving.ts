@@ -14,18 +14,21 @@ interface Saving {
   readonly id: string;
   /** The file's text; null while what is typed cannot be read. */
   readonly text: string | null;
+  /** The fields that are not understood, as a person knows them. */
+  readonly unread: readonly string[];
   readonly opened: { readonly text: string; readonly revision: string | null };
 }
 
 /** Keeps the board on the shop's computer a moment after the last key, and says where it stands. */
-export function useSaving({ id, text, opened }: Saving): SavingState {
+export function useSaving({ id, text, unread, opened }: Saving): SavingState {
   const kept = useRef(opened);
   const [state, setState] = useState<SavingState>({ kind: "saved" });
   const [round, setRound] = useState(0);
+  const names = unread.join(", ");
 
   useEffect(() => {
     if (text === null) {
-      setState({ kind: "not-saved", why: "something typed is not understood yet" });
+      setState({ kind: "not-saved", why: `not understood yet: ${names}` });
       return;
     }
     if (text === kept.current.text) {
@@ -47,7 +50,7 @@ export function useSaving({ id, text, opened }: Saving): SavingState {
       clearTimeout(wait);
       clearTimeout(again);
     };
-  }, [id, text, round]);
+  }, [id, text, names, round]);
 
   return state;
 }

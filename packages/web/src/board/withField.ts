@@ -35,3 +35,21 @@ export function formatFieldPath(path: FieldPath): string {
     .map((step, i) => (typeof step === "number" ? `[${step}]` : i === 0 ? step : `.${step}`))
     .join("");
 }
+
+/** The steps of a path that the contract wrote. */
+export function parseFieldPath(path: string): FieldPath {
+  return [...path.matchAll(/\[(\d+)\]|([^.[\]]+)/g)].map(([, index, name]) =>
+    index === undefined ? (name ?? "") : Number(index),
+  );
+}
+
+/** What stands at a path; undefined where nothing does. */
+export function fieldAt(document: unknown, path: FieldPath): unknown {
+  return path.reduce<unknown>(
+    (node, step) =>
+      typeof node === "object" && node !== null && Object.hasOwn(node, step)
+        ? (node as Readonly<Record<string | number, unknown>>)[step]
+        : undefined,
+    document,
+  );
+}

@@ -1,16 +1,18 @@
+import { finName } from "@lapline/present";
 import { useState } from "react";
 import type { FinsForm } from "./FinsForm";
 
 /** Any fin by any name: what is missing of it is then asked for. */
 export function AddFin({ form: { fins, edit } }: { form: FinsForm }) {
   const [name, setName] = useState("");
+  const fin = name.trim();
+  const isThere = fins.set.some((each) => each.fin === fin);
   return (
     <form
       className="add-fin"
       onSubmit={(event) => {
         event.preventDefault();
-        const fin = name.trim();
-        if (fin === "") return;
+        if (fin === "" || isThere) return;
         const offLine = fin === "centre" ? {} : { fromRail: "" };
         edit(["fins", "set", fins.set.length], { fin, fromTail: "", ...offLine, base: "" });
         setName("");
@@ -23,8 +25,15 @@ export function AddFin({ form: { fins, edit } }: { form: FinsForm }) {
           type="text"
           autoComplete="off"
           value={name}
+          aria-invalid={isThere}
+          aria-describedby={isThere ? "add-fin-note" : undefined}
           onChange={(event) => setName(event.target.value)}
         />
+        {isThere && (
+          <p id="add-fin-note" className="field-problem" role="status">
+            This set has its {finName(fin)} fin: one line stands for both sides. Give this one another name.
+          </p>
+        )}
       </div>
       <button type="submit">Add</button>
     </form>

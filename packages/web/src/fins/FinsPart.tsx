@@ -37,7 +37,7 @@ export function FinsPart({ file, board, plan, problems, edit }: FinsPartProps) {
           <HouseSets board={board} fins={undefined} edit={edit} />
         </>
       ) : (
-        <FinsOfBoard form={{ fins, board, plan, problems, edit }} />
+        <FinsOfBoard form={{ file, fins, board, plan, problems, edit }} />
       )}
     </PartSection>
   );

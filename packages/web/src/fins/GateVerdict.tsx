@@ -1,8 +1,27 @@
 import { verdictWords } from "@lapline/present";
-import type { Finset } from "./FinsForm";
+import { fieldName } from "../board/fieldName";
+import type { Finset, FinsForm } from "./FinsForm";
 
-/** Go, or what comes next; it stays in sight while the list is gone through. */
-export function GateVerdict({ verify }: { verify: Finset["verify"] }) {
+interface GateVerdictProps {
+  readonly form: Pick<FinsForm, "file" | "problems">;
+  readonly verify: Finset["verify"];
+}
+
+/** Go, or what comes next; it stays in sight while the list is gone through, and is never go while a field is not understood. */
+export function GateVerdict({ form: { file, problems }, verify }: GateVerdictProps) {
+  const [unread] = problems;
+  if (unread !== undefined) {
+    return (
+      <div className="verdict verdict-correct">
+        <p role="status">
+          <b>No cut.</b> A field is not understood: {fieldName(file, unread.path)}.
+        </p>
+        <button type="button" className="plain" onClick={goToUnread}>
+          to the field
+        </button>
+      </div>
+    );
+  }
   const { short, follows } = verdictWords(verify);
   return (
     <div className={`verdict verdict-${verify.verdict}`}>
@@ -12,4 +31,12 @@ export function GateVerdict({ verify }: { verify: Finset["verify"] }) {
       {verify.next !== null && <a href={`#gate-${verify.next}`}>to the next</a>}
     </div>
   );
+}
+
+/** To the first field that is not understood, unfolded where it is folded away. */
+function goToUnread(): void {
+  const field = document.querySelector<HTMLElement>('[aria-invalid="true"], .field-problem');
+  field?.closest("details")?.setAttribute("open", "");
+  field?.scrollIntoView({ block: "center" });
+  field?.focus();
 }

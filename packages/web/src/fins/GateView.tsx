@@ -44,7 +44,7 @@ export function GateView({ form, finset }: { form: FinsForm; finset: Finset }) {
           <GateGroup key={checks[0]?.id} form={form} finset={finset} checks={checks} />
         ))}
       </ol>
-      <GateVerdict verify={verify} />
+      <GateVerdict form={form} verify={verify} />
     </section>
   );
 }
