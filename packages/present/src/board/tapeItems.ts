@@ -1,5 +1,6 @@
 import type { Plan } from "@lapline/engine";
 import type { Item } from "../drawing/Drawing";
+import { estimateTextWidthMm } from "../drawing/estimateTextWidthMm";
 import type { Reader } from "../language/Reader";
 import { type Lay, placeOnSheet, uOf } from "./Lay";
 import { straightFromTape } from "./straightFromTape";
@@ -39,6 +40,7 @@ function tickItems(shape: Shape, room: TapeRoom): readonly Item[] {
   const smallest = rule.steps.findIndex((step) => step.everyM * lay.mmPerM >= 1);
   const finest = rule.steps[smallest] ?? rule.steps[rule.steps.length - 1];
   if (finest === undefined) return [];
+  let lastU = Number.NEGATIVE_INFINITY;
   for (let i = 0; i * finest.everyM <= shape.lengthTapeM; i++) {
     const tapeM = i * finest.everyM;
     const u = uOf(lay, straightFromTape(shape, tapeM));
@@ -50,8 +52,11 @@ function tickItems(shape: Shape, room: TapeRoom): readonly Item[] {
       to: placeOnSheet(lay, u, from + width * step.share),
     });
     const figure = rule.figure(tapeM);
-    if (figure !== null && tapeM > 0)
-      ticks.push(figureItem(lay, u, { at: to - width * 0.14, figure, sizeMm: textMm * 0.85 }));
+    const sizeMm = textMm * 0.85;
+    // On a long board drawn small, every second or third is enough.
+    if (figure === null || tapeM === 0 || u - lastU < figureRoomMm(lay, figure, sizeMm)) continue;
+    ticks.push(figureItem(lay, u, { at: to - width * 0.14, figure, sizeMm }));
+    lastU = u;
   }
   return ticks;
 }
@@ -59,6 +64,11 @@ function tickItems(shape: Shape, room: TapeRoom): readonly Item[] {
 function isMultiple(lengthM: number, stepM: number): boolean {
   const ratio = lengthM / stepM;
   return Math.abs(ratio - Math.round(ratio)) < 1e-6;
+}
+
+/** From one figure to the next along the tape. */
+function figureRoomMm(lay: Lay, figure: string, sizeMm: number): number {
+  return lay.stands ? sizeMm * 1.2 : estimateTextWidthMm(figure, sizeMm) * 1.25;
 }
 
 function figureItem(lay: Lay, u: number, text: { at: number; figure: string; sizeMm: number }): Item {

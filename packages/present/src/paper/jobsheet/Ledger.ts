@@ -12,6 +12,9 @@ export interface Entry {
   readonly text: string;
 }
 
+/** Stands for a path where a text tells of a drawing and not of the plan. */
+export const DRAWN = "how it is drawn";
+
 /** How a number is shown where not to the grain that its kind usually is. */
 export type Grain = NonNullable<Quantity["grain"]> | "tape";
 
@@ -55,6 +58,11 @@ export class Ledger {
   /** A text that is told from the numbers below a path. */
   told(path: string, text: string): string {
     return this.keep(path, text);
+  }
+
+  /** How something is drawn: a scale or an exaggeration, which is no figure of the board. */
+  drawn(notes: readonly string[]): string {
+    return this.keep(DRAWN, notes.join(" "));
   }
 
   private format(path: string, grain: Grain, size: boolean): string {

@@ -72,6 +72,7 @@ const TRIES: readonly Wish[] = [
   { withProfile: true, drawn: 0.86, apart: false },
   { withProfile: false, drawn: 1, apart: false },
   { withProfile: false, drawn: 0.86, apart: false },
+  { withProfile: false, drawn: 0.78, apart: false },
 ];
 
 interface Tried {

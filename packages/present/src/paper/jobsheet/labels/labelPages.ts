@@ -19,7 +19,7 @@ export interface ComposedLabels {
 const ACROSS = 2;
 const LABEL = { widthMm: 92, heightMm: 64 };
 const PAD_MM = 4;
-const FIGURE_ROW_MM = 6.4;
+const FIGURE_ROW_MM = 6;
 const NOTE_ROW_MM = 3.6;
 
 /** Labels two beside each other, to be cut out along dashed lines and taped to cup and can. */

@@ -34,7 +34,10 @@ const TICK_STEP_MM = 5;
 /** A column of words gives way no further. */
 const LEAST_WORDS_MM = 24;
 
-/** Shares the width out: figures take what they need, heads share what is left over, words give way where it is too little. */
+/**
+ * Shares the width out: figures take what they need, heads and then blanks share what is left over, words give way where it is
+ * too little.
+ */
 export function layOutColumns(
   columns: readonly GridColumn[],
   rows: ReadonlyArray<readonly string[]>,
@@ -51,9 +54,12 @@ export function layOutColumns(
   const wishes = columns.map(({ head }, c) => Math.max(0, headMm(head) - (widths[c] ?? 0)));
   const wished = wishes.reduce((sum, wish) => sum + wish, 0);
   const share = wished === 0 ? 0 : Math.min(1, Math.max(0, freeMm()) / wished);
+  const blanks = columns.filter(({ kind }) => kind === "blank").length;
+  const spareMm = Math.max(0, freeMm() - share * wished);
   let xMm = 0;
   return columns.map(({ head, kind }, c) => {
-    const columnMm = (widths[c] ?? 0) + share * (wishes[c] ?? 0) + 0.01;
+    const toWrite = kind === "blank" ? spareMm / blanks : 0;
+    const columnMm = (widths[c] ?? 0) + share * (wishes[c] ?? 0) + toWrite + 0.01;
     const style = CELL_STYLES[kind];
     const laid: LaidColumn = {
       kind,

@@ -89,7 +89,8 @@ function cellItems(
 }
 
 function textIn(text: string, column: LaidColumn, at: { style: TextStyle; x: number; y: number }): Item {
-  const isLeft = column.kind === "words" || column.kind === "name" || column.kind === "tick";
+  const isLeft =
+    column.kind === "words" || column.kind === "name" || column.kind === "tick" || column.kind === "blank";
   return {
     kind: "text",
     text,

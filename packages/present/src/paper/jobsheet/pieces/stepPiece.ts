@@ -7,6 +7,7 @@ import type { SheetContext } from "../SheetContext";
 import { levelRule, tickBoxItem } from "./marks";
 import { notePiece } from "./notePiece";
 import { placeDown } from "./placeDown";
+import { wrapPhrases } from "./wrapPhrases";
 
 export interface StepRow {
   readonly number: string;
@@ -21,7 +22,7 @@ export interface StepRow {
 const TICK_MM = 4.6;
 const TITLE_FROM_MM = 13;
 /** Where the title must end, where the time with the hands on ends, and where the cautions begin. */
-const TITLE_TO_MM = 86;
+const TITLE_TO_MM = 84;
 const HANDS_TO_MM = 104;
 const CAUTIONS_FROM_MM = 109;
 const PAD_MM = 0.55;
@@ -54,14 +55,16 @@ export function stepHeads({ t, type, widthMm }: SheetContext): FlowPiece {
 /** A step: its box, number, what is done, how long and what must be waited for at the left, what it can harm at the right. */
 export function stepPiece(step: StepRow, context: SheetContext): FlowPiece {
   const { type, widthMm } = context;
-  const body = { tag: "P", ...BODY, gapMm: 0.4, leading: LEADING } as const;
+  const body = { tag: "P", ...BODY, gapMm: 0, leading: LEADING } as const;
   const left = [
     textPiece(
       step.title,
       { tag: "P", ...STRONG, gapMm: 0, leading: LEADING },
       { type, widthMm: TITLE_TO_MM - TITLE_FROM_MM },
     ),
-    ...(step.times.length === 0 ? [] : [textPiece(step.times.join(" · "), body, { type, widthMm: LEFT_MM })]),
+    ...wrapPhrases(step.times, LEFT_MM, (text) => type.widthMm(text, BODY)).map((line) =>
+      textPiece(line, body, { type, widthMm: LEFT_MM }),
+    ),
   ];
   const { pieces: right, under, heightMm: rightMm } = layCautions(step.cautions, heightOf(left), context);
   const heightMm = Math.max(under === null ? heightOf(left) : 0, rightMm, TICK_MM) + 2 * PAD_MM;

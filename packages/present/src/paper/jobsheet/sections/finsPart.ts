@@ -38,7 +38,7 @@ export function finsPart(context: SheetContext): SheetPart {
 
 /** The drawing, and beside it what to set out by and what is checked before the router. */
 function drawnPieces(finset: Finset, context: SheetContext): readonly FlowPiece[] {
-  const { plan, reader, widthMm, drawn, t } = context;
+  const { plan, ledger, reader, widthMm, drawn, t } = context;
   const drawnMm = DRAWING_MM * drawn;
   const drawing = finDrawing(plan, { reader, widthMm: drawnMm, textMm: FIGURE_MM });
   const beside = { ...context, widthMm: widthMm - drawnMm - BESIDE_MM };
@@ -48,7 +48,7 @@ function drawnPieces(finset: Finset, context: SheetContext): readonly FlowPiece[
   ];
   if (drawing === null) return right;
   const left = [drawingPiece(drawing, { alt: t`The tail with the fins' marks.` })];
-  return [besidePiece(left, right, drawnMm + BESIDE_MM), notePiece(drawing.notes.join(" "), context)];
+  return [besidePiece(left, right, drawnMm + BESIDE_MM), notePiece(ledger.drawn(drawing.notes), context)];
 }
 
 function markTable({ marks }: Finset, { ledger, reader, t, type, widthMm }: SheetContext): FlowPiece {

@@ -33,12 +33,12 @@ export function glassPart(context: SheetContext): SheetPart {
 }
 
 function skinPieces(context: SheetContext): readonly FlowPiece[] {
-  const { plan, reader, widthMm, t } = context;
+  const { plan, ledger, reader, widthMm, t } = context;
   const strip = skinStrip(plan, { reader, widthMm, textMm: SKIN_TEXT_MM });
   if (strip === null) return [];
   return [
     drawingPiece(strip, { alt: t`The skin in section, zone by zone.`, gapMm: 4 }),
-    notePiece([t`The skin in section.`, ...strip.notes].join(" "), context),
+    notePiece(ledger.drawn([t`The skin in section.`, ...strip.notes]), context),
   ];
 }
 

@@ -47,7 +47,7 @@ export function measurePart(context: SheetContext, withProfile: boolean): SheetP
 }
 
 function drawingPieces(context: SheetContext, withProfile: boolean): readonly FlowPiece[] {
-  const { plan, reader, widthMm, drawn, t } = context;
+  const { plan, ledger, reader, widthMm, drawn, t } = context;
   const size = { reader, widthMm: widthMm * drawn, textMm: FIGURE_MM };
   const insetMm = (widthMm - size.widthMm) / 2;
   const above = planDrawing(plan, { ...size, face: "bottom", stands: false });
@@ -57,13 +57,13 @@ function drawingPieces(context: SheetContext, withProfile: boolean): readonly Fl
       ? []
       : [
           drawingPiece(above, { alt: t`The board from below.`, insetMm }),
-          notePiece(above.notes.join(" "), context),
+          notePiece(ledger.drawn(above.notes), context),
         ]),
     ...(side === null
       ? []
       : [
           drawingPiece(side, { alt: t`The board from the side.`, insetMm }),
-          notePiece(side.notes.join(" "), context),
+          notePiece(ledger.drawn(side.notes), context),
         ]),
   ];
 }

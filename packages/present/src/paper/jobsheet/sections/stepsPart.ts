@@ -1,4 +1,4 @@
-import type { Plan } from "@lapline/engine";
+import { CAUTIONS, type Plan } from "@lapline/engine";
 import { type CautionsHere, stepCautions } from "../../../words/stepCautions";
 import { wallTimeWords } from "../../../words/wallTimeWords";
 import { notePiece } from "../pieces/notePiece";
@@ -19,12 +19,14 @@ export function stepsPart(context: SheetContext): SheetPart {
   const heading = tapeHeading(t`Steps`, context);
   const { steps } = plan;
   if (steps === null) return { startsPage: false, pieces: [heading, ...missingPieces(context, "steps")] };
-  const cautions = stepCautions(steps);
+  // Said once for all of them, above.
+  const cautions = stepCautions(steps.map((step) => ({ ...step, cautions: step.cautions.filter(isOwn) })));
+  const defers = steps.find((step) => !step.cautions.every(isOwn));
   return {
     startsPage: true,
     pieces: [
       heading,
-      ...cautions.always.map((caution) =>
+      ...[...(defers === undefined ? [] : [CAUTIONS.sheet.text]), ...cautions.always].map((caution) =>
         notePiece(t`At every step: ${ownWords(steps, caution, context)}`, context, "!"),
       ),
       ...foundPieces(context, ["steps", "calendar", "sanding", "water"]),
@@ -45,6 +47,8 @@ export function stepsPart(context: SheetContext): SheetPart {
     ],
   };
 }
+
+const isOwn = (caution: string): boolean => caution !== CAUTIONS.sheet.text;
 
 /** When it starts, where days are planned, and what its coat then lets be done when. */
 function timeTexts(id: string, context: SheetContext): readonly string[] {

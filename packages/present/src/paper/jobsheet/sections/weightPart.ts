@@ -15,7 +15,11 @@ export function weightPart(context: SheetContext): SheetPart {
   if (plan.weight === null)
     return {
       startsPage: false,
-      pieces: [heading, ...missingPieces(context, "weight"), scaleTable(context), ...found],
+      pieces: [
+        heading,
+        scaleTable(context),
+        ...(found.length > 0 ? found : missingPieces(context, "weight")),
+      ],
     };
   const parts = partTable({ ...context, widthMm: widthMm * 0.66 });
   const rightMm = widthMm - parts.widthMm - BESIDE_MM;
