@@ -1,6 +1,7 @@
 export type { Board } from "./Board";
 export { buildBoardMesh } from "./buildBoardMesh";
 export { buildHouseSetOffers } from "./buildHouseSetOffers";
+export { buildShopCalendar, type ShopBoard, type ShopCalendar } from "./calendar/buildShopCalendar";
 export { CAUTIONS } from "./constants/cautions";
 export { HOUSE_SETS, type HouseSet } from "./constants/houseSets";
 export { SHEARS_GAP_M } from "./constants/rollCutting";

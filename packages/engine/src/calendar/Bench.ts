@@ -9,6 +9,8 @@ export interface Job {
   readonly number: number;
   readonly tasks: readonly CalendarTask[];
   readonly films: Films;
+  /** Nothing of it that is still to do begins before. */
+  readonly resumeS: number;
   readonly placed: ReadonlyMap<string, Placed>;
 }
 
@@ -20,8 +22,6 @@ export interface Holding extends HandsOn {
 /** The shop while its calendar fills: one crew, and so many pairs of stands. */
 export interface Shop {
   readonly hours: WorkHours;
-  /** Nothing that is still to do begins before. */
-  readonly resumeS: number;
   /** When the crew's hands are on some board. */
   readonly busy: readonly HandsOn[];
   readonly stands: number;

@@ -1,50 +1,26 @@
 import { say } from "../foundation/phrase";
 import { type Assumption, type Finding, finding, type Stage } from "../foundation/stage";
-import type { LayupPlan } from "../layup/LayupPlan";
-import type { MaterialsInput } from "../materials/MaterialsInput";
-import type { MixPlan } from "../mix/MixPlan";
-import type { ShopInput } from "../mix/ShopInput";
 import { assume } from "../sources/assume";
-import type { Job, Shop } from "./Bench";
+import type { Shop } from "./Bench";
 import { buildEntries } from "./buildEntries";
-import { buildFilms } from "./buildFilms";
 import type { CalendarEntry } from "./CalendarPlan";
 import type { CalendarTask } from "./CalendarTask";
 import { checkCalendar } from "./checkCalendar";
 import { computeLatest } from "./computeLatest";
 import { fillCalendar } from "./fillCalendar";
-import { placeFacts } from "./placeFacts";
-import { readShopTime, type ShopTime } from "./ShopTime";
-
-/** What the calendar needs of a board. */
-export interface CalendarInput {
-  readonly shop?: ShopInput;
-  readonly materials?: MaterialsInput;
-  /** Only for the times at which things happened: nothing that is still to do lies before. */
-  readonly record?: ReadonlyArray<{ readonly at?: string }>;
-}
-
-/** What the calendar needs of the rest of the plan. */
-export interface CalendarParts {
-  readonly steps: readonly CalendarTask[] | null;
-  readonly layup: LayupPlan | null;
-  readonly mix: MixPlan | null;
-}
+import { type CalendarInput, type CalendarParts, openJob } from "./openJob";
+import type { ShopTime } from "./ShopTime";
 
 /**
  * The days from here to the first surf: when each step begins, its hands are off and the next may begin, each window kept
  * where the hours allow; what is done stands as it happened and moves what follows.
- * Method: as early as can be, in the order that ends soonest (see fillCalendar); cure times by the mix's own clocks for a coat begun at that hour; slack by a pass
- * from the end. Source: declared convention.
+ * Method: as early as can be, in the order that ends soonest (see fillCalendar); cure times by the mix's own clocks for a coat
+ * begun at that hour; slack by a pass from the end. Source: declared convention.
  * @returns null with a note where the order of work or the mix is not known
  */
-export function buildCalendar(
-  board: CalendarInput,
-  { steps, layup, mix }: CalendarParts,
-): Stage<readonly CalendarEntry[]> {
-  const recorded = (board.record ?? []).flatMap(({ at }) => at ?? []);
-  const time = steps === null || mix === null ? null : readShopTime(board.shop ?? {}, recorded);
-  if (time === null || steps === null || mix === null || layup === null) {
+export function buildCalendar(board: CalendarInput, parts: CalendarParts): Stage<readonly CalendarEntry[]> {
+  const opened = openJob(board, parts, 0);
+  if (opened === null) {
     const says = say`the days follow once the order of work, the mix and the shop's hours are known`;
     return {
       value: null,
@@ -52,17 +28,14 @@ export function buildCalendar(
       assumptions: [],
     };
   }
-  const resumeS = Math.max(time.startS, ...recorded.flatMap((text) => time.parse(text) ?? []));
-  const films = buildFilms({ mix, layup, materials: board.materials, air: time.air, parse: time.parse });
-  const timeOf = (task: CalendarTask) => (task.doneAt === null ? null : time.parse(task.doneAt)) ?? resumeS;
-  const job: Job = { number: 0, tasks: steps, films, placed: placeFacts(steps, films, timeOf) };
-  const shop: Shop = { hours: time.hours, resumeS, busy: [], stands: 1, holdings: [] };
+  const { job, time } = opened;
+  const shop: Shop = { hours: time.hours, busy: [], stands: 1, holdings: [] };
   const filled = fillCalendar(shop, [job]).jobs[0] ?? job;
   const latest = computeLatest(shop, filled);
   return {
     value: buildEntries(filled, latest, time.format),
     findings: [...checkStart(time), ...checkCalendar(filled, time)],
-    assumptions: listTaken(steps, time),
+    assumptions: listTaken(job.tasks, time),
   };
 }
 

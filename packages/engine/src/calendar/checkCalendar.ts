@@ -53,7 +53,7 @@ function checkUnplaced(job: Job): Finding[] {
   const first = out[0];
   if (first === undefined) return [];
   const isTooLong =
-    first.needs.every(({ step }) => job.placed.has(step)) && computeOpening(job, first, 0) !== null;
+    first.needs.every(({ step }) => job.placed.has(step)) && computeOpening(job, first) !== null;
   const says = isTooLong
     ? say`${first.id} takes ${duration(first.handsOnS)} in one go, and no day has hours for it: from there on no days are planned`
     : say`from ${first.id} on no days are planned: how far the coat before it has come is not known`;

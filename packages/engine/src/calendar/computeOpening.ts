@@ -7,8 +7,8 @@ import type { Placed } from "./Placed";
 export type Opening = Pick<Placed, "opensS" | "opener" | "closesS">;
 
 /** @returns null where a coat that it waits for has no such stage, or the air is not known for so long */
-export function computeOpening(job: Job, task: CalendarTask, resumeS: number): Opening | null {
-  let opening: Opening = { opensS: resumeS, opener: null, closesS: null };
+export function computeOpening(job: Job, task: CalendarTask): Opening | null {
+  let opening: Opening = { opensS: job.resumeS, opener: null, closesS: null };
   for (const need of task.needs) {
     const placed = job.placed.get(need.step);
     const opensS = placed === undefined ? null : computeOpensS(placed, need);

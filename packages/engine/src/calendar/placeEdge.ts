@@ -31,7 +31,7 @@ function placeTape(shop: Shop, { film }: Placed): Placed["tape"] {
 /** Null where the cut waits for something else, or where nobody knows when the cloth is leathery. */
 function placeTrim(shop: Shop, job: Job, main: Placed, task: CalendarTask): Placed | null {
   const withMain: Job = { ...job, placed: new Map(job.placed).set(main.id, main) };
-  const opening = computeOpening(withMain, task, shop.resumeS);
+  const opening = computeOpening(withMain, task);
   return opening === null
     ? null
     : seatTask(shop, withMain, task, { ...opening, fromS: opening.opensS, sandFirstS: 0 });

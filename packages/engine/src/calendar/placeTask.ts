@@ -14,7 +14,7 @@ import { seatTask } from "./seatTask";
  * @returns null where it cannot be placed: a time is not known, or no day is long enough for the coat
  */
 export function placeTask(shop: Shop, job: Job, task: CalendarTask): Placement | null {
-  const opening = computeOpening(job, task, shop.resumeS);
+  const opening = computeOpening(job, task);
   if (opening === null) return null;
   if (task.handsOnS === 0) return { main: restTask(job, task, opening), trim: null };
   const first = tryAt(shop, job, task, { ...opening, fromS: opening.opensS });

@@ -30,6 +30,11 @@ export const CALENDAR: Readonly<Record<string, string>> = {
     "{1} dauert {2} am Stück, und kein Tag hat so viele Stunden: von da an sind keine Tage geplant",
   "from {1} on no days are planned: how far the coat before it has come is not known":
     "von {1} an sind keine Tage geplant: wie weit die Schicht davor ist, ist nicht bekannt",
+  "the days of the shop follow once each board's own days can be planned":
+    "die Tage der Werkstatt folgen, sobald die Tage jedes Boards geplant werden können",
+  "some boards have a start and some have none: give each one, shop.start":
+    "manche Boards haben einen Beginn und manche keinen: jedem einen geben, shop.start",
+  "a shop has at least one pair of stands": "eine Werkstatt hat mindestens ein Paar Ständer",
   CALENDAR: "KALENDER",
   "Day {1}": "Tag {1}",
   "{1} {2} {3}": "{1} {2}. {3}",
