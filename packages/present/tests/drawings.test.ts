@@ -5,7 +5,9 @@ import {
   cupDrawing,
   type Drawing,
   drawingToSvg,
+  filmClockDrawing,
   finDrawing,
+  gelPointsDrawing,
   planDrawing,
   profileDrawing,
   silhouetteDrawing,
@@ -28,6 +30,7 @@ function textBoxes(item: Item): readonly SheetBox[] {
 /** The issue's figure for drawings on the screen: within 0.01 mm of the plan, on the board. */
 const WITHIN_M = 0.00001;
 const UNITS = ["inch", "mm"] as const;
+const READER = { units: "mm", language: "en" } as const;
 
 function svgOf(drawing: Drawing): string {
   return drawingToSvg(drawing, { title: "t", desc: "d" });
@@ -210,6 +213,52 @@ describe.each(DEMO_PLANS)("$id", ({ plan }) => {
         expect(levels[i]).toBeCloseTo((12 * cup.mixedMassKg) / largestKg, 3);
       });
     }
+  });
+
+  test("the film's clock: each stage's bar and mark stand where its times are, in even factors", () => {
+    const mix = present(plan.mix);
+    for (const coat of mix.coats) {
+      const clock = present(coat.clock);
+      const svg = svgOf(present(filmClockDrawing(clock, { reader: READER, widthMm: 150 })));
+      const bars = readPaths(svg, "stages", "hatch-resin").map(([from, to]) => [from?.x ?? 0, to?.x ?? 0]);
+      const stages = [
+        "pullTape",
+        "trimFrom",
+        "trimUntil",
+        "flip",
+        "recoatFrom",
+        "recoatUntil",
+        "sandable",
+        "full",
+      ] as const;
+      const bands = stages.flatMap((stage) => {
+        const [low, high] = [clock[`${stage}LowS`], clock[`${stage}HighS`]];
+        return low === null || high === null ? [] : [[Math.log(low), Math.log(high)] as const];
+      });
+      expect(bars).toHaveLength(bands.length);
+      const [first, last] = [present(bars[0]), present(bars.at(-1))];
+      const [firstBand, lastBand] = [present(bands[0]), present(bands.at(-1))];
+      const perFactor = ((last[1] ?? 0) - (first[0] ?? 0)) / (lastBand[1] - firstBand[0]);
+      bars.forEach((bar, i) => {
+        const band = present(bands[i]);
+        expect((bar[1] ?? 0) - (bar[0] ?? 0)).toBeCloseTo(perFactor * (band[1] - band[0]), 2);
+      });
+    }
+  });
+
+  test("gel points: a warmer and slower one is crossed in red lead and told in words", () => {
+    const point = (temperatureK: number, gelS: number, isOdd: boolean) => ({
+      temperatureK,
+      doseRatio: 0.01,
+      gelS,
+      fittedS: gelS,
+      isOdd,
+    });
+    const points = [point(288, 4440, false), point(293, 2880, true), point(298, 3480, true)];
+    const resin = { ...present(present(plan.mix).resins[0]), points };
+    const svg = svgOf(present(gelPointsDrawing(resin, { reader: READER, widthMm: 120 })));
+    expect(svg.match(/read it again/g)).toHaveLength(2);
+    expect(gelPointsDrawing({ ...resin, points: [] }, { reader: READER, widthMm: 120 })).toBeNull();
   });
 });
 

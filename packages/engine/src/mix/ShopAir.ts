@@ -3,8 +3,6 @@ import type { Crew } from "./computeSpreadS";
 
 /** The shop's air. Time counts from the start of a working day, on which a coat goes on. */
 export interface AirCurve {
-  /** Nought of its times as wall time on the scale of `parseWallTimeS`; null where no day is given. */
-  readonly zeroWallS: number | null;
   /** A wall time on the curve's own scale; null where nothing is known of the air at that time. */
   readonly placeOf: (wallS: number) => number | null;
   /** Mean over the working hours. */

@@ -36,7 +36,8 @@ export function buildMixCoat(
   const isTooCold = resin.kind !== "sunlight" && air.workingK < resin.leastCureTemperatureK.value;
   const split = isTooCold ? null : computeCupSplit(task);
   const start = readFilmStart(coat.id, setting.record, air);
-  const film = split === null ? null : buildFilmOf(task, split, cure, start);
+  const laid = split ?? asRecorded(task, start);
+  const film = laid === null ? null : buildFilmOf(task, laid, cure, start);
   const cups = split === null ? [] : buildCups(task, split, setting);
   const value: MixCoatPlan = {
     id: coat.id,
@@ -46,13 +47,19 @@ export function buildMixCoat(
     hardenerRatio: split?.ratio ?? null,
     startedAt: film === null ? null : (start?.at ?? null),
     ...sayPace(film?.pace ?? null),
-    clock: film === null || split === null ? null : { ...potClock(task, split), ...film.clock },
+    clock: film === null || laid === null ? null : { ...potClock(task, laid), ...film.clock },
     cups,
     masterBatch: buildMasterBatch(cups),
     heat: split === null ? null : heatOf(task, split),
     vapour: split === null ? null : vapourOf(task, split, cure),
   };
   return { value, findings: checkCoat(task, value, { air, start, isTooCold }) };
+}
+
+/** A coat that is on the board although none could be mixed today: a cup of the sheet's size with the dose that it had. */
+function asRecorded({ model }: CupTask, start: FilmStart | null): CupSplit | null {
+  if (start === null || model === null) return null;
+  return { count: 1, massKg: model.reference.massKg, spreadS: 0, ratio: start.dose };
 }
 
 function sayPace(pace: FilmPace | null) {

@@ -48,9 +48,7 @@ export function readAirCurve(shop: ShopInput): Stage<AirCurve> {
 }
 
 function dayNightCurve(dayK: number, nightK: number, day: Workday): AirCurve {
-  const startS = day.startText === undefined ? null : parseWallTimeS(day.startText);
   return {
-    zeroWallS: startS === null ? null : Math.floor(startS / S_PER_DAY) * S_PER_DAY + day.fromS,
     // Every day is like the other.
     placeOf: (wallS) => modulo(wallS - day.fromS, S_PER_DAY),
     workingK: dayK,
@@ -92,7 +90,6 @@ function listCurve(
   }
   const pieces = readingPieces(readings);
   const curve: AirCurve = {
-    zeroWallS: zeroS,
     placeOf: (wallS) => (wallS >= zeroS && wallS <= absolute.at(-1)!.atS ? wallS - zeroS : null),
     workingK: meanOver(pieces, day.workdayS),
     pieces,

@@ -137,6 +137,14 @@ describe("the wet clock", () => {
     expect(codes([mixed("r1", 0)])).not.toContain("mix.dose-used");
   });
 
+  it("goes on for a coat that is on the board, although the shop is too cold to mix another", () => {
+    const cold = { temperature: { dayK: kelvin(13), nightK: kelvin(8) }, start: "2026-04-11T09:00" };
+    const coat = buildMix({ shop: cold, record: [mixed("r1", 0)] }, layup).value!.coats[0]!;
+    expect(coat).toMatchObject({ hardenerRatio: null, cups: [], startedAt: at(0) });
+    expect(coat.clock).toMatchObject({ trimFromS: null, sandableS: null });
+    expect(coat.clock!.potGelS).toBeGreaterThan(0);
+  });
+
   it("waits in the cold: a test after a night that counts for nothing says nothing of the pace", () => {
     const cold = { temperature: { dayK: kelvin(18), nightK: kelvin(8) }, start: "2026-04-11T09:00" };
     const evening: readonly MixEntry[] = [
