@@ -12,6 +12,9 @@ const TRANSLATED = [
   "packages/engine/src/steps",
   "packages/engine/src/survey",
   "packages/engine/src/weight",
+  "packages/present/src/text",
+  "packages/present/src/words",
+  "packages/cli/src",
 ];
 
 const CATALOGUE_FOLDER = "packages/present/src/language/de";

@@ -11,19 +11,19 @@ type Roll = NonNullable<Plan["cutplan"]>["rolls"][number];
 
 /** What to buy of each cloth, and the cuts in order. */
 export function cutBlock(plan: Plan, reader: Reader): Block {
+  const t = tell(reader);
   const { cutplan, layup } = plan;
   if (cutplan === null || layup === null || cutplan.rolls.length === 0) {
     const lines = sayWhyMissing(plan, "cutplan", reader).flatMap((reason) =>
       wrapText(reason, { indent: 2, hanging: 4 }),
     );
-    return { title: "CUT", lines };
+    return { title: t`CUT`, lines };
   }
   const lines = cutplan.rolls.flatMap((roll, i) => [
     ...(i > 0 ? [""] : []),
     ...wrapText(headOf(roll, reader), { indent: 2, hanging: 4 }),
     ...cutSteps(roll, layup, reader).flatMap((step) => {
       const off = showQuantity(length(step.lengthM), reader);
-      const t = tell(reader);
       const first = t`cut ${step.number}: ${off} off the roll, straight across, for ${step.pieces.join(", ")}`;
       return [
         ...wrapText(first, { indent: 4, hanging: 6 }),
@@ -31,7 +31,7 @@ export function cutBlock(plan: Plan, reader: Reader): Block {
       ];
     }),
   ]);
-  return { title: "CUT", lines };
+  return { title: t`CUT`, lines };
 }
 
 function headOf(roll: Roll, reader: Reader): string {

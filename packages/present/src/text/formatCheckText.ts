@@ -1,6 +1,8 @@
 import type { Plan } from "@lapline/engine";
 import type { Reader } from "../language/Reader";
+import { tell } from "../language/tell";
 import { tellPhrase } from "../language/tellPhrase";
+import { tellText } from "../language/tellText";
 import { sortFindings } from "../words/sortFindings";
 import { asciiText } from "./asciiText";
 import { gelPointsPlot, oddResins } from "./mix/gelPointsPlot";
@@ -8,11 +10,12 @@ import { gelPointsPlot, oddResins } from "./mix/gelPointsPlot";
 /** What is wrong or doubtful in the readings and choices, a line for each, blockers first; made to be read or searched.
  * Gel points that contradict each other are plotted below. */
 export function formatCheckText(plan: Plan, reader: Reader): string {
+  const t = tell(reader);
   const lines = sortFindings(plan.findings).map((finding) => {
-    const place = finding.path === "" ? "plan" : finding.path;
-    return `${finding.severity}: ${place}: ${tellPhrase(finding.says, reader).replace(/\s+/g, " ")} [${finding.code}]`;
+    const place = finding.path === "" ? t`plan` : finding.path;
+    return `${tellText(finding.severity, reader)}: ${place}: ${tellPhrase(finding.says, reader).replace(/\s+/g, " ")} [${finding.code}]`;
   });
-  const found = asciiText((lines.length > 0 ? lines : ["Nothing found."]).join("\n"));
+  const found = asciiText((lines.length > 0 ? lines : [t`Nothing found.`]).join("\n"));
   const plots = oddResins(plan).flatMap((resin) => ["", ...gelPointsPlot(resin, reader)]);
   return `${[found, ...plots].join("\n")}\n`;
 }

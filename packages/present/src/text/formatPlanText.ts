@@ -1,5 +1,7 @@
 import type { Plan } from "@lapline/engine";
 import type { Reader } from "../language/Reader";
+import { tell } from "../language/tell";
+import { tellPhrase } from "../language/tellPhrase";
 import { assumptionsBlock } from "./assumptionsBlock";
 import type { Block } from "./Block";
 import { calendarBlock } from "./calendarBlock";
@@ -19,19 +21,20 @@ import { PAGE_WIDTH, wrapText } from "./wrapText";
  * What stops the build stands at the top, and again with the other findings; what was assumed stands at the end.
  */
 export function formatPlanText(plan: Plan, reader: Reader): string {
+  const t = tell(reader);
   const blocks: readonly Block[] = [
     measureBlock(plan, reader),
     finsBlock(plan, reader),
     glassBlock(plan, reader),
     cutBlock(plan, reader),
     mixBlock(plan, reader),
-    { title: "SAND", lines: missingLines(plan, "sanding", reader) },
-    waterBlock(plan),
+    { title: t`SAND`, lines: missingLines(plan, "sanding", reader) },
+    waterBlock(plan, reader),
     stepsBlock(plan, reader),
     calendarBlock(plan, reader),
     weightBlock(plan, reader),
     findingsBlock(plan.findings, reader),
-    assumptionsBlock(plan.assumptions),
+    assumptionsBlock(plan.assumptions, reader),
   ];
   const lines = [
     ...headLines(plan, reader),
@@ -41,14 +44,15 @@ export function formatPlanText(plan: Plan, reader: Reader): string {
 }
 
 function headLines(plan: Plan, reader: Reader): readonly string[] {
+  const t = tell(reader);
   const blockers = plan.findings.filter((finding) => finding.severity === "blocker");
   return [
-    ...wrapText(`BUILD PLAN: ${plan.name}`),
+    ...wrapText(t`BUILD PLAN: ${plan.name}`),
     ...wrapText(
-      `Lapline ${plan.engine}. The safety data sheets, local codes and a licensed person decide, not this page.`,
+      t`Lapline ${plan.engine}. The safety data sheets, local codes and a licensed person decide, not this page.`,
     ),
     ...(blockers.length > 0
-      ? ["", ...titleLines("STOP"), ...blockers.flatMap((finding) => findingLines(finding, reader))]
+      ? ["", ...titleLines(t`STOP`), ...blockers.flatMap((finding) => findingLines(finding, reader))]
       : []),
   ];
 }
@@ -62,14 +66,15 @@ function missingLines(plan: Plan, stage: "sanding", reader: Reader): readonly st
 }
 
 /** Whether the board may go into the water, and what is still open. */
-function waterBlock({ water }: Plan): Block {
+function waterBlock({ water }: Plan, reader: Reader): Block {
+  const t = tell(reader);
   const lines = [
-    water.ready ? "Ready for water." : "Not ready for water.",
-    ...water.because.map((reason) => `- ${reason}`),
-    ...(water.firstSurfAt === null ? [] : [`First surf: ${water.firstSurfAt}`]),
+    water.ready ? t`Ready for water.` : t`Not ready for water.`,
+    ...water.says.map((reason) => `- ${tellPhrase(reason, reader)}`),
+    ...(water.firstSurfAt === null ? [] : [t`First surf: ${water.firstSurfAt}`]),
   ];
   return {
-    title: "SEAL AND WATER",
+    title: t`SEAL AND WATER`,
     lines: lines.flatMap((line) => wrapText(line, { indent: 2, hanging: 4 })),
   };
 }

@@ -1,6 +1,8 @@
 import { area, length, mass, type Plan } from "@lapline/engine";
 import type { Reader } from "../language/Reader";
 import { showQuantity } from "../language/showQuantity";
+import { tell } from "../language/tell";
+import { tellText } from "../language/tellText";
 import { skinGroups } from "../words/skinGroups";
 import type { Block } from "./Block";
 import { type Column, formatTable } from "./formatTable";
@@ -14,27 +16,29 @@ const figure = (head: string): Column => ({ head, align: "right" });
 
 /** Cloth pieces, resin by coat, and how thick the skin comes out. */
 export function glassBlock(plan: Plan, reader: Reader): Block {
+  const t = tell(reader);
   const { layup } = plan;
   const lines =
     layup === null
       ? sayWhyMissing(plan, "layup", reader).flatMap((reason) => wrapText(reason, { indent: 2 }))
       : [...pieceTable(layup, reader), "", ...coatTable(layup, reader), "", ...zoneTable(layup, reader)];
-  return { title: "GLASS", lines };
+  return { title: t`GLASS`, lines };
 }
 
 function pieceTable(layup: Layup, reader: Reader): readonly string[] {
+  const t = tell(reader);
   return formatTable(
     [
-      words("piece"),
-      words("cloth"),
-      figure("length"),
-      figure("width"),
-      figure("area"),
-      figure("cloth weighs"),
-      figure("holds resin"),
+      words(t`piece`),
+      words(t`cloth`),
+      figure(t`length`),
+      figure(t`width`),
+      figure(t`area`),
+      figure(t`cloth weighs`),
+      figure(t`holds resin`),
     ],
     layup.pieces.map((piece) => [
-      piece.id,
+      tellText(piece.id, reader),
       piece.cloth,
       showQuantity(length(piece.lengthM, "coarse"), reader),
       showQuantity(length(piece.widthM, "coarse"), reader),
@@ -46,11 +50,12 @@ function pieceTable(layup: Layup, reader: Reader): readonly string[] {
 }
 
 function coatTable(layup: Layup, reader: Reader): readonly string[] {
+  const t = tell(reader);
   const show = (valueKg: number): string => showQuantity(mass(valueKg), reader);
   return formatTable(
-    [words("coat"), words("resin"), figure("mix"), figure("from"), figure("to"), figure("stays on")],
+    [words(t`coat`), words(t`resin`), figure(t`mix`), figure(t`from`), figure(t`to`), figure(t`stays on`)],
     layup.coats.map((coat) => [
-      coat.id,
+      tellText(coat.id, reader),
       coat.resin,
       show(coat.resinMassKg),
       show(coat.resinMassLowKg),
@@ -62,11 +67,12 @@ function coatTable(layup: Layup, reader: Reader): readonly string[] {
 
 /** Zones that come out alike share a line. */
 function zoneTable(layup: Layup, reader: Reader): readonly string[] {
+  const t = tell(reader);
   const show = (valueM: number): string => (valueM === 0 ? "-" : showQuantity(length(valueM), reader));
   return formatTable(
-    [words("skin at"), figure("glass"), figure("fill"), figure("gloss")],
+    [words(t`skin at`), figure(t`glass`), figure(t`fill`), figure(t`gloss`)],
     skinGroups(layup.zones).map(({ names, zone }) => [
-      names.join(", "),
+      names.map((name) => tellText(name, reader)).join(", "),
       show(zone.laminateThicknessM),
       show(zone.fillThicknessM),
       show(zone.glossThicknessM),

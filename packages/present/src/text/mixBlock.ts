@@ -1,5 +1,6 @@
 import type { Plan } from "@lapline/engine";
 import type { Reader } from "../language/Reader";
+import { tell } from "../language/tell";
 import type { Block } from "./Block";
 import { cupLines } from "./mix/cupLines";
 import { filmLines } from "./mix/filmLines";
@@ -10,10 +11,11 @@ import { wrapText } from "./wrapText";
 
 /** Cups in the order they are used, with the dose in grams and millilitres, the band in which each goes off, and the film's clock. */
 export function mixBlock(plan: Plan, reader: Reader): Block {
+  const t = tell(reader);
   const { mix } = plan;
   if (mix === null) {
     return {
-      title: "MIX",
+      title: t`MIX`,
       lines: sayWhyMissing(plan, "mix", reader).flatMap((reason) => wrapText(reason, { indent: 2 })),
     };
   }
@@ -23,16 +25,17 @@ export function mixBlock(plan: Plan, reader: Reader): Block {
     filmLines(mix, reader),
     heatAndAirLines(mix, reader),
   ].filter((lines) => lines.length > 0);
-  return { title: "MIX", lines: parts.flatMap((lines, i) => (i === 0 ? lines : ["", ...lines])) };
+  return { title: t`MIX`, lines: parts.flatMap((lines, i) => (i === 0 ? lines : ["", ...lines])) };
 }
 
 /** A coat that no dose in the resin's range can serve has no cup, and says why. */
 function refusedLines(plan: Plan, reader: Reader): readonly string[] {
+  const t = tell(reader);
   const refused = plan.mix?.coats.filter((coat) => coat.cups.length === 0) ?? [];
   if (refused.length === 0) return [];
   const reasons = sayWhyMissing(plan, "mix", reader);
   return [
-    ...refused.flatMap((coat) => wrapText(`${coat.id}: no cup can be mixed as things are.`, { indent: 2 })),
+    ...refused.flatMap((coat) => wrapText(t`${coat.id}: no cup can be mixed as things are.`, { indent: 2 })),
     ...reasons.flatMap((reason) => wrapText(reason, { indent: 4 })),
   ];
 }

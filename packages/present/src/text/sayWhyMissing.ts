@@ -1,5 +1,6 @@
 import type { Plan } from "@lapline/engine";
 import type { Reader } from "../language/Reader";
+import { tell } from "../language/tell";
 import { tellPhrase } from "../language/tellPhrase";
 
 export type StageName =
@@ -20,8 +21,9 @@ export function sayWhyMissing(plan: Plan, stage: StageName, reader: Reader): rea
     (finding) =>
       finding.code.startsWith(`${stage}.`) || finding.path === stage || finding.path.startsWith(`${stage}.`),
   );
+  const t = tell(reader);
   const blockers = own.filter((finding) => finding.severity === "blocker");
   const reasons = blockers.length > 0 ? blockers : own;
-  if (reasons.length === 0) return ["Not worked out; see the blockers."];
+  if (reasons.length === 0) return [t`Not worked out; see the blockers.`];
   return reasons.map((finding) => tellPhrase(finding.says, reader));
 }

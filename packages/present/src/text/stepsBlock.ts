@@ -1,7 +1,9 @@
 import { duration, type Plan } from "@lapline/engine";
 import type { Reader } from "../language/Reader";
 import { showQuantity } from "../language/showQuantity";
+import { tell } from "../language/tell";
 import { type CautionsHere, stepCautions } from "../words/stepCautions";
+import { stepTitle } from "../words/stepTitle";
 import { type StepWait, stepWaits } from "../words/stepWaits";
 import type { Block } from "./Block";
 import { sayWhyMissing } from "./sayWhyMissing";
@@ -11,23 +13,24 @@ type Step = NonNullable<Plan["steps"]>[number];
 
 /** The steps in order, each with a box to tick, how long it takes, and the harm it can do with what to do against it. */
 export function stepsBlock(plan: Plan, reader: Reader): Block {
+  const t = tell(reader);
   const { steps } = plan;
   if (steps === null) {
     return {
-      title: "STEPS",
+      title: t`STEPS`,
       lines: sayWhyMissing(plan, "steps", reader).flatMap((reason) => wrapText(reason, { indent: 2 })),
     };
   }
-  const cautions = stepCautions(steps);
+  const cautions = stepCautions(steps, reader);
   return {
-    title: "STEPS",
+    title: t`STEPS`,
     lines: [
       ...cautions.always.flatMap((caution) =>
-        wrapText(`! At every step: ${caution}`, { indent: 2, hanging: 4 }),
+        wrapText(`! ${t`At every step: ${caution}`}`, { indent: 2, hanging: 4 }),
       ),
       ...steps.flatMap((step, i) => [
-        ...headLines(step, { number: i + 1, waits: stepWaits(steps, step), reader }),
-        ...cautionLines(cautions.steps[i] ?? { full: [], again: [] }),
+        ...headLines(step, { number: i + 1, waits: stepWaits(steps, step, reader), reader }),
+        ...cautionLines(cautions.steps[i] ?? { full: [], again: [] }, reader),
       ]),
     ],
   };
@@ -40,18 +43,23 @@ interface StepHead {
 }
 
 function headLines(step: Step, { number, waits, reader }: StepHead): readonly string[] {
+  const t = tell(reader);
   const show = (timeS: number): string => showQuantity(duration(timeS), reader);
   const times = [
-    ...(step.handsOnS > 0 ? [`hands on ${show(step.handsOnS)}`] : []),
+    ...(step.handsOnS > 0 ? [t`hands on ${show(step.handsOnS)}`] : []),
     ...waits.map(({ words, waitS }) => `${words} ${show(waitS)}`),
   ];
   const time = times.length > 0 ? ` (${times.join(", ")})` : "";
-  return wrapText(`[${step.done ? "x" : " "}] ${number}. ${step.title}${time}`, { indent: 2, hanging: 9 });
+  return wrapText(`[${step.done ? "x" : " "}] ${number}. ${stepTitle(step.title, reader)}${time}`, {
+    indent: 2,
+    hanging: 9,
+  });
 }
 
-function cautionLines({ full, again }: CautionsHere): readonly string[] {
+function cautionLines({ full, again }: CautionsHere, reader: Reader): readonly string[] {
+  const t = tell(reader);
   return [
     ...full.map((caution) => `! ${caution}`),
-    ...again.map(({ harm, step }) => `! ${harm}: as at step ${step}.`),
+    ...again.map(({ harm, step }) => `! ${t`${harm}: as at step ${step}.`}`),
   ].flatMap((line) => wrapText(line, { indent: 7, hanging: 9 }));
 }

@@ -1,6 +1,7 @@
 import { mass, type Plan } from "@lapline/engine";
 import type { Reader } from "../language/Reader";
 import { showQuantity } from "../language/showQuantity";
+import { tell } from "../language/tell";
 import type { Block } from "./Block";
 import { formatTable } from "./formatTable";
 import { sayWhyMissing } from "./sayWhyMissing";
@@ -8,10 +9,11 @@ import { wrapText } from "./wrapText";
 
 /** What the board will weigh, part by part. */
 export function weightBlock(plan: Plan, reader: Reader): Block {
+  const t = tell(reader);
   const { weight } = plan;
   if (weight === null) {
     return {
-      title: "WEIGHT",
+      title: t`WEIGHT`,
       lines: sayWhyMissing(plan, "weight", reader).flatMap((reason) => wrapText(reason, { indent: 2 })),
     };
   }
@@ -23,17 +25,17 @@ export function weightBlock(plan: Plan, reader: Reader): Block {
       { head: "", align: "left" },
     ],
     [
-      ["foam", show(weight.foamKg), ""],
-      ["stringer", show(weight.stringerKg), ""],
-      ["cloth", show(weight.clothKg), ""],
-      ["resin", show(weight.resinKg), "cured"],
-      ["fittings", show(weight.fittingsKg), ""],
+      [t`foam`, show(weight.foamKg), ""],
+      [t`stringer`, show(weight.stringerKg), ""],
+      [t`cloth`, show(weight.clothKg), ""],
+      [t`resin`, show(weight.resinKg), t`cured`],
+      [t`fittings`, show(weight.fittingsKg), ""],
       [
-        "finished",
+        t`finished`,
         show(weight.finishedKg),
-        `${show(weight.finishedLowKg)} to ${show(weight.finishedHighKg)}`,
+        t`${show(weight.finishedLowKg)} to ${show(weight.finishedHighKg)}`,
       ],
     ],
   );
-  return { title: "WEIGHT", lines };
+  return { title: t`WEIGHT`, lines };
 }

@@ -1,64 +1,92 @@
-import type { Plan } from "@lapline/engine";
+import { type Phrase, type Plan, say } from "@lapline/engine";
+import type { Reader } from "../language/Reader";
+import { tell } from "../language/tell";
+import { tellPhrase } from "../language/tellPhrase";
+import { tellText } from "../language/tellText";
 import { finName } from "./finName";
 
 type Verify = NonNullable<Plan["finset"]>["verify"];
 type Check = Verify["checks"][number];
 
 /** What a check is called, with the fin and side that it is made at: `String, front left`. */
-export function checkName({ title, fin, side, id, matter }: Check): string {
-  if (fin === null) return title;
-  const where = side === null || side === "centre" ? finName(fin) : `${finName(fin)} ${side}`;
-  if (matter !== "diagonals") return `${title}, ${where}`;
-  const [from, to] = id.endsWith("trailing") || id.endsWith("leading") ? id.split("-").slice(-2) : [];
-  return `${title}, ${where}: ${from === "nose" ? "nose tip" : "tail's middle"} to ${to} marks`;
+export function checkName({ title, fin, side, id, matter }: Check, reader: Reader): string {
+  const t = tell(reader);
+  const name = tellText(title, reader);
+  if (fin === null) return name;
+  const where = finName(side === null || side === "centre" ? fin : `${fin}-${side}`, reader);
+  if (matter !== "diagonals") return `${name}, ${where}`;
+  const words: Readonly<Record<string, string>> = {
+    "nose-trailing": t`nose tip to trailing marks`,
+    "nose-leading": t`nose tip to leading marks`,
+    "tail-trailing": t`tail's middle to trailing marks`,
+    "tail-leading": t`tail's middle to leading marks`,
+  };
+  return `${name}, ${where}: ${words[id.split("-").slice(-2).join("-")] ?? id}`;
 }
 
-const READINGS: Readonly<Record<string, string>> = {
-  "beside-nose": "beside the nose",
-  left: "left",
-  right: "right",
-  differ: "left less right",
-  "trailing-from-centreline": "trailing, from the line",
-  "leading-from-centreline": "leading, from the line",
-  trailing: "trailing mark",
-  leading: "leading mark",
-  along: "along the board",
-  cant: "cant",
-  block: "block",
-  depth: "depth",
-  proud: "proud",
+const READINGS: Readonly<Record<string, Phrase>> = {
+  "beside-nose": say`beside the nose`,
+  left: say`left`,
+  right: say`right`,
+  differ: say`left less right`,
+  "trailing-from-centreline": say`trailing, from the line`,
+  "leading-from-centreline": say`leading, from the line`,
+  trailing: say`trailing mark`,
+  leading: say`leading mark`,
+  along: say`along the board`,
+  cant: say`cant`,
+  block: say`block`,
+  depth: say`depth`,
+  proud: say`proud`,
 };
 
 /**
  * What one reading of a check is of.
  * @param from what distances from the tail start at, by `statedTailWord`
  */
-export function readingWords(id: string, from = "tail"): string {
-  if (id.endsWith("-from-tail")) return `${finName(id.replace("-from-tail", ""))}, from the ${from}`;
-  return READINGS[id] ?? finName(id);
+export function readingWords(id: string, reader: Reader, from = "tail"): string {
+  const t = tell(reader);
+  if (id === "trailing-from-tail") return t`trailing, from the ${from}`;
+  if (id === "leading-from-tail") return t`leading, from the ${from}`;
+  const phrase = READINGS[id];
+  return phrase === undefined ? finName(id, reader) : tellPhrase(phrase, reader);
 }
 
 /** The gate's verdict: a word or three, and what comes next. */
-export function verdictWords({ verdict, next, checks }: Verify): {
+export function verdictWords(
+  { verdict, next, checks }: Verify,
+  reader: Reader,
+): {
   readonly short: string;
   readonly follows: string;
 } {
+  const t = tell(reader);
   const nextCheck = checks.find(({ id }) => id === next);
-  const nextName = nextCheck === undefined ? "" : checkName(nextCheck);
-  const countOf = (some: readonly Check[]): string =>
-    some.length === 1 ? "1 check is" : `${some.length} checks are`;
+  const name = nextCheck === undefined ? "" : checkName(nextCheck, reader);
   switch (verdict) {
     case "go":
-      return { short: "Go", follows: "Every check before the router is good." };
+      return { short: t`Go`, follows: t`Every check before the router is good.` };
     case "blocked":
-      return { short: "No cut", follows: "What stops the fins comes first." };
+      return { short: t`No cut`, follows: t`What stops the fins comes first.` };
     case "correct": {
-      const out = checks.filter(({ state }) => state === "out");
-      return { short: "No cut yet", follows: `${countOf(out)} out. Correct first: ${nextName}.` };
+      const { length } = checks.filter(({ state }) => state === "out");
+      return {
+        short: t`No cut yet`,
+        follows:
+          length === 1
+            ? t`1 check is out. Correct first: ${name}.`
+            : t`${length} checks are out. Correct first: ${name}.`,
+      };
     }
     case "open": {
-      const open = checks.filter(({ state, required }) => required && state === "open");
-      return { short: "No cut yet", follows: `${countOf(open)} still to be made. Next: ${nextName}.` };
+      const { length } = checks.filter(({ state, required }) => required && state === "open");
+      return {
+        short: t`No cut yet`,
+        follows:
+          length === 1
+            ? t`1 check is still to be made. Next: ${name}.`
+            : t`${length} checks are still to be made. Next: ${name}.`,
+      };
     }
   }
 }

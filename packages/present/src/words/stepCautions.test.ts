@@ -22,11 +22,10 @@ const DUST = "Dust harms: wear a filter.";
 
 describe("stepCautions", () => {
   test("says what holds for all once, each other in full where it first matters, and by its harm from then on", () => {
-    const cautions = stepCautions([
-      step("prep", [SHEET]),
-      step("sand", [SHEET, DUST]),
-      step("sand-deck", [SHEET, DUST]),
-    ]);
+    const cautions = stepCautions(
+      [step("prep", [SHEET]), step("sand", [SHEET, DUST]), step("sand-deck", [SHEET, DUST])],
+      { units: "mm", language: "en" },
+    );
     expect(cautions.always).toEqual([SHEET]);
     expect(cautions.steps).toEqual([
       { full: [], again: [] },
@@ -36,17 +35,16 @@ describe("stepCautions", () => {
   });
 
   test("a step that is done does not hold the full words of a later one", () => {
-    const cautions = stepCautions([
-      step("sand", [DUST, SHEET], true),
-      step("sand-deck", [DUST]),
-      step("wait", []),
-    ]);
+    const cautions = stepCautions(
+      [step("sand", [DUST, SHEET], true), step("sand-deck", [DUST]), step("wait", [])],
+      { units: "mm", language: "en" },
+    );
     expect(cautions.steps[0]).toEqual({ full: [], again: [] });
     expect(cautions.steps[1]?.full).toEqual([DUST]);
   });
 
   test("a single step keeps its own words", () => {
-    expect(stepCautions([step("sand", [DUST])])).toEqual({
+    expect(stepCautions([step("sand", [DUST])], { units: "mm", language: "en" })).toEqual({
       always: [],
       steps: [{ full: [DUST], again: [] }],
     });

@@ -1,4 +1,6 @@
 import type { Plan } from "@lapline/engine";
+import type { Reader } from "../language/Reader";
+import { tellText } from "../language/tellText";
 
 type Steps = NonNullable<Plan["steps"]>;
 
@@ -20,7 +22,7 @@ export interface CautionsHere {
  * The cautions of the steps so that they are read: each in full where it first matters, and by its harm at every later
  * step, with the step that has the whole of it. What is done needs none. A caution reads "harm: what to do".
  */
-export function stepCautions(steps: Steps): StepCautions {
+export function stepCautions(steps: Steps, reader: Reader): StepCautions {
   const shared = steps[0]?.cautions.filter((caution) =>
     steps.every((step) => step.cautions.includes(caution)),
   );
@@ -31,13 +33,13 @@ export function stepCautions(steps: Steps): StepCautions {
     const own = step.cautions.filter((caution) => !always.includes(caution));
     const again = own.flatMap((caution) => {
       const first = firstAt.get(caution);
-      return first === undefined ? [] : [{ harm: harmOf(caution), step: first }];
+      return first === undefined ? [] : [{ harm: harmOf(tellText(caution, reader)), step: first }];
     });
     const full = own.filter((caution) => !firstAt.has(caution));
     for (const caution of full) firstAt.set(caution, i + 1);
-    return { full, again };
+    return { full: full.map((caution) => tellText(caution, reader)), again };
   });
-  return { always, steps: here };
+  return { always: always.map((caution) => tellText(caution, reader)), steps: here };
 }
 
 function harmOf(caution: string): string {

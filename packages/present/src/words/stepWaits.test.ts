@@ -34,7 +34,7 @@ test("every stage that later steps wait for is said once, soonest first", () => 
     step("set-leash-plug", [need("flip", 8460)]),
     step("sand-deck", [need("sandable", 81240), need("trim", null)]),
   ];
-  expect(stepWaits(steps, boxes)).toEqual([
+  expect(stepWaits(steps, boxes, { units: "mm", language: "en" })).toEqual([
     { words: "flip after", waitS: 8460 },
     { words: "sand after", waitS: 81240 },
   ]);
@@ -44,6 +44,8 @@ test("a step that is nothing but a wait says how long; one that is not says noth
   const cure = step("cure-out", [], 464000);
   const trim = step("trim-bottom");
   const steps = [cure, trim, step("water", [{ ...need("hands-off", 0), step: "cure-out" }])];
-  expect(stepWaits(steps, cure)).toEqual([{ words: "then wait", waitS: 464000 }]);
-  expect(stepWaits(steps, trim)).toEqual([]);
+  expect(stepWaits(steps, cure, { units: "mm", language: "en" })).toEqual([
+    { words: "then wait", waitS: 464000 },
+  ]);
+  expect(stepWaits(steps, trim, { units: "mm", language: "en" })).toEqual([]);
 });

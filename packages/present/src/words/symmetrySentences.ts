@@ -1,6 +1,7 @@
 import { length, type Plan } from "@lapline/engine";
 import type { Reader } from "../language/Reader";
 import { showQuantity } from "../language/showQuantity";
+import { tell } from "../language/tell";
 import { tellPhrase } from "../language/tellPhrase";
 import { asSentence } from "./asSentence";
 
@@ -11,12 +12,13 @@ import { asSentence } from "./asSentence";
  * @param besideFindings leaves out what a finding of the plan says, for where both stand together
  */
 export function symmetrySentences(plan: Plan, reader: Reader, besideFindings = false): readonly string[] {
+  const t = tell(reader);
   const { shape, findings } = plan;
   const unknown = findings.some(
     ({ code, severity }) => code === "shape.symmetry-unknown" && severity === "warning",
   );
   if (shape === null || unknown) return [];
-  const tell = (code: string, agree: string): readonly string[] => {
+  const say = (code: string, agree: string): readonly string[] => {
     const found = findings.find((finding) => finding.code === code);
     if (found === undefined) return [agree];
     return besideFindings ? [] : [asSentence(tellPhrase(found.says, reader))];
@@ -25,10 +27,10 @@ export function symmetrySentences(plan: Plan, reader: Reader, besideFindings = f
   const worst = showQuantity(length(Math.abs(worstM)), { ...reader, units: "mm" });
   const where = showQuantity(length(worstFromTailM), reader);
   return [
-    ...tell("shape.asymmetry", `Both sides agree within ${worst}; the most is at ${where} from the tail.`),
-    ...tell(
+    ...say("shape.asymmetry", t`Both sides agree within ${worst}; the most is at ${where} from the tail.`),
+    ...say(
       "shape.centreline",
-      "The best-fit centreline lies on the stringer, as near as the readings can tell.",
+      t`The best-fit centreline lies on the stringer, as near as the readings can tell.`,
     ),
   ];
 }

@@ -1,6 +1,7 @@
 import { duration, type Plan } from "@lapline/engine";
 import { asSentence, type CautionsHere, type StepWait, stepCautions, stepWaits } from "@lapline/present";
 import { Fragment } from "react";
+import { ENGLISH } from "../settings/english";
 import { Amount } from "../shared/Amount";
 import { PartSection } from "./PartSection";
 
@@ -33,7 +34,7 @@ export function WaterPart({ plan }: { plan: Plan }) {
 type Steps = NonNullable<Plan["steps"]>;
 
 function StepList({ steps }: { steps: Steps }) {
-  const cautions = stepCautions(steps);
+  const cautions = stepCautions(steps, ENGLISH);
   return (
     <>
       <h3>Steps</h3>
@@ -46,7 +47,12 @@ function StepList({ steps }: { steps: Steps }) {
       )}
       <ol className="steps">
         {steps.map((step, i) => (
-          <StepEntry key={step.id} step={step} waits={stepWaits(steps, step)} cautions={cautions.steps[i]} />
+          <StepEntry
+            key={step.id}
+            step={step}
+            waits={stepWaits(steps, step, ENGLISH)}
+            cautions={cautions.steps[i]}
+          />
         ))}
       </ol>
     </>

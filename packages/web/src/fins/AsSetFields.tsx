@@ -1,6 +1,7 @@
 import { angle } from "@lapline/engine";
 import { checkName } from "@lapline/present";
 import { FindingTape } from "../board/FindingTape";
+import { ENGLISH } from "../settings/english";
 import { Amount } from "../shared/Amount";
 import { Choice } from "../shared/Choice";
 import { TapeAmount } from "../shared/TapeAmount";
@@ -44,7 +45,7 @@ export function AsSetFields({ form, check, mark }: AsSetFieldsProps) {
   });
   return (
     <fieldset className="reading">
-      <legend>{checkName(check)}</legend>
+      <legend>{checkName(check, ENGLISH)}</legend>
       <StateWord check={check} />
       <div className="fields">
         {DISTANCES.map(({ place, label, reading }) => (

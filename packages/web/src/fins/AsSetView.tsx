@@ -2,6 +2,7 @@ import { angle, length, type Plan } from "@lapline/engine";
 import { asSetDrawing, correctionWords, finName } from "@lapline/present";
 import { useCallback } from "react";
 import { SheetDrawing } from "../drawing/SheetDrawing";
+import { ENGLISH } from "../settings/english";
 import { useSettings } from "../settings/Settings";
 import { Amount } from "../shared/Amount";
 import { FactTable } from "../shared/FactTable";
@@ -41,7 +42,7 @@ function AsSetTable({ finset }: { finset: Finset }) {
         id: fin.id,
         name: (
           <>
-            {finName(fin.id)} {fin.on !== null && <span className="quiet">{fin.on}</span>}
+            {finName(fin.id, ENGLISH)} {fin.on !== null && <span className="quiet">{fin.on}</span>}
           </>
         ),
         state: fin.withinTolerance ? "good" : "out",
@@ -69,7 +70,7 @@ function PairTable({ finset }: { finset: Finset }) {
       heads={["pair", "trailing", "leading", "along", "toe", "verdict"]}
       rows={finset.asSetPairs.map((pair) => ({
         id: pair.id,
-        name: finName(pair.id),
+        name: finName(pair.id, ENGLISH),
         state: pair.withinTolerance ? "good" : "out",
         cells: [
           <Distance key="trailing" ofM={pair.trailingDifferM} />,

@@ -2,6 +2,7 @@ import { length, type Plan } from "@lapline/engine";
 import { checkDrawing, finName } from "@lapline/present";
 import { useCallback } from "react";
 import { SheetDrawing } from "../drawing/SheetDrawing";
+import { ENGLISH } from "../settings/english";
 import { useSettings } from "../settings/Settings";
 import { Amount } from "../shared/Amount";
 import { FactTable } from "../shared/FactTable";
@@ -37,7 +38,7 @@ function CheckView({ plan, fin }: { plan: Plan; fin: string }) {
   );
   return (
     <SheetDrawing
-      title={`${plan.name}, string and diagonals of the ${finName(fin)} fins`}
+      title={`${plan.name}, string and diagonals of the ${finName(fin, ENGLISH)} fins`}
       desc="The whole board, bottom up; the figures stand in the table beside it."
       draw={draw}
     />
@@ -47,7 +48,7 @@ function CheckView({ plan, fin }: { plan: Plan; fin: string }) {
 function DiagonalTable({ pair }: { pair: Finset["pairs"][number] }) {
   return (
     <FactTable
-      caption={`${finName(pair.id)}, by taut tape`}
+      caption={`${finName(pair.id, ENGLISH)}, by taut tape`}
       heads={["diagonal", "left", "right", "left less right"]}
       rows={pair.diagonals.map((diagonal) => {
         const [from, to] = diagonal.id.split("-");

@@ -1,6 +1,7 @@
 import type { FinFile } from "@lapline/contract";
 import { finName } from "@lapline/present";
 import { FindingTape } from "../board/FindingTape";
+import { ENGLISH } from "../settings/english";
 import { Choice } from "../shared/Choice";
 import { BoxFields } from "./BoxFields";
 import { FinsField, problemAt } from "./FinsField";
@@ -27,7 +28,7 @@ export function FinFields({ form, index, fin, numbered }: FinFieldsProps) {
   const whole = problemAt(form, at) ?? problemAt(form, [...at, "fin"]);
   return (
     <fieldset className="fin">
-      <legend>{finName(fin.fin)}</legend>
+      <legend>{finName(fin.fin, ENGLISH)}</legend>
       {whole !== undefined && <p className="field-problem">{whole}</p>}
       {numbered
         .filter((each) => each.fin === fin.fin)
@@ -67,7 +68,7 @@ export function FinFields({ form, index, fin, numbered }: FinFieldsProps) {
       {mark !== undefined && mark.side !== "centre" && <WorthView mark={mark} />}
       <BoxFields form={form} index={index} fin={fin} />
       <button type="button" className="plain" onClick={() => edit(["fins", ...at], undefined)}>
-        remove<span className="unseen"> the {finName(fin.fin)} fin</span>
+        remove<span className="unseen"> the {finName(fin.fin, ENGLISH)} fin</span>
       </button>
     </fieldset>
   );

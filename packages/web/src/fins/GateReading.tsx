@@ -1,5 +1,6 @@
 import { checkName, readingWords } from "@lapline/present";
 import { useState } from "react";
+import { ENGLISH } from "../settings/english";
 import { Amount } from "../shared/Amount";
 import { problemAt } from "./FinsField";
 import type { FinsForm, VerifyCheck } from "./FinsForm";
@@ -26,7 +27,7 @@ export function GateReading({ form, check }: { form: FinsForm; check: VerifyChec
   };
   return (
     <fieldset className="reading">
-      <legend>{checkName(check)}</legend>
+      <legend>{checkName(check, ENGLISH)}</legend>
       <StateWord check={check} />
       <div className="fields">
         {place.fields.map(({ field, dimension, reading }) => {
@@ -35,7 +36,7 @@ export function GateReading({ form, check }: { form: FinsForm; check: VerifyChec
             <TargetField
               key={field}
               target={target === null ? null : <Amount of={target.of} />}
-              label={readingWords(reading)}
+              label={readingWords(reading, ENGLISH)}
               value={values[field]}
               dimension={dimension}
               problem={at === -1 ? undefined : problemAt(form, ["verify", place.list, at, field])}

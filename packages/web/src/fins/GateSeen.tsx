@@ -1,4 +1,5 @@
 import { checkName } from "@lapline/present";
+import { ENGLISH } from "../settings/english";
 import type { Finset, FinsForm, VerifyCheck } from "./FinsForm";
 import { StateWord } from "./StateWord";
 import { withConfirmed } from "./verifyReadings";
@@ -26,7 +27,7 @@ export function GateSeen({ form, check, verify }: GateSeenProps) {
             )
           }
         />
-        <span>{checkName(check)}</span>
+        <span>{checkName(check, ENGLISH)}</span>
       </label>
       <StateWord check={check} />
     </div>

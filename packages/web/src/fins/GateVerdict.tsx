@@ -1,5 +1,6 @@
 import { verdictWords } from "@lapline/present";
 import { fieldName } from "../board/fieldName";
+import { ENGLISH } from "../settings/english";
 import type { Finset, FinsForm } from "./FinsForm";
 
 interface GateVerdictProps {
@@ -22,7 +23,7 @@ export function GateVerdict({ form: { file, problems }, verify }: GateVerdictPro
       </div>
     );
   }
-  const { short, follows } = verdictWords(verify);
+  const { short, follows } = verdictWords(verify, ENGLISH);
   return (
     <div className={`verdict verdict-${verify.verdict}`}>
       <p role="status">

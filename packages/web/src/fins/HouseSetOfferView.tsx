@@ -1,5 +1,6 @@
 import { angle, formatQuantity, fraction, type HouseSetOffer, length, type Quantity } from "@lapline/engine";
 import { finName } from "@lapline/present";
+import { ENGLISH } from "../settings/english";
 import { useSettings } from "../settings/Settings";
 import { Amount } from "../shared/Amount";
 import { FactTable } from "../shared/FactTable";
@@ -30,7 +31,7 @@ export function HouseSetOfferView({ offer, isNew, tail, take }: HouseSetOfferVie
         heads={["mark", `from ${tail}`, "from line", "toe", "cant"]}
         rows={offer.differences.map((mark) => ({
           id: mark.id,
-          name: finName(mark.id),
+          name: finName(mark.id, ENGLISH),
           cells: [
             <span key="tail">
               <TapeAmount ofM={mark.fromTailTapeM} />

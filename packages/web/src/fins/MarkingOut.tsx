@@ -2,6 +2,7 @@ import { angle, length, type Plan } from "@lapline/engine";
 import { finDrawing, finName } from "@lapline/present";
 import { useCallback, useMemo } from "react";
 import { SheetDrawing } from "../drawing/SheetDrawing";
+import { ENGLISH } from "../settings/english";
 import { useSettings } from "../settings/Settings";
 import { Amount } from "../shared/Amount";
 import { FactTable } from "../shared/FactTable";
@@ -67,7 +68,7 @@ function MarksTable({ marks }: { marks: readonly FinMark[] }) {
           {ENDS.map((end) => (
             <tr key={end} className={end}>
               <th scope="row">
-                {finName(mark.id)}
+                {finName(mark.id, ENGLISH)}
                 <span className="quiet">, {end}</span>
               </th>
               <td>
@@ -96,7 +97,7 @@ function SwallowMarks({ marks }: { marks: readonly FinMark[] }) {
       rows={marks.flatMap((mark) =>
         ENDS.map((end) => ({
           id: `${mark.id}-${end}`,
-          name: `${finName(mark.id)}, ${end}`,
+          name: `${finName(mark.id, ENGLISH)}, ${end}`,
           cells: [
             <TapeAmount key="tips" ofM={mark[end].fromTailTapeM} />,
             <TapeAmount key="crotch" ofM={mark[end].fromCrotchTapeM} />,
@@ -116,7 +117,7 @@ function StandTable({ marks }: { marks: readonly FinMark[] }) {
       heads={["fin", "base", "string beside nose", "toe over base", "toe", "cant", "true cant"]}
       rows={marks.map((mark) => ({
         id: mark.id,
-        name: finName(mark.id),
+        name: finName(mark.id, ENGLISH),
         cells: [
           <TapeAmount key="base" ofM={mark.baseM} />,
           <TapeAmount key="string" ofM={mark.side === "centre" ? null : mark.aimBesideNoseM} />,

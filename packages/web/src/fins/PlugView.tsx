@@ -1,6 +1,7 @@
 import { duration, length, mass, type Plan } from "@lapline/engine";
 import { finName, readNoLoadS, tailWord } from "@lapline/present";
 import { FindingTape } from "../board/FindingTape";
+import { ENGLISH } from "../settings/english";
 import { Amount } from "../shared/Amount";
 import { Choice } from "../shared/Choice";
 import { type FigureEntry, Figures } from "../shared/Figures";
@@ -107,9 +108,9 @@ function PlugFacts({ plug, plan, finset }: { plug: Plug; plan: Plan; finset: Fin
 }
 
 function roomEntries(plug: Plug): FigureEntry[] {
-  const beside = plug.box === null ? "to the next box" : `to the ${finName(plug.box)} box`;
+  const beside = plug.box === null ? "to the next box" : `to the ${finName(plug.box, ENGLISH)} box`;
   const beneath =
-    plug.boxBeneath === null ? "to the box beneath" : `down to the ${finName(plug.boxBeneath)} box`;
+    plug.boxBeneath === null ? "to the box beneath" : `down to the ${finName(plug.boxBeneath, ENGLISH)} box`;
   const entries: ReadonlyArray<readonly [string, number | null]> = [
     ["foam under it", plug.foamUnderM],
     [beside, plug.toBoxM],

@@ -1,5 +1,6 @@
 import { duration, length, type Plan, volume } from "@lapline/engine";
 import { finName, readNoLoadS } from "@lapline/present";
+import { ENGLISH } from "../settings/english";
 import { useSettings } from "../settings/Settings";
 import { Amount } from "../shared/Amount";
 import { FactTable } from "../shared/FactTable";
@@ -42,7 +43,7 @@ function BoxTable({ finset: { verify } }: { finset: Finset }) {
       ]}
       rows={verify.boxes.map((box) => ({
         id: box.id,
-        name: finName(box.id),
+        name: finName(box.id, ENGLISH),
         cells: [
           <Size key="long" ofM={box.cutOut.lengthM} />,
           <Size key="wide" ofM={box.cutOut.widthM} />,
@@ -70,7 +71,7 @@ function GlassedOnTable({ finset: { verify } }: { finset: Finset }) {
       heads={["fin", "fillet radius", "resin and filler", "tacks at both ends", "cloth, each side"]}
       rows={verify.glassedOn.map((fin) => ({
         id: fin.id,
-        name: finName(fin.id),
+        name: finName(fin.id, ENGLISH),
         cells: [
           <Size key="radius" ofM={fin.filletRadiusM} />,
           <Amount key="resin" of={volume(fin.filletVolumeM3)} />,

@@ -1,5 +1,6 @@
 import { length } from "@lapline/engine";
 import { finName } from "@lapline/present";
+import { ENGLISH } from "../settings/english";
 import { Amount } from "../shared/Amount";
 import { FactTable } from "../shared/FactTable";
 import type { Finset } from "./FinsForm";
@@ -22,14 +23,15 @@ export function RoomTable({ finset }: { finset: Finset }) {
       ]}
       rows={finset.clearances.map((room) => ({
         id: room.id,
-        name: finName(room.id),
+        name: finName(room.id, ENGLISH),
         cells: [
           show(finset.marks.find(({ id }) => id === room.id)?.foamUnderM ?? null),
           show(room.foamBesideM),
           show(room.toRailM),
           show(room.toStringerM),
           <>
-            {show(room.toNextM)} {room.next !== null && <span className="quiet">{finName(room.next)}</span>}
+            {show(room.toNextM)}{" "}
+            {room.next !== null && <span className="quiet">{finName(room.next, ENGLISH)}</span>}
           </>,
           <>
             {show(Math.abs(room.bowUnderBaseM))}{" "}

@@ -1,5 +1,6 @@
 import { formatQuantity, length } from "@lapline/engine";
 import { finName } from "@lapline/present";
+import { ENGLISH } from "../settings/english";
 import { TapeAmount } from "../shared/TapeAmount";
 import type { Finset } from "./FinsForm";
 
@@ -17,7 +18,7 @@ export function SidesTable({ finset }: { finset: Finset }) {
     <div className="pair">
       {pairs.map(({ id }) => (
         <table key={id} className="sides">
-          <caption>{finName(id)}, by each rule</caption>
+          <caption>{finName(id, ENGLISH)}, by each rule</caption>
           <thead>
             <tr>
               <th scope="col">rule</th>

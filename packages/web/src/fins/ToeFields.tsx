@@ -1,6 +1,7 @@
 import type { FinFile } from "@lapline/contract";
 import { finName } from "@lapline/present";
 import { QuantityField } from "../board/QuantityField";
+import { ENGLISH } from "../settings/english";
 import { useSettings } from "../settings/Settings";
 import { Choice } from "../shared/Choice";
 import { problemAt } from "./FinsField";
@@ -46,7 +47,7 @@ export function ToeFields({ form, index, fin, mark }: ToeFieldsProps) {
             label="meets line of"
             value={fin.toe?.meets ?? NO_FIN}
             choices={[NO_FIN, ...others]}
-            names={Object.fromEntries(others.map((other) => [other, finName(other)]))}
+            names={Object.fromEntries(others.map((other) => [other, finName(other, ENGLISH)]))}
             choose={(other) =>
               edit(["fins", ...at], other === NO_FIN ? { angle: texts.angle } : { meets: other })
             }
@@ -62,5 +63,7 @@ export function ToeFields({ form, index, fin, mark }: ToeFieldsProps) {
 function statedBy(toe: FinFile["toe"]): string {
   const form = TOE_FORMS.find(({ id }) => toe?.[id] !== undefined);
   if (form !== undefined) return `stated by ${form.stated}`;
-  return toe?.meets === undefined ? "none stated" : `stated by the line of the ${finName(toe.meets)} fins`;
+  return toe?.meets === undefined
+    ? "none stated"
+    : `stated by the line of the ${finName(toe.meets, ENGLISH)} fins`;
 }

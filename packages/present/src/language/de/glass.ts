@@ -84,4 +84,18 @@ export const GLASS: Readonly<Record<string, string>> = {
   "{1} is too light in kg/m³; if that was pounds for each cubic foot it is {2}: write the number in kg/m³":
     "{1} ist in kg/m³ zu leicht; in Pfund je Kubikfuß wären das {2}: die Zahl in kg/m³ schreiben",
   "{1} ({2} to {3})": "{1} ({2} bis {3})",
+  "say where the patch lies: fromTail and to, or over: tail, deck, nose, fins or strip":
+    "angeben, wo der Patch liegt: fromTail und to, oder over: tail, deck, nose, fins oder strip",
+  "a patch under the fins follows their marks: set the fins first, or measure the patch":
+    "ein Patch unter den Finnen folgt ihren Marken: zuerst die Finnen setzen oder den Patch messen",
+  "from {1} to {2} off the tail, by tape": "von {1} bis {2} ab Tail, mit dem Maßband",
+  "the patch names its part of the board": "der Patch nennt seinen Teil des Boards",
+  "there is no cloth in the lay-up to glass the fins on with: their cloth and resin are left out":
+    "im Aufbau ist kein Gewebe zum Anlaminieren der Finnen: ihr Gewebe und Harz fehlen",
+  "{1} from base to tip": "{1} von Basis bis Spitze",
+  "no depth was given": "keine Tiefe angegeben",
+  "how the fins are glassed was not given; rope in the corner is counted as resin":
+    "wie die Finnen anlaminiert werden, ist nicht angegeben; Roving in der Kehle zählt als Harz",
+  "glassed-on fins: {1} layers of {2} a side, {3} out onto the bottom, corners filled to a radius of {4}, the fins' own weight left out":
+    "anlaminierte Finnen: je Seite {1} Lagen {2}, {3} auf die Unterseite hinaus, Kehlen mit {4} Radius gefüllt, Eigengewicht der Finnen nicht dabei",
 };

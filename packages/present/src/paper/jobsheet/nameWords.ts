@@ -10,5 +10,5 @@ export function nameWords(id: string, reader: Reader): string {
   const [, kind, number] = NUMBERED.exec(id) ?? [];
   if (kind !== undefined) return `${nameWords(kind, reader)} ${number}`;
   const told = tellText(id, reader);
-  return told === id ? finName(id) : told;
+  return told === id ? finName(id, reader) : told;
 }

@@ -1,6 +1,8 @@
 import { angle, length, type Plan } from "@lapline/engine";
 import type { Reader } from "../../language/Reader";
 import { showQuantity } from "../../language/showQuantity";
+import { tell } from "../../language/tell";
+import { tellText } from "../../language/tellText";
 import { correctionWords } from "../../words/correctionWords";
 import { formatTolerance } from "../../words/formatTolerance";
 import { formatTable } from "../formatTable";
@@ -10,6 +12,7 @@ type Finset = NonNullable<Plan["finset"]>;
 
 /** The fins as they were measured: how far each is out, whether that is within the tolerance, and the smallest correction. */
 export function asSetLines(finset: Finset, reader: Reader): readonly string[] {
+  const t = tell(reader);
   const { asSet, asSetPairs, toleranceM } = finset;
   if (asSet.length === 0) return [];
   const show = (valueM: number | null): string =>
@@ -20,22 +23,22 @@ export function asSetLines(finset: Finset, reader: Reader): readonly string[] {
   return [
     ...formatTable(
       [
-        words("as set"),
-        words("on"),
-        figure("trailing out"),
-        figure("leading out"),
-        figure("toe by"),
-        figure("cant by"),
-        words(`within ${tolerance}`),
+        words(t`as set`),
+        words(t`on`),
+        figure(t`trailing out`),
+        figure(t`leading out`),
+        figure(t`toe by`),
+        figure(t`cant by`),
+        words(t`within ${tolerance}`),
       ],
       asSet.map((fin) => [
-        fin.id,
-        fin.on ?? "-",
+        tellText(fin.id, reader),
+        tellText(fin.on ?? "-", reader),
         show(fin.trailingErrorM),
         show(fin.leadingErrorM),
         turn(fin.toeErrorRad),
         turn(fin.cantErrorRad),
-        fin.withinTolerance ? "yes" : `NO: ${correctionWords(fin.correction, reader)}`,
+        fin.withinTolerance ? t`yes` : t`NO: ${correctionWords(fin.correction, reader)}`,
       ]),
     ),
     ...(asSetPairs.length === 0
@@ -44,20 +47,20 @@ export function asSetLines(finset: Finset, reader: Reader): readonly string[] {
           "",
           ...formatTable(
             [
-              words("left less right as set"),
-              figure("trailing"),
-              figure("leading"),
-              figure("along"),
-              figure("toe"),
-              words(`within ${tolerance}`),
+              words(t`left less right as set`),
+              figure(t`trailing`),
+              figure(t`leading`),
+              figure(t`along`),
+              figure(t`toe`),
+              words(t`within ${tolerance}`),
             ],
             asSetPairs.map((pair) => [
-              pair.id,
+              tellText(pair.id, reader),
               show(pair.trailingDifferM),
               show(pair.leadingDifferM),
               show(pair.alongDifferM),
               turn(pair.toeDifferRad),
-              pair.withinTolerance ? "yes" : "NO",
+              pair.withinTolerance ? t`yes` : t`NO`,
             ]),
           ),
         ]),

@@ -1,5 +1,6 @@
 import type { Plan } from "@lapline/engine";
 import type { Reader } from "../../language/Reader";
+import { tell } from "../../language/tell";
 import { tellPhrase } from "../../language/tellPhrase";
 import { setOutWords } from "../../words/setOutWords";
 import { tailWord } from "../../words/tailWords";
@@ -16,10 +17,11 @@ import { boxLines, gateLines } from "./verifyLines";
  * the sides come to, the room around each box, the fins as set, the gate before the router, and the leash plug.
  */
 export function finsBlock(plan: Plan, reader: Reader): Block {
+  const t = tell(reader);
   const { finset } = plan;
   if (finset === null) {
     return {
-      title: "FINS",
+      title: t`FINS`,
       lines: sayWhyMissing(plan, "finset", reader).flatMap((reason) => wrapText(reason, { indent: 2 })),
     };
   }
@@ -37,24 +39,31 @@ export function finsBlock(plan: Plan, reader: Reader): Block {
     plugLines(plan, finset, reader),
   ].filter((lines) => lines.length > 0);
   return {
-    title: "FINS, BOTTOM UP, NOSE AWAY: LEFT IS ON YOUR RIGHT HAND",
+    title: t`FINS, BOTTOM UP, NOSE AWAY: LEFT IS ON YOUR RIGHT HAND`,
     lines: parts.flatMap((lines, i) => (i === 0 ? lines : ["", ...lines])),
   };
 }
 
 function introLines(finset: NonNullable<Plan["finset"]>, reader: Reader): readonly string[] {
+  const t = tell(reader);
+  const grid = reader.units === "inch" ? t`inches, to 1/32` : t`mm, to 0.5`;
   return wrapText(
-    `${setOutWords(finset, reader)} Distances in ${reader.units === "inch" ? "inches, to 1/32" : "mm, to 0.5"}, from the ${tailWord(finset.line)} by tape along the bottom${finset.line.crotchFromTailM === null ? "" : ", and from the crotch where that is said"}.`,
+    `${setOutWords(finset, reader)} ${
+      finset.line.crotchFromTailM === null
+        ? t`Distances in ${grid}, from the ${tailWord(finset.line)} by tape along the bottom.`
+        : t`Distances in ${grid}, from the ${tailWord(finset.line)} by tape along the bottom, and from the crotch where that is said.`
+    }`,
     { indent: 2 },
   );
 }
 
 /** The rule for the sides that suits the board, with its reason. */
 function recommendLines(plan: Plan, reader: Reader): readonly string[] {
+  const t = tell(reader);
   const finding = plan.findings.find(({ code }) => code === "finset.sides-recommended");
   if (finding === undefined) return [];
   const rule = plan.finset?.recommendedSides ?? "";
-  return wrapText(`Recommended for the sides: ${rule}. Because: ${tellPhrase(finding.says, reader)}.`, {
+  return wrapText(t`Recommended for the sides: ${rule}. Because: ${tellPhrase(finding.says, reader)}.`, {
     indent: 2,
     hanging: 4,
   });

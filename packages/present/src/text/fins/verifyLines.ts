@@ -1,6 +1,8 @@
 import { angle, duration, length, type Plan, type Quantity, volume } from "@lapline/engine";
 import type { Reader } from "../../language/Reader";
 import { showQuantity } from "../../language/showQuantity";
+import { tell } from "../../language/tell";
+import { tellText } from "../../language/tellText";
 import { cautionWords } from "../../words/cautionWords";
 import { checkName, readingWords, verdictWords } from "../../words/checkWords";
 import { formatTolerance } from "../../words/formatTolerance";
@@ -17,15 +19,16 @@ const BOX: Readonly<Record<Check["state"], string>> = { good: "[x]", open: "[ ]"
 
 /** Mark and verify: the verdict, then every check in its order with its targets and what was read. */
 export function gateLines({ verify, line }: Finset, reader: Reader): readonly string[] {
-  const { short, follows } = verdictWords(verify);
+  const t = tell(reader);
+  const { short, follows } = verdictWords(verify, reader);
   return [
-    ...wrapText(`MARK AND VERIFY: ${short.toUpperCase()}. ${follows}`, { indent: 2, hanging: 4 }),
+    ...wrapText(t`MARK AND VERIFY: ${short.toUpperCase()}. ${follows}`, { indent: 2, hanging: 4 }),
     ...cautionWords(verify.cautions).flatMap((caution) =>
-      wrapText(`! ${caution}`, { indent: 2, hanging: 4 }),
+      wrapText(`! ${tellText(caution, reader)}`, { indent: 2, hanging: 4 }),
     ),
     ...verify.checks.flatMap((check) =>
       wrapText(
-        `${BOX[check.state]} ${checkName(check)}${readings(check, { reader, from: statedTailWord(line) })}`,
+        `${BOX[check.state]} ${checkName(check, reader)}${readings(check, { reader, from: statedTailWord(line) })}`,
         { indent: 2, hanging: 6 },
       ),
     ),
@@ -39,11 +42,13 @@ interface ReadBy {
 }
 
 function readings(check: Check, { reader, from }: ReadBy): string {
+  const t = tell(reader);
   const show = (quantity: Quantity): string => showQuantity(quantity, reader);
   const said = [
     ...check.lengths.map(({ id, targetM, toleranceM, readM }) =>
       reading(check, {
-        said: readingWords(id, from),
+        reader,
+        said: readingWords(id, reader, from),
         target: show(fineLength(targetM)),
         within: toleranceM === null ? null : formatTolerance(toleranceM, reader),
         read: readM === null ? null : show(fineLength(readM)),
@@ -51,14 +56,15 @@ function readings(check: Check, { reader, from }: ReadBy): string {
     ),
     ...check.angles.map(({ id, targetRad, toleranceRad, readRad }) =>
       reading(check, {
-        said: readingWords(id),
+        reader,
+        said: readingWords(id, reader),
         target: show(angle(targetRad)),
         within: toleranceRad === null ? null : show(angle(toleranceRad)),
         read: readRad === null ? null : show(angle(readRad)),
       }),
     ),
   ].filter((text) => text !== null);
-  const optional = check.required ? "" : " (if wanted)";
+  const optional = check.required ? "" : ` ${t`(if wanted)`}`;
   return said.length === 0 ? optional : `${optional}: ${said.join("; ")}`;
 }
 
@@ -70,33 +76,36 @@ interface OneReading {
   readonly target: string;
   readonly within: string | null;
   readonly read: string | null;
+  readonly reader: Reader;
 }
 
 /** The marks' own targets stand in the table above, and are said here only with what was read. */
-function reading({ matter }: Check, { said, target, within, read }: OneReading): string | null {
+function reading({ matter }: Check, { said, target, within, read, reader }: OneReading): string | null {
+  const t = tell(reader);
   if (read === null && (matter === "marks" || matter === "sides")) return null;
-  return `${said} ${target}${within === null ? "" : ` +/- ${within}`}${read === null ? "" : `, read ${read}`}`;
+  return `${said} ${target}${within === null ? "" : ` +/- ${within}`}${read === null ? "" : t`, read ${read}`}`;
 }
 
 /** How each box is let in, or each base glassed on. */
 export function boxLines(plan: Plan, { verify }: Finset, reader: Reader): readonly string[] {
+  const t = tell(reader);
   const show = (valueM: number | null): string =>
     valueM === null ? "-" : showQuantity(length(valueM), reader);
   if (verify.boxes.length > 0) {
     const [first] = verify.boxes;
     const table = formatTable(
       [
-        words(`pocket, from the ${verify.surface}`),
-        figure("long"),
-        figure("wide"),
-        figure("deep"),
-        figure("bit"),
-        figure("foam left"),
-        figure("resin"),
-        figure("patch"),
+        words(t`pocket, from the ${verify.surface}`),
+        figure(t`long`),
+        figure(t`wide`),
+        figure(t`deep`),
+        figure(t`bit`),
+        figure(t`foam left`),
+        figure(t`resin`),
+        figure(t`patch`),
       ],
       verify.boxes.map((box) => [
-        box.id,
+        tellText(box.id, reader),
         show(box.cutOut.lengthM),
         show(box.cutOut.widthM),
         show(box.cutOut.depthM),
@@ -115,14 +124,14 @@ export function boxLines(plan: Plan, { verify }: Finset, reader: Reader): readon
   const [first] = verify.glassedOn;
   const table = formatTable(
     [
-      words("glassed on"),
-      figure("fillet radius"),
-      figure("resin"),
-      figure("tacks"),
-      figure("cloth, each side"),
+      words(t`glassed on`),
+      figure(t`fillet radius`),
+      figure(t`resin`),
+      figure(t`tacks`),
+      figure(t`cloth, each side`),
     ],
     verify.glassedOn.map((fin) => [
-      fin.id,
+      tellText(fin.id, reader),
       show(fin.filletRadiusM),
       showQuantity(volume(fin.filletVolumeM3), reader),
       show(fin.tackLengthM),
@@ -136,8 +145,9 @@ export function boxLines(plan: Plan, { verify }: Finset, reader: Reader): readon
 }
 
 function loadLines(cureS: number, reader: Reader): readonly string[] {
+  const t = tell(reader);
   return wrapText(
-    `No load on them for ${showQuantity(duration(cureS), reader)}, or as the resin's sheet asks.`,
+    t`No load on them for ${showQuantity(duration(cureS), reader)}, or as the resin's sheet asks.`,
     {
       indent: 2,
     },

@@ -4,13 +4,18 @@ import {
   formatLength,
   fraction,
   mass,
+  type Phrase,
   type Plan,
   type Quantity,
+  say,
   temperature,
   volume,
 } from "@lapline/engine";
 import type { Reader } from "../../language/Reader";
 import { showQuantity } from "../../language/showQuantity";
+import { tell } from "../../language/tell";
+import { tellPhrase } from "../../language/tellPhrase";
+import { tellText } from "../../language/tellText";
 import { groupCups } from "../../words/groupCups";
 import { hardenerAmounts } from "../../words/hardenerAmounts";
 import { type Column, formatTable } from "../formatTable";
@@ -36,27 +41,30 @@ export function cupLines(mix: Mix, reader: Reader): readonly string[] {
 }
 
 function airLines(mix: Mix, reader: Reader): readonly string[] {
+  const t = tell(reader);
   const [first] = mix.coats;
   if (first === undefined) return [];
-  const [shop, resin] = [first.temperatureK, first.resinTemperatureK].map((at) =>
-    showQuantity(temperature(at), reader),
-  );
-  return wrapText(`Shop ${shop}, resin ${resin}. The dose is hardener over resin by mass.`, { indent: 2 });
+  const [shop, resin] = [temperature(first.temperatureK), temperature(first.resinTemperatureK)];
+  return wrapText(t`Shop ${shop}, resin ${resin}. The dose is hardener over resin by mass.`, { indent: 2 });
 }
 
 /** A column that is only there where a cup has it. */
 interface Extra {
-  readonly head: string;
+  readonly head: Phrase;
   readonly of: (cup: Cup) => Quantity | null;
 }
 
 const EXTRAS: readonly Extra[] = [
-  { head: "drops", of: (cup) => (cup.hardenerDrops === null ? null : count(Math.round(cup.hardenerDrops))) },
-  { head: "wax", of: (cup) => (cup.waxVolumeM3 > 0 ? volume(cup.waxVolumeM3) : null) },
-  { head: "tint in it", of: (cup) => (cup.tintMassKg > 0 ? mass(cup.tintMassKg) : null) },
+  {
+    head: say`drops`,
+    of: (cup) => (cup.hardenerDrops === null ? null : count(Math.round(cup.hardenerDrops))),
+  },
+  { head: say`wax`, of: (cup) => (cup.waxVolumeM3 > 0 ? volume(cup.waxVolumeM3) : null) },
+  { head: say`tint in it`, of: (cup) => (cup.tintMassKg > 0 ? mass(cup.tintMassKg) : null) },
 ];
 
 function cupTable(mix: Mix, reader: Reader): readonly string[] {
+  const t = tell(reader);
   const show = (quantity: Quantity | null): string =>
     quantity === null ? "-" : showQuantity(quantity, reader);
   const extras = EXTRAS.filter(({ of }) =>
@@ -64,7 +72,7 @@ function cupTable(mix: Mix, reader: Reader): readonly string[] {
   );
   const rows = mix.coats.flatMap((coat) =>
     groupCups(coat.cups).map(({ count: cups, cup }) => [
-      coat.id,
+      tellText(coat.id, reader),
       `${cups} x`,
       show(mass(cup.baseMassKg)),
       ...dosesOf(cup).map((of) => (of.value > 0 ? show(of) : "-")),
@@ -72,8 +80,15 @@ function cupTable(mix: Mix, reader: Reader): readonly string[] {
       show(coat.hardenerRatio ? fraction(coat.hardenerRatio) : null),
     ]),
   );
-  const heads = ["cups", "resin", "hardener", "or", ...extras.map(({ head }) => head), "dose"];
-  return formatTable([words("coat"), ...heads.map(figure)], rows);
+  const heads = [
+    t`cups`,
+    t`resin`,
+    t`hardener`,
+    t`or`,
+    ...extras.map(({ head }) => tellPhrase(head, reader)),
+    t`dose`,
+  ];
+  return formatTable([words(t`coat`), ...heads.map(figure)], rows);
 }
 
 function dosesOf(cup: Cup): readonly Quantity[] {
@@ -82,49 +97,65 @@ function dosesOf(cup: Cup): readonly Quantity[] {
 }
 
 function gelTable(mix: Mix, reader: Reader): readonly string[] {
+  const t = tell(reader);
   const show = (timeS: number): string => showQuantity(duration(timeS), reader);
   const rows = mix.coats.flatMap(({ id, clock }) =>
     clock === null
       ? []
-      : [[id, show(clock.spreadByS), show(clock.potGelLowS), show(clock.potGelS), show(clock.potGelHighS)]],
+      : [
+          [
+            tellText(id, reader),
+            show(clock.spreadByS),
+            show(clock.potGelLowS),
+            show(clock.potGelS),
+            show(clock.potGelHighS),
+          ],
+        ],
   );
   if (rows.length === 0) return [];
   return formatTable(
     [
-      words("after the hardener"),
-      figure("spread by"),
-      figure("cup gels, early"),
-      figure("about"),
-      figure("late"),
+      words(t`after the hardener`),
+      figure(t`spread by`),
+      figure(t`cup gels, early`),
+      figure(t`about`),
+      figure(t`late`),
     ],
     rows,
   );
 }
 
 function stretchTable(mix: Mix, reader: Reader): readonly string[] {
+  const t = tell(reader);
   const tape = (lengthM: number): string => formatLength(lengthM, { units: reader.units, denominator: 8 });
   const rows = mix.coats.flatMap(({ id, cups }) =>
     cups.flatMap(({ fromTailM, toM, mixAtS }, i) =>
       fromTailM === null || toM === null
         ? []
-        : [[id, String(i + 1), showQuantity(duration(mixAtS), reader), `${tape(toM)} to ${tape(fromTailM)}`]],
+        : [
+            [
+              tellText(id, reader),
+              String(i + 1),
+              showQuantity(duration(mixAtS), reader),
+              t`${tape(toM)} to ${tape(fromTailM)}`,
+            ],
+          ],
     ),
   );
   if (rows.length === 0) return [];
   return formatTable(
-    [words("in order"), figure("cup"), figure("hardener in at"), figure("covers, from the tail")],
+    [words(t`in order`), figure(t`cup`), figure(t`hardener in at`), figure(t`covers, from the tail`)],
     rows,
   );
 }
 
 function masterLines(mix: Mix, reader: Reader): readonly string[] {
+  const t = tell(reader);
   return mix.coats.flatMap(({ id, masterBatch }) => {
     if (masterBatch === null) return [];
-    const [tint, base] = [masterBatch.tintMassKg, masterBatch.baseMassKg].map((massKg) =>
-      showQuantity(mass(massKg), reader),
-    );
+    const [tint, base] = [mass(masterBatch.tintMassKg), mass(masterBatch.baseMassKg)];
     return wrapText(
-      `${id}: stir ${tint} of tint into ${base} of resin as one master batch, weigh the cups from it, then dose each.`,
+      t`${id}: stir ${tint} of tint into ${base} of resin as one master batch, weigh the cups from it, then dose each.`,
       { indent: 2, hanging: 4 },
     );
   });

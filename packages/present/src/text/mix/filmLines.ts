@@ -1,6 +1,8 @@
-import { fraction, type Plan } from "@lapline/engine";
+import { fraction, type Plan, say } from "@lapline/engine";
 import type { Reader } from "../../language/Reader";
-import { showQuantity } from "../../language/showQuantity";
+import { tell } from "../../language/tell";
+import { tellPhrase } from "../../language/tellPhrase";
+import { tellText } from "../../language/tellText";
 import { type Column, formatTable } from "../formatTable";
 import { wrapText } from "../wrapText";
 
@@ -10,33 +12,42 @@ type Clock = NonNullable<Mix["coats"][number]["clock"]>;
 const figure = (head: string): Column => ({ head, align: "right" });
 
 const STAGES = [
-  ["trimFrom", "trim from"],
-  ["trimUntil", "until"],
-  ["pullTape", "tape off"],
-  ["flip", "flip"],
-  ["recoatFrom", "recoat from"],
-  ["recoatUntil", "until"],
-  ["sandable", "sand"],
+  ["trimFrom", say`trim from`],
+  ["trimUntil", say`until`],
+  ["pullTape", say`tape off`],
+  ["flip", say`flip`],
+  ["recoatFrom", say`recoat from`],
+  ["recoatUntil", say`until`],
+  ["sandable", say`sand`],
 ] as const;
 const ENDS = [
-  ["", ""],
-  ["Low", "- early"],
-  ["High", "- late"],
+  ["", say``],
+  ["Low", say`- early`],
+  ["High", say`- late`],
 ] as const;
 
 /** The film's clock on the board, from the last cup on, each time with its band. */
 export function filmLines(mix: Mix, reader: Reader): readonly string[] {
+  const t = tell(reader);
   const rows = mix.coats.flatMap(({ id, clock }) =>
-    clock === null ? [] : ENDS.map(([end, name]) => [name === "" ? id : name, ...timesOf(clock, end)]),
+    clock === null
+      ? []
+      : ENDS.map(([end, name]) => [
+          end === "" ? tellText(id, reader) : tellPhrase(name, reader),
+          ...timesOf(clock, end),
+        ]),
   );
   if (rows.length === 0) return [];
   return [
     ...formatTable(
-      [{ head: "on the board, hours:minutes", align: "left" }, ...STAGES.map(([, head]) => figure(head))],
+      [
+        { head: t`on the board, hours:minutes`, align: "left" },
+        ...STAGES.map(([, head]) => figure(tellPhrase(head, reader))),
+      ],
       rows,
     ),
     ...wrapText(
-      "A fingertip is better than any of these times. Once recoat has closed, and always over wax, the next coat bonds only to a sanded face: sand it dull, dust it off, then coat.",
+      t`A fingertip is better than any of these times. Once recoat has closed, and always over wax, the next coat bonds only to a sanded face: sand it dull, dust it off, then coat.`,
       { indent: 2 },
     ),
     ...startedLines(mix, reader),
@@ -58,13 +69,15 @@ function hoursAndMinutes(timeS: number): string {
 
 /** Coats whose clock the record has started, and moved. */
 function startedLines(mix: Mix, reader: Reader): readonly string[] {
+  const t = tell(reader);
   return mix.coats.flatMap(({ id, startedAt, paceRatio }) => {
     if (startedAt === null) return [];
-    const pace =
+    const at = startedAt.replace("T", " ");
+    const text =
       paceRatio === null
-        ? ""
-        : ` By fingertip it takes ${showQuantity(fraction(paceRatio), reader)} of the model's time.`;
-    return wrapText(`${id}: counted from ${startedAt.replace("T", " ")}, as recorded.${pace}`, {
+        ? t`${id}: counted from ${at}, as recorded.`
+        : t`${id}: counted from ${at}, as recorded. By fingertip it takes ${fraction(paceRatio)} of the model's time.`;
+    return wrapText(text, {
       indent: 2,
       hanging: 4,
     });

@@ -1,6 +1,7 @@
 import { duration, fraction, type Plan, temperature } from "@lapline/engine";
 import type { Reader } from "../../language/Reader";
 import { showQuantity } from "../../language/showQuantity";
+import { tell } from "../../language/tell";
 import { asciiText } from "../asciiText";
 import { type Column, formatTable } from "../formatTable";
 import { wrapText } from "../wrapText";
@@ -23,6 +24,7 @@ function isOdd(points: MixResin["points"], exponent: number | null): boolean {
  * its number, and beneath it what each is; those that contradict another are marked.
  */
 export function gelPointsPlot(resin: MixResin, reader: Reader): readonly string[] {
+  const t = tell(reader);
   const { points } = resin;
   const warmth = rangeOf(points.map((point) => point.temperatureK));
   const time = rangeOf(points.map((point) => Math.log(point.gelS)));
@@ -49,7 +51,7 @@ export function gelPointsPlot(resin: MixResin, reader: Reader): readonly string[
   );
   const foot = `${ends[0]}${(ends[1] ?? "").padStart(PLOT.wide - (ends[0] ?? "").length)}`;
   return [
-    ...wrapText(`Gel points of ${resin.name}, time over temperature:`, { indent: 2 }),
+    ...wrapText(t`Gel points of ${resin.name}, time over temperature:`, { indent: 2 }),
     ...lines,
     `  ${"".padStart(10)} +${"-".repeat(PLOT.wide)}`,
     asciiText(`${"".padStart(14)}${foot}`),
@@ -58,6 +60,7 @@ export function gelPointsPlot(resin: MixResin, reader: Reader): readonly string[
 }
 
 function pointTable(points: MixResin["points"], reader: Reader): readonly string[] {
+  const t = tell(reader);
   const figure = (head: string): Column => ({ head, align: "right" });
   const rows = points.map((point, i) => [
     String(i + 1),
@@ -69,11 +72,11 @@ function pointTable(points: MixResin["points"], reader: Reader): readonly string
   ]);
   return formatTable(
     [
-      figure("point"),
-      figure("temperature"),
-      figure("dose"),
-      figure("gels in"),
-      figure("fit"),
+      figure(t`point`),
+      figure(t`temperature`),
+      figure(t`dose`),
+      figure(t`gels in`),
+      figure(t`fit`),
       { head: "", align: "left" },
     ],
     rows,

@@ -1,6 +1,9 @@
-import { duration, flow, mass, type Plan, temperature } from "@lapline/engine";
+import { duration, flow, mass, type Plan, say, temperature } from "@lapline/engine";
 import type { Reader } from "../../language/Reader";
 import { showQuantity } from "../../language/showQuantity";
+import { tell } from "../../language/tell";
+import { tellPhrase } from "../../language/tellPhrase";
+import { tellText } from "../../language/tellText";
 import { worstVapour } from "../../words/worstVapour";
 import { type Column, formatTable } from "../formatTable";
 import { wrapText } from "../wrapText";
@@ -18,16 +21,17 @@ export function heatAndAirLines(mix: Mix, reader: Reader): readonly string[] {
   return parts.flatMap((lines, i) => (i === 0 ? lines : ["", ...lines]));
 }
 
-const HEAT_WORDS = { mild: "sheds its heat", warm: "warms up", hot: "runs hot" } as const;
+const HEAT_WORDS = { mild: say`sheds its heat`, warm: say`warms up`, hot: say`runs hot` } as const;
 
 function heatLines(mix: Mix, reader: Reader): readonly string[] {
+  const t = tell(reader);
   const rows = mix.coats.flatMap(({ id, heat, clock }) =>
     heat === null || clock === null
       ? []
       : [
           [
-            id,
-            HEAT_WORDS[heat.warning],
+            tellText(id, reader),
+            tellPhrase(HEAT_WORDS[heat.warning], reader),
             showQuantity(duration(clock.potGelS), reader),
             showQuantity(duration(heat.coolingS), reader),
             showQuantity(temperature(heat.boundK), { ...reader, units: "mm" }),
@@ -37,17 +41,24 @@ function heatLines(mix: Mix, reader: Reader): readonly string[] {
   if (rows.length === 0) return [];
   return [
     ...formatTable(
-      [words("a cup left standing"), words(""), figure("gels in"), figure("cools in"), figure("never above")],
+      [
+        words(t`a cup left standing`),
+        words(""),
+        figure(t`gels in`),
+        figure(t`cools in`),
+        figure(t`never above`),
+      ],
       rows,
     ),
     ...wrapText(
-      "The last is a bound, all heat kept in, and no forecast. Leave none standing: what is over goes into a flat pan outdoors.",
+      t`The last is a bound, all heat kept in, and no forecast. Leave none standing: what is over goes into a flat pan outdoors.`,
       { indent: 2 },
     ),
   ];
 }
 
 function airLines(mix: Mix, reader: Reader): readonly string[] {
+  const t = tell(reader);
   const worst = worstVapour(mix);
   if (worst === null) return [];
   const { id, vapour } = worst;
@@ -57,33 +68,34 @@ function airLines(mix: Mix, reader: Reader): readonly string[] {
   ];
   return [
     ...wrapText(
-      `Air about the gel. ${id} gives off about ${styrene} of styrene in ${over}. Fresh air that would keep the shop at`,
+      t`Air about the gel. ${id} gives off about ${styrene} of styrene in ${over}. Fresh air that would keep the shop at`,
       { indent: 2 },
     ),
     ...formatTable(
-      [words("a published limit"), figure("ppm"), figure("fresh air")],
+      [words(t`a published limit`), figure(t`ppm`), figure(t`fresh air`)],
       vapour.needs.map(({ name, limitPpm, freshAirM3S }) => [
-        name,
+        tellText(name, reader),
         String(limitPpm),
         showQuantity(flow(freshAirM3S), reader),
       ]),
       4,
     ),
     ...wrapText(
-      "Limits differ by country and change. Not a compliance calculation: the safety data sheet, local codes and licensed practice decide.",
+      t`Limits differ by country and change. Not a compliance calculation: the safety data sheet, local codes and licensed practice decide.`,
       { indent: 2 },
     ),
   ];
 }
 
 function sunLines(mix: Mix, reader: Reader): readonly string[] {
+  const t = tell(reader);
   return mix.resins.flatMap(({ name, exposures }) => {
     if (exposures.length === 0) return [];
     const show = (timeS: number): string => showQuantity(duration(timeS), reader);
     return formatTable(
-      [words("in the sun"), figure("early"), figure("about"), figure("late")],
+      [words(t`in the sun`), figure(t`early`), figure(t`about`), figure(t`late`)],
       exposures.map((each) => [
-        `${name}, UV index ${each.uvIndex}`,
+        t`${name}, UV index ${each.uvIndex}`,
         show(each.exposureLowS),
         show(each.exposureS),
         show(each.exposureHighS),

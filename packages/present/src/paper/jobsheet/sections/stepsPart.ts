@@ -20,7 +20,9 @@ export function stepsPart(context: SheetContext): SheetPart {
   const { steps } = plan;
   if (steps === null) return { startsPage: false, pieces: [heading, ...missingPieces(context, "steps")] };
   // Said once for all of them, above.
-  const cautions = stepCautions(steps.map((step) => ({ ...step, cautions: step.cautions.filter(isOwn) })));
+  const own = steps.map((step) => ({ ...step, cautions: step.cautions.filter(isOwn) }));
+  // In English, since the Sheet has names of its own for them, found by the English text.
+  const cautions = stepCautions(own, { ...context.reader, language: "en" });
   const defers = steps.find((step) => !step.cautions.every(isOwn));
   return {
     startsPage: true,
