@@ -24,6 +24,7 @@ const step = z.object({
   waitS: number.nullable(),
   noLoadS: number.nullable(),
   materials: z.array(z.string()),
+  tools: z.array(z.string()),
   cautions: z.array(z.string()),
   done: z.boolean(),
   doneAt: z.string().nullable(),

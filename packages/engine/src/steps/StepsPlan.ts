@@ -26,6 +26,8 @@ export interface StepPlan {
   readonly noLoadS: number | null;
   /** What to have at hand beside the coat's own resin and cloth. */
   readonly materials: readonly string[];
+  /** What to have in reach, in words. */
+  readonly tools: readonly string[];
   readonly cautions: readonly string[];
   readonly done: boolean;
   /** Local wall time of its latest mark; null where none is given, and for what is still to do. */

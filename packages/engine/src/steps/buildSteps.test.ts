@@ -325,6 +325,17 @@ describe("ready for the water", () => {
   });
 });
 
+describe("tools", () => {
+  it("lie ready at every step that hands are needed for, a filter for dust and one for vapour where each is met", () => {
+    for (const one of stepsOf(board([through("r5", "foam")])).value!) {
+      expect(one.tools.length > 0, one.id).toBe(one.id !== "cure-out");
+      expect(one.tools.includes("mask with organic-vapour cartridges"), one.id).toBe(one.cures !== null);
+      const isDusty = one.cautions.join(" ").includes("dust harms");
+      if (isDusty) expect(one.tools, one.id).toContain("mask with particle filters");
+    }
+  });
+});
+
 describe("the working", () => {
   it("is there for every number of the steps, and names its inputs", () => {
     const input = board([through("r5", "foam")]);

@@ -16,6 +16,7 @@ import { computeCureOutS } from "./computeCureOutS";
 import { type Bench, computeHandsOnS, restsOnReference } from "./computeHandsOnS";
 import { computeNoLoadS } from "./computeNoLoadS";
 import { computeNeedWaitS, computeWaitS } from "./computeWaits";
+import { listTools } from "./listTools";
 import { readRecord } from "./readRecord";
 import type { StepRow } from "./StepRow";
 import type { StepsInput } from "./StepsInput";
@@ -70,6 +71,7 @@ export function buildSteps(
       waitS: computeWaitS(asked),
       noLoadS: computeNoLoadS(row, mix),
       materials: typeof row.materials === "function" ? row.materials(choices) : (row.materials ?? []),
+      tools: listTools(row),
       cautions: chooseCautions(row, choices, { input: board.glass, layup, materials: board.materials }),
       done: doneIds.has(row.id),
       doneAt: standing.done.findLast(({ step }) => step === row.id)?.at ?? null,

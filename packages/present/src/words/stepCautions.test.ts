@@ -13,6 +13,7 @@ const step = (id: string, cautions: readonly string[], done = false) => ({
   waitS: null,
   noLoadS: null,
   materials: [],
+  tools: [],
   cautions,
   done,
   doneAt: null,

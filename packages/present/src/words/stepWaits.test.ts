@@ -15,6 +15,7 @@ const step = (id: string, needs: Step["needs"] = [], waitS: number | null = 0): 
   waitS,
   noLoadS: null,
   materials: [],
+  tools: [],
   cautions: [],
   done: false,
   doneAt: null,
