@@ -1,5 +1,6 @@
 import type { BoardFile } from "@lapline/contract";
 import { finName } from "@lapline/present";
+import { ENGLISH } from "../settings/english";
 import { type FieldPath, fieldAt, parseFieldPath } from "./withField";
 
 /** A field of the board file as a person knows it: `station 5, left`, `front: cant`, `strings, front left: beside nose`. */
@@ -21,7 +22,7 @@ function nameOfEntry(file: BoardFile, path: FieldPath): string {
   const { fin, side } = (typeof entry === "object" && entry !== null ? entry : {}) as Record<string, unknown>;
   const name = [fin, side].filter((part) => typeof part === "string").join(" ");
   if (name === "") return `${wordsOf(list)} ${Number(path.at(-1)) + 1}`;
-  return list === "set" ? finName(name) : `${wordsOf(list)}, ${finName(name)}`;
+  return list === "set" ? finName(name, ENGLISH) : `${wordsOf(list)}, ${finName(name, ENGLISH)}`;
 }
 
 /** `aimBesideNose` as `aim beside nose`. */

@@ -1,5 +1,6 @@
 import { finName } from "@lapline/present";
 import { useState } from "react";
+import { ENGLISH } from "../settings/english";
 import type { FinsForm } from "./FinsForm";
 
 /** Any fin by any name: what is missing of it is then asked for. */
@@ -31,7 +32,8 @@ export function AddFin({ form: { fins, edit } }: { form: FinsForm }) {
         />
         {isThere && (
           <p id="add-fin-note" className="field-problem" role="status">
-            This set has its {finName(fin)} fin: one line stands for both sides. Give this one another name.
+            This set has its {finName(fin, ENGLISH)} fin: one line stands for both sides. Give this one
+            another name.
           </p>
         )}
       </div>
