@@ -1,12 +1,15 @@
 import { CALENDAR } from "./calendar";
 import { CAUTIONS } from "./cautions";
 import { FINS } from "./fins";
+import { FIN_TABLES } from "./finTables";
 import { GATE } from "./gate";
 import { GLASS } from "./glass";
 import { JOBSHEET } from "./jobsheet";
 import { MIX } from "./mix";
+import { PAGE } from "./page";
 import { STEPS } from "./steps";
 import { SURVEY } from "./survey";
+import { TABLES } from "./tables";
 import { TOOLS } from "./tools";
 import { WEIGHT } from "./weight";
 import { WORDS } from "./words";
@@ -24,5 +27,8 @@ export const DE: Readonly<Record<string, string>> = {
   ...CALENDAR,
   ...TOOLS,
   ...CAUTIONS,
+  ...PAGE,
+  ...TABLES,
+  ...FIN_TABLES,
   ...JOBSHEET,
 };
