@@ -14,6 +14,8 @@ export const GEL_BAND = {
   spreadMarginShare: { value: 0.1, source: "convention" },
   /** One cup poured twice differs by chance; from so much on, warmer and yet slower is told as a contradiction. */
   oddShare: { value: 0.05, source: "convention" },
+  /** From so many times the model on, or so many times quicker, a film is not only slow: something was misread. */
+  farPaceRatio: { value: 3, source: "convention" },
   /** How far a cup may be off its dose before it is told. */
   usedDoseShare: { value: 0.05, source: "convention" },
   /** Beyond the points by more than this, a gel time is marked as carried too far. */

@@ -38,12 +38,16 @@ export function computePace(
 ): FilmPace {
   const sd = priorLogHalf / STUDENT_T_95.normal;
   const stages = CURE_STAGES[kind];
-  let [total, first, second] = [0, 0, 0];
-  for (let i = 0; i < GRID.points; i++) {
+  const points = Array.from({ length: GRID.points }, (_, i) => {
     const z = GRID.sds * ((2 * i) / (GRID.points - 1) - 1);
     const log = z * sd;
-    const likely = touches.reduce((product, touch) => product * likelihood(stages, touch, log), 1);
-    const weight = Math.exp(-(z ** 2) / 2) * likely;
+    const logWeight = touches.reduce((sum, touch) => sum + logLikelihood(stages, touch, log), -(z ** 2) / 2);
+    return { log, logWeight };
+  });
+  const most = Math.max(...points.map(({ logWeight }) => logWeight));
+  let [total, first, second] = [0, 0, 0];
+  for (const { log, logWeight } of points) {
+    const weight = Math.exp(logWeight - most);
     total += weight;
     first += weight * log;
     second += weight * log ** 2;
@@ -53,12 +57,19 @@ export function computePace(
   return { log: mean, logHalf: STUDENT_T_95.normal * deviation };
 }
 
-function likelihood(stages: CureStages, { feels, filmGels }: Touch, log: number): number {
+function logLikelihood(stages: CureStages, { feels, filmGels }: Touch, log: number): number {
   const { from, until } = FELT[feels];
-  const isPast = (stage: Felt) => {
+  const beyond = (stage: Felt) => {
     const multiple = stages.gels[stage];
     const sd = logHalfOf(multiple) / STUDENT_T_95.normal;
-    return 1 / (1 + Math.exp((-LOGISTIC * (Math.log(filmGels / multiple.value) - log)) / sd));
+    return (LOGISTIC * (Math.log(filmGels / multiple.value) - log)) / sd;
   };
-  return (from === undefined ? 1 : isPast(from)) * (until === undefined ? 1 : 1 - isPast(until));
+  const past = from === undefined ? 0 : logOfLogistic(beyond(from));
+  const notYet = until === undefined ? 0 : logOfLogistic(-beyond(until));
+  return past + notYet;
+}
+
+/** ln of 1/(1 + e^-u), without overflow however far off. */
+function logOfLogistic(u: number): number {
+  return Math.min(u, 0) - Math.log1p(Math.exp(-Math.abs(u)));
 }

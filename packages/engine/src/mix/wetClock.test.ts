@@ -130,6 +130,11 @@ describe("the wet clock", () => {
     expect(told.paceHighRatio!).toBeGreaterThan(told.paceRatio!);
   });
 
+  it("says so where the fingertips are further off than resins differ", () => {
+    expect(codes([mixed("r1", 0), touched("r2", 1400, "wet")])).toContain("mix.far-pace");
+    expect(codes([mixed("r1", 0), touched("r2", 90, "leathery")])).not.toContain("mix.far-pace");
+  });
+
   it("says so where a test can move nothing, or the cup held another dose than the sheet allows", () => {
     expect(codes([touched("r1", 30, "wet")])).toContain("mix.untimed-touch");
     expect(codes([mixed("r1", 0, 0.016)])).toContain("mix.dose-used");

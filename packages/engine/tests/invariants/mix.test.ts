@@ -7,6 +7,7 @@ import { type CupTask, computeCupSplit } from "../../src/mix/computeCupSplit";
 import { computeSpreadS } from "../../src/mix/computeSpreadS";
 import { fitGelModel } from "../../src/mix/fitGelModel";
 import { computeSpreadByS, gelLowS } from "../../src/mix/GelModel";
+import type { MixEntry } from "../../src/mix/MixEntry";
 import type { ClockPlan } from "../../src/mix/MixPlan";
 import { kelvin, makeLayup } from "../fixtures/mixLayup";
 
@@ -92,8 +93,87 @@ const shops = fc.record(
   },
   { requiredKeys: [] },
 );
+const sheets = fc
+  .array(
+    fc.record({
+      temperatureK: fc.double({ min: kelvin(10), max: kelvin(30), noNaN: true }),
+      dose: fc.double({ min: 0.008, max: 0.03, noNaN: true }),
+      gelS: fc.double({ min: 300, max: 10_000, noNaN: true }),
+    }),
+    { minLength: 1, maxLength: 8 },
+  )
+  .map((gel) => ({ kind: "peroxide", dose: { least: 0.01, most: 0.025 }, gel }) as const);
+
+describe("any sheet that a builder may type in", () => {
+  it("gives doses inside its range and cups that lie spread in time, or none, and never a number that is none", () => {
+    const layup = makeLayup("mine");
+    fc.assert(
+      fc.property(shops, sheets, (shop, mine) => {
+        const { value } = buildMix({ shop, materials: { resins: { mine } } }, layup);
+        for (const { hardenerRatio, clock, cups } of value?.coats ?? []) {
+          if (hardenerRatio === null) {
+            expect(cups).toEqual([]);
+            continue;
+          }
+          expect(hardenerRatio).toBeGreaterThanOrEqual(0.01);
+          expect(hardenerRatio).toBeLessThanOrEqual(0.025);
+          for (const cup of cups) expect(cup.spreadS).toBeLessThanOrEqual(clock!.spreadByS);
+          checkClock(clock!);
+        }
+        // JSON knows no NaN and no infinity: they would come back as null.
+        expect(JSON.parse(JSON.stringify(value))).toEqual(value);
+      }),
+      { seed: SEED, numRuns: 250 },
+    );
+  });
+});
+
+describe("any record of cups and fingertips", () => {
+  const minutes = fc.integer({ min: 1, max: 3000 });
+  const wall = (minute: number) => new Date(Date.UTC(2026, 3, 11, 9, minute)).toISOString().slice(0, 16);
+  const touches = fc.array(
+    fc.record({ minute: minutes, feels: fc.constantFrom("wet", "strings", "leathery", "hard") }),
+    { maxLength: 4 },
+  );
+
+  it("keeps every band about its number, however odd the fingertips", () => {
+    const layup = makeLayup("polyester");
+    fc.assert(
+      fc.property(shops, touches, fc.double({ min: 0.002, max: 0.02, noNaN: true }), (shop, felt, kg) => {
+        const coat = "laminate-deck";
+        const record: readonly MixEntry[] = [
+          { id: "m", kind: "mixed", coat, baseKg: 0.4, hardenerKg: kg, at: wall(0) },
+          ...felt.map(({ minute, feels }, i) => ({
+            id: `t${i}`,
+            kind: "touched" as const,
+            coat,
+            feels,
+            at: wall(minute),
+          })),
+        ];
+        const { value } = buildMix({ shop, record }, layup);
+        for (const { clock, paceRatio } of value?.coats ?? []) {
+          if (clock !== null) checkClock(clock);
+          if (paceRatio !== null) expect(paceRatio).toBeGreaterThan(0);
+        }
+        expect(JSON.parse(JSON.stringify(value))).toEqual(value);
+      }),
+      { seed: SEED, numRuns: 150 },
+    );
+  });
+});
+
 const ORDER: ReadonlyArray<keyof ClockPlan> = ["potGelLowS", "potGelS", "potGelHighS"];
-const BANDED = ["trimFrom", "trimUntil", "flip", "recoatFrom", "recoatUntil", "sandable", "full"] as const;
+const BANDED = [
+  "pullTape",
+  "trimFrom",
+  "trimUntil",
+  "flip",
+  "recoatFrom",
+  "recoatUntil",
+  "sandable",
+  "full",
+] as const;
 
 describe("a whole mix in random shops", () => {
   it("weighs up to the gram, and every band holds its number", () => {

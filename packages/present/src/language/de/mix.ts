@@ -88,6 +88,8 @@ export const MIX: Readonly<Record<string, string>> = {
     "{1} ist gefärbt: {2} Farbe in {3} Harz als einen Stammansatz einrühren, die {4} Becher daraus abwiegen und erst dann jeden Becher dosieren; einzeln gefärbt passen sie nie zusammen",
   "the list of temperatures ends before {1} is hard: times behind its end are not told; add the days that follow":
     "die Liste der Temperaturen endet, bevor {1} hart ist: Zeiten dahinter werden nicht genannt; die folgenden Tage ergänzen",
+  "the fingertips say that {1} takes {2} of the model's time, further off than resins differ: look at the dose that was weighed, the shop's temperature and the times in the record":
+    "nach den Fingerproben braucht {1} {2} der Zeit des Modells, weiter weg, als Harze sich unterscheiden: gewogene Dosis, Temperatur der Werkstatt und Zeiten im Protokoll prüfen",
   "no cup was measured": "kein Becher wurde gemessen",
   "a cup left standing as a cylinder as tall as it is wide, cooled by still air":
     "ein stehender Becher als Zylinder, so hoch wie breit, von ruhender Luft gekühlt",
