@@ -7,6 +7,7 @@ import { demoCommand } from "./commands/demoCommand";
 import { meshCommand } from "./commands/meshCommand";
 import { planCommand } from "./commands/planCommand";
 import { serveCommand } from "./commands/serveCommand";
+import { sheetCommand } from "./commands/sheetCommand";
 import { templateCommand } from "./commands/templateCommand";
 import { whyCommand } from "./commands/whyCommand";
 import { formatCommandHelp, formatHelp } from "./formatHelp";
@@ -20,6 +21,7 @@ const COMMANDS: readonly Command[] = [
   checkCommand,
   whyCommand,
   templateCommand,
+  sheetCommand,
   calendarCommand,
   meshCommand,
   csvCommand,

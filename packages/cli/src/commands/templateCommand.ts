@@ -7,6 +7,7 @@ import type { Terminal } from "../Terminal";
 import { writeWhole } from "../writeWhole";
 import { chooseWord } from "./chooseWord";
 import { exitCodeOf } from "./exitCodeOf";
+import { madeOnOf } from "./madeOnOf";
 import { readOutputPath } from "./outputPath";
 import { READER_OPTIONS, readReader } from "./readerOptions";
 import { readRulerReads } from "./rulerReads";
@@ -111,11 +112,4 @@ function tellWhyNone(
     throw new RefusedError(`There is no ${of} template for this board: ${STAGES[of]}. Nothing was written.`);
   tellBlockers(`There is no ${of} template`, { plan, reader }, terminal);
   return null;
-}
-
-/** The moment and, where the person is, its date. */
-function madeOnOf(instant: Date) {
-  const two = (number: number) => String(number).padStart(2, "0");
-  const date = `${instant.getFullYear()}-${two(instant.getMonth() + 1)}-${two(instant.getDate())}`;
-  return { instant, date };
 }

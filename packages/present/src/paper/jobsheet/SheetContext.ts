@@ -15,6 +15,8 @@ export interface SheetContext {
   readonly widthMm: number;
   /** Drawings are made smaller by so much where that saves a page; 1 at their usual size. */
   readonly drawn: number;
+  /** Times run on from line to line, and lines stand closer, where that saves a page. */
+  readonly runsOn: boolean;
   /** Of the notes and cautions, em in millimetres. */
   readonly noteMm: number;
 }

@@ -44,6 +44,7 @@ export function composeSheet(request: JobSheetRequest, type: Typesetter): Compos
       widthMm,
       noteMm: NOTE.sizeMm,
       drawn: wish.drawn,
+      runsOn: wish.runsOn,
     };
     return { ledger, pages: fillPages(sheetParts(request, context, wish), paper, wish) };
   });
@@ -61,18 +62,20 @@ interface Wish {
   /** The board from the side, too. */
   readonly withProfile: boolean;
   readonly drawn: number;
+  readonly runsOn: boolean;
   /** Parts that may start a page of their own do. */
   readonly apart: boolean;
 }
 
 /** The roomier first. */
 const TRIES: readonly Wish[] = [
-  { withProfile: true, drawn: 1, apart: true },
-  { withProfile: true, drawn: 1, apart: false },
-  { withProfile: true, drawn: 0.86, apart: false },
-  { withProfile: false, drawn: 1, apart: false },
-  { withProfile: false, drawn: 0.86, apart: false },
-  { withProfile: false, drawn: 0.78, apart: false },
+  { withProfile: true, drawn: 1, apart: true, runsOn: false },
+  { withProfile: true, drawn: 1, apart: false, runsOn: false },
+  { withProfile: true, drawn: 0.86, apart: false, runsOn: false },
+  { withProfile: false, drawn: 1, apart: false, runsOn: false },
+  { withProfile: false, drawn: 0.86, apart: false, runsOn: false },
+  { withProfile: false, drawn: 0.86, apart: false, runsOn: true },
+  { withProfile: false, drawn: 0.76, apart: false, runsOn: true },
 ];
 
 interface Tried {

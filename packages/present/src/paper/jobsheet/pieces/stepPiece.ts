@@ -1,7 +1,9 @@
 import type { Item } from "../../../drawing/Drawing";
+import type { Typesetter } from "../../pdf/Typesetter";
 import type { FlowPiece } from "../../sheet/flow/FlowPiece";
 import { heightOf } from "../../sheet/flow/flowPieces";
 import { textPiece } from "../../sheet/flow/textPiece";
+import { wrapToWidth } from "../../sheet/flow/wrapToWidth";
 import { BODY, NOTE, STRONG } from "../look";
 import type { SheetContext } from "../SheetContext";
 import { levelRule, tickBoxItem } from "./marks";
@@ -14,6 +16,8 @@ export interface StepRow {
   readonly title: string;
   /** How long the hands are on it; empty where they are not. */
   readonly handsOn: string;
+  /** When it starts; empty where no days are planned. */
+  readonly starts: string;
   readonly times: readonly string[];
   readonly cautions: readonly string[];
   readonly done: boolean;
@@ -26,8 +30,10 @@ const TITLE_TO_MM = 84;
 const HANDS_TO_MM = 104;
 const CAUTIONS_FROM_MM = 109;
 const PAD_MM = 0.55;
+const TIGHT_PAD_MM = 0.3;
 const LEFT_MM = HANDS_TO_MM - TITLE_FROM_MM;
 const LEADING = 1.2;
+const TIGHT_LEADING = 1.15;
 const UNDER_GAP_MM = 1.2;
 /** Cautions stay beside the title unless that saves so much. */
 const WORTH_MM = 4;
@@ -55,24 +61,26 @@ export function stepHeads({ t, type, widthMm }: SheetContext): FlowPiece {
 /** A step: its box, number, what is done, how long and what must be waited for at the left, what it can harm at the right. */
 export function stepPiece(step: StepRow, context: SheetContext): FlowPiece {
   const { type, widthMm } = context;
-  const body = { tag: "P", ...BODY, gapMm: 0, leading: LEADING } as const;
+  const padMm = context.runsOn ? TIGHT_PAD_MM : PAD_MM;
+  const leading = context.runsOn ? TIGHT_LEADING : LEADING;
+  const body = { tag: "P", ...BODY, gapMm: 0, leading } as const;
+  const titleMm = TITLE_TO_MM - TITLE_FROM_MM;
+  const titleLines = wrapToWidth(step.title, titleMm, (text) => type.widthMm(text, STRONG));
+  const isBeside = hasRoomBeside(titleLines, step.starts, type);
+  const startsDownMm = (titleLines.length - 1) * STRONG.sizeMm * leading;
   const left = [
-    textPiece(
-      step.title,
-      { tag: "P", ...STRONG, gapMm: 0, leading: LEADING },
-      { type, widthMm: TITLE_TO_MM - TITLE_FROM_MM },
-    ),
-    ...wrapPhrases(step.times, LEFT_MM, (text) => type.widthMm(text, BODY)).map((line) =>
-      textPiece(line, body, { type, widthMm: LEFT_MM }),
+    textPiece(step.title, { tag: "P", ...STRONG, gapMm: 0, leading }, { type, widthMm: titleMm }),
+    ...timeLines(isBeside || step.starts === "" ? step.times : [step.starts, ...step.times], context).map(
+      (line) => textPiece(line, body, { type, widthMm: LEFT_MM }),
     ),
   ];
   const { pieces: right, under, heightMm: rightMm } = layCautions(step.cautions, heightOf(left), context);
-  const heightMm = Math.max(under === null ? heightOf(left) : 0, rightMm, TICK_MM) + 2 * PAD_MM;
+  const heightMm = Math.max(under === null ? heightOf(left) : 0, rightMm, TICK_MM) + 2 * padMm;
   return {
     heightMm,
     gapMm: 0,
     place: ({ x, y }) => {
-      const top = y + PAD_MM;
+      const top = y + padMm;
       return {
         tag: "Sect",
         blocks: [
@@ -83,6 +91,14 @@ export function stepPiece(step: StepRow, context: SheetContext): FlowPiece {
           { tag: "P", items: [endItem(step.number, { x: x + TITLE_FROM_MM - 2.2, y: top }, STRONG)] },
           ...placeDown(left, { x: x + TITLE_FROM_MM, y: top }),
           { tag: "P", items: [endItem(step.handsOn, { x: x + HANDS_TO_MM, y: top }, STRONG)] },
+          ...(isBeside
+            ? [
+                {
+                  tag: "P",
+                  items: [endItem(step.starts, { x: x + HANDS_TO_MM, y: top + startsDownMm }, BODY)],
+                } as const,
+              ]
+            : []),
           ...placeDown(right, { x: x + CAUTIONS_FROM_MM, y: top }),
           ...(under === null
             ? []
@@ -91,6 +107,18 @@ export function stepPiece(step: StepRow, context: SheetContext): FlowPiece {
       };
     },
   };
+}
+
+/** Under the time with the hands on, at the end of a title of more lines than one. */
+function hasRoomBeside(titleLines: readonly string[], starts: string, type: Typesetter): boolean {
+  const last = titleLines.at(-1);
+  if (starts === "" || last === undefined || titleLines.length < 2) return false;
+  return type.widthMm(last, STRONG) + type.widthMm(starts, BODY) + 3 <= LEFT_MM;
+}
+
+function timeLines(times: readonly string[], { type, runsOn }: SheetContext): readonly string[] {
+  if (runsOn) return times.length === 0 ? [] : [times.join(" · ")];
+  return wrapPhrases(times, LEFT_MM, (text) => type.widthMm(text, BODY));
 }
 
 interface LaidCautions {

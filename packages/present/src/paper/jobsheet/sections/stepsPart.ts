@@ -39,7 +39,8 @@ export function stepsPart(context: SheetContext): SheetPart {
             number: `${i + 1}`,
             title: context.ledger.words(`steps[${step.id}].title`),
             handsOn: step.handsOnS > 0 ? context.ledger.show(`steps[${step.id}].handsOnS`) : "",
-            times: step.done ? [] : timeTexts(step.id, context),
+            starts: step.done ? "" : startText(step.id, context),
+            times: step.done ? [] : (windowTexts(step.id, context) ?? waitTexts(step.id, context)),
             cautions: cautionTexts(steps, cautions.steps[i] ?? { full: [], again: [] }, context),
             done: step.done,
           },
@@ -52,14 +53,12 @@ export function stepsPart(context: SheetContext): SheetPart {
 
 const isOwn = (caution: string): boolean => caution !== CAUTIONS.sheet.text;
 
-/** When it starts, where days are planned, and what its coat then lets be done when. */
-function timeTexts(id: string, context: SheetContext): readonly string[] {
-  const { plan, ledger, reader } = context;
+/** When it starts, where days are planned. */
+function startText(id: string, { plan, ledger, reader }: SheetContext): string {
   const startsAt = plan.calendar?.find(({ step }) => step === id)?.startsAt ?? null;
-  const waits = windowTexts(id, context) ?? waitTexts(id, context);
-  if (startsAt === null) return waits;
+  if (startsAt === null) return "";
   const { shortDay, clock } = wallTimeWords(startsAt, reader);
-  return [ledger.told(`calendar[${id}].startsAt`, `${shortDay}, ${clock}`), ...waits];
+  return ledger.told(`calendar[${id}].startsAt`, `${shortDay}, ${clock}`);
 }
 
 function cautionTexts(steps: Steps, { full, again }: CautionsHere, context: SheetContext): readonly string[] {

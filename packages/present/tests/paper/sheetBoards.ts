@@ -1,0 +1,46 @@
+import { DEMO_BOARDS, readBoardFile } from "@lapline/contract";
+import { planBuild } from "@lapline/engine";
+import type { Reader } from "../../src/language/Reader";
+import type { JobSheetRequest } from "../../src/paper";
+import { PAPER_BOARDS, type PaperBoard, stoppedPlan } from "./paperBoards";
+
+/** Sixty letters, as a customer may want them. */
+const LONG_NAME = "The board for rider B's second winter, 5'10\" quad, squash tail";
+
+const demo = JSON.parse(DEMO_BOARDS.find(({ id }) => id === "five-ten-quad")?.text ?? "");
+
+function planOf(file: unknown) {
+  const read = readBoardFile(JSON.stringify(file));
+  if (!read.ok) throw new Error(JSON.stringify(read.problems));
+  return planBuild(read.board);
+}
+
+/** Beside the boards of the templates: a long name, one that was only measured, one that a blocker stops. */
+export const SHEET_BOARDS: readonly PaperBoard[] = [
+  ...PAPER_BOARDS,
+  { id: "long-name", plan: planOf({ ...demo, name: LONG_NAME }) },
+  { id: "only-measured", plan: planOf({ format: demo.format, name: "Only measured", survey: demo.survey }) },
+  { id: "stopped", plan: stoppedPlan() },
+];
+
+export const READERS: readonly Reader[] = (["inch", "mm"] as const).flatMap((units) =>
+  (["en", "de"] as const).map((language) => ({ units, language })),
+);
+
+const URL = "http://192.168.1.20:5170/boards/five-ten-quad";
+
+/** What the tests ask the Sheet for. */
+export function requestFor(
+  { plan }: PaperBoard,
+  reader: Reader,
+  paper: JobSheetRequest["paper"] = "a4",
+): JobSheetRequest {
+  return {
+    plan,
+    reader,
+    paper,
+    order: { rider: "rider A", serial: "NS-041" },
+    url: URL,
+    madeOn: { instant: new Date(Date.UTC(2026, 3, 11, 9)), date: "2026-04-11" },
+  };
+}
