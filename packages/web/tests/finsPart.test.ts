@@ -105,7 +105,13 @@ function readAsPlanned(finset: Finset): object {
       leading: place(leading),
     })),
     verify: {
-      confirmed: checks.flatMap(({ id, kind }) => (kind === "check" && id !== "slots-taped" ? [id] : [])),
+      confirmed: checks.flatMap<string | object>(({ id, kind, madeFor }) => {
+        if (kind !== "check" || id === "slots-taped") return [];
+        if (madeFor === null) return [id];
+        const { on, lengthM, widthM, depthM, cantRad } = madeFor;
+        const pocket = { long: mm(lengthM ?? 0), wide: mm(widthM ?? 0), deep: mm(depthM ?? 0) };
+        return [{ check: id, madeFor: { on, ...pocket, cant: deg(cantRad ?? 0) } }];
+      }),
       strings: finset.marks.map(({ fin, side, aimBesideNoseM }) => ({
         fin,
         side,

@@ -53,6 +53,16 @@ const check = z.object({
   fin: z.string().nullable(),
   side: z.enum(["left", "right", "centre"]).nullable(),
   required: z.boolean(),
+  madeFor: z
+    .object({
+      on: z.enum(["foam", "laminate", "fill"]).nullable(),
+      lengthM: numberOrNull,
+      widthM: numberOrNull,
+      depthM: numberOrNull,
+      cantRad: numberOrNull,
+      baseM: numberOrNull,
+    })
+    .nullable(),
   state: z.enum(["open", "good", "out"]),
   lengths: z.array(length),
   angles: z.array(angle),

@@ -19,11 +19,11 @@ export function GateSeen({ form, check, verify }: GateSeenProps) {
       <label>
         <input
           type="checkbox"
-          checked={fins.verify?.confirmed?.includes(check.id) ?? false}
+          checked={check.state === "good"}
           onChange={(event) =>
             edit(
               ["fins", "verify"],
-              withConfirmed(fins.verify, { id: check.id, isMade: event.target.checked, known }),
+              withConfirmed(fins.verify, { check, isMade: event.target.checked, known }),
             )
           }
         />

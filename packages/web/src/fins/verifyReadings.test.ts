@@ -6,9 +6,14 @@ import { findReading, verifyPlace, withConfirmed, withReading } from "./verifyRe
 const { finset } = demoPlan();
 const { checks } = finset.verify;
 
-function placeOf(id: string) {
+function checkOf(id: string) {
   const check = checks.find((each) => each.id === id);
-  const place = check === undefined ? null : verifyPlace(check);
+  if (check === undefined) throw new Error(`no check ${id}`);
+  return check;
+}
+
+function placeOf(id: string) {
+  const place = verifyPlace(checkOf(id));
   if (place === null) throw new Error(`no place for ${id}`);
   return place;
 }
@@ -61,14 +66,29 @@ describe("readings of the gate in the file", () => {
     const known = checks.map(({ id }) => id);
     const made = withConfirmed(
       { confirmed: ["no-such", "nose-away"] },
-      { id: "bottom-up", isMade: true, known },
+      { check: checkOf("bottom-up"), isMade: true, known },
     );
     expect(made).toEqual({ confirmed: ["nose-away", "bottom-up"] });
     expect(stateOf("bottom-up", made)).toBe("good");
     expect(
-      withConfirmed({ confirmed: ["bottom-up"] }, { id: "bottom-up", isMade: false, known }),
+      withConfirmed({ confirmed: ["bottom-up"] }, { check: checkOf("bottom-up"), isMade: false, known }),
     ).toBeUndefined();
     const on: VerifyFile = { on: "foam", confirmed: ["bottom-up"] };
-    expect(withConfirmed(on, { id: "bottom-up", isMade: false, known })).toEqual({ on: "foam" });
+    expect(withConfirmed(on, { check: checkOf("bottom-up"), isMade: false, known })).toEqual({ on: "foam" });
+  });
+
+  test("a box tried on scrap is kept with the pocket it was tried in, and counts for that pocket only", () => {
+    const made = withConfirmed(undefined, { check: checkOf("dry-fit-front"), isMade: true, known: [] });
+    expect(stateOf("dry-fit-front", made)).toBe("good");
+    expect(stateOf("dry-fit-front", { ...made, on: "foam" })).toBe("open");
+    expect(stateOf("dry-fit-front", { confirmed: ["dry-fit-front"] })).toBe("open");
+  });
+
+  test("a stop is kept with the surface it was set from", () => {
+    const { targetM } = checkOf("depth-stop-front").lengths[0]!;
+    const depth = `${targetM * 1000} mm`;
+    const read = withReading(undefined, placeOf("depth-stop-front"), { depth });
+    expect(stateOf("depth-stop-front", read)).toBe("good");
+    expect(stateOf("depth-stop-front", { ...read, on: "foam" })).toBe("open");
   });
 });

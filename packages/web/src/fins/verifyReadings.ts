@@ -1,4 +1,8 @@
+import { angle, formatQuantity, length } from "@lapline/engine";
 import type { VerifyCheck, VerifyFile } from "./FinsForm";
+
+type Confirmed = NonNullable<VerifyFile["confirmed"]>[number];
+type MadeForFile = NonNullable<Exclude<Confirmed, string>["madeFor"]>;
 
 type Lists = Omit<VerifyFile, "on" | "confirmed">;
 type ListName = keyof Lists;
@@ -8,6 +12,8 @@ export interface VerifyPlace {
   readonly list: ListName;
   readonly key: Readonly<Record<string, string>>;
   readonly fields: readonly VerifyField[];
+  /** The figures that it is read for, to stand beside it. */
+  readonly madeFor: MadeForFile | null;
 }
 
 export interface VerifyField {
@@ -20,7 +26,8 @@ export interface VerifyField {
 const LENGTH = "length" as const;
 
 /** Null for what is confirmed by sight, or read elsewhere: the marks and the sides are read as set. */
-export function verifyPlace({ id, kind, matter, fin, side }: VerifyCheck): VerifyPlace | null {
+export function verifyPlace(check: VerifyCheck): VerifyPlace | null {
+  const { id, kind, matter, fin, side } = check;
   if (kind === "check" || fin === null) return null;
   const one = (
     list: ListName,
@@ -31,6 +38,7 @@ export function verifyPlace({ id, kind, matter, fin, side }: VerifyCheck): Verif
     list,
     key: { fin },
     fields: [{ field, reading, dimension }],
+    madeFor: madeForOf(check),
   });
   switch (matter) {
     case "string":
@@ -38,7 +46,7 @@ export function verifyPlace({ id, kind, matter, fin, side }: VerifyCheck): Verif
     case "diagonals": {
       const [from = "", to = ""] = id.split("-").slice(-2);
       const fields = ["left", "right"].map((field) => ({ field, reading: field, dimension: LENGTH }));
-      return { list: "diagonals", key: { fin, from, to }, fields };
+      return { list: "diagonals", key: { fin, from, to }, fields, madeFor: null };
     }
     case "cant":
       return one("cantBlocks", "cant", "block", "angle");
@@ -58,7 +66,9 @@ export function findReading(
   verify: VerifyFile | undefined,
   { list, key }: VerifyPlace,
 ): { readonly at: number; readonly entry: Entry } {
-  const entries: readonly Entry[] = (verify?.[list] ?? []).map((entry) => ({ ...entry }));
+  const entries: readonly Entry[] = (verify?.[list] ?? []).map((entry) =>
+    Object.fromEntries(Object.entries(entry).filter(([, value]) => typeof value === "string")),
+  );
   const at = entries.findLastIndex((entry) =>
     Object.entries(key).every(([name, value]) => entry[name] === value),
   );
@@ -75,7 +85,8 @@ export function withReading(
   const entries: readonly object[] = verify?.[place.list] ?? [];
   const isWhole = place.fields.every(({ field }) => (values[field] ?? "").trim() !== "");
   const fields = Object.fromEntries(place.fields.map(({ field }) => [field, values[field] ?? ""]));
-  const kept = isWhole ? [{ ...place.key, ...fields }] : [];
+  const { madeFor } = place;
+  const kept = isWhole ? [{ ...place.key, ...fields, ...(madeFor === null ? {} : { madeFor }) }] : [];
   const next =
     at === -1 ? [...entries, ...kept] : [...entries.slice(0, at), ...kept, ...entries.slice(at + 1)];
   return withList(verify, place.list, next);
@@ -84,10 +95,37 @@ export function withReading(
 /** The gate's readings with one check confirmed, or no longer; what no check of the plan goes by is dropped. */
 export function withConfirmed(
   verify: VerifyFile | undefined,
-  { id, isMade, known }: { readonly id: string; readonly isMade: boolean; readonly known: readonly string[] },
+  { check, isMade, known }: Confirming,
 ): VerifyFile | undefined {
-  const others = (verify?.confirmed ?? []).filter((one) => one !== id && known.includes(one));
-  return withList(verify, "confirmed", isMade ? [...others, id] : others);
+  const { id } = check;
+  const idOf = (one: Confirmed): string => (typeof one === "string" ? one : one.check);
+  const others = (verify?.confirmed ?? []).filter((one) => idOf(one) !== id && known.includes(idOf(one)));
+  const madeFor = madeForOf(check);
+  const made = madeFor === null ? id : { check: id, madeFor };
+  return withList(verify, "confirmed", isMade ? [...others, made] : others);
+}
+
+interface Confirming {
+  readonly check: VerifyCheck;
+  readonly isMade: boolean;
+  /** Ids of all checks of the plan. */
+  readonly known: readonly string[];
+}
+
+/** The figures that a check hangs on, as a board file has them; null where it hangs on none. */
+function madeForOf({ madeFor }: VerifyCheck): MadeForFile | null {
+  if (madeFor === null) return null;
+  const { on, lengthM, widthM, depthM, baseM, cantRad } = madeFor;
+  const long = (name: string, valueM: number | null) =>
+    valueM === null ? {} : { [name]: formatQuantity(length(valueM, "fine"), "mm") };
+  return {
+    ...(on === null ? {} : { on }),
+    ...long("long", lengthM),
+    ...long("wide", widthM),
+    ...long("deep", depthM),
+    ...long("base", baseM),
+    ...(cantRad === null ? {} : { cant: formatQuantity(angle(cantRad, "fine"), "mm") }),
+  };
 }
 
 function withList(

@@ -29,10 +29,22 @@ export interface VerifyCheckPlan {
   readonly side: FinMark["side"] | null;
   /** Whether the gate waits for it; one that is not still holds it where it is out. */
   readonly required: boolean;
+  /** The figures that it is made for; where they change it has to be made again. Null where it hangs on none. */
+  readonly madeFor: MadeForPlan | null;
   readonly state: "open" | "good" | "out";
   readonly lengths: readonly LengthReadingPlan[];
   readonly angles: readonly AngleReadingPlan[];
   readonly correction: VerifyCorrectionPlan | null;
+}
+
+/** What a check hangs on; null what it does not hang on. Length, width and depth are the pocket's. */
+export interface MadeForPlan {
+  readonly on: Surface | null;
+  readonly lengthM: number | null;
+  readonly widthM: number | null;
+  readonly depthM: number | null;
+  readonly cantRad: number | null;
+  readonly baseM: number | null;
 }
 
 export interface LengthReadingPlan {

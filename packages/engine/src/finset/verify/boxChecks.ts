@@ -3,7 +3,8 @@ import { DEPTH_TOLERANCE_M, PROUD_M, type Surface } from "../../constants/finSet
 import { say } from "../../foundation/phrase";
 import { angle, length } from "../../foundation/quantity";
 import type { FinMark } from "../FinMark";
-import { buildReading, buildSeen, type CheckOf, type VerifyCheck } from "./VerifyCheck";
+import type { MadeFor } from "./MadeFor";
+import { buildReading, buildSeen, type CheckOf, takeReading, type VerifyCheck } from "./VerifyCheck";
 import type { BoxSettingPlan } from "./VerifyPlan";
 import { buildAngle, buildLength } from "./VerifyReading";
 import { findLatest, listFins, type VerifyRequest } from "./VerifyRequest";
@@ -45,20 +46,26 @@ export function buildBoxChecks(
   const fins = listFins(request.marks);
   const settingOf = (mark: FinMark) => settings.find(({ id }) => id === mark.id);
   return [
-    ...fins.map(({ fin }) =>
+    ...fins.map((mark) =>
       buildSeen(
         {
-          id: `dry-fit-${fin}`,
+          id: `dry-fit-${mark.fin}`,
           matter: "dry-fit",
           how: "Cut the pocket in scrap foam with the frame, bit and stop that will be used, and try the box in it.",
-          fin,
+          fin: mark.fin,
+          madeFor: { ...pocketOf(surface, settingOf(mark)), cantRad: mark.cantRad },
         },
         confirmed,
       ),
     ),
     ...fins.map((mark) => buildDepthCheck(request, { mark, surface, setting: settingOf(mark) })),
-    ...fins.map(({ fin }) => buildProudCheck(request, fin, surface)),
+    ...fins.map((mark) => buildProudCheck(request, { mark, surface, setting: settingOf(mark) })),
   ];
+}
+
+/** What a trial pocket is cut by. */
+function pocketOf(surface: Surface, setting: BoxSettingPlan | undefined): MadeFor {
+  return { on: surface, ...setting?.cutOut };
 }
 
 const SURFACES: Readonly<Record<Surface, string>> = {
@@ -94,17 +101,23 @@ function buildDepthCheck({ read }: VerifyRequest, { mark, surface, setting }: De
     matter: "depth-stop",
     how: HOW_FROM[surface],
     fin,
+    madeFor: { on: surface },
   };
   // Without a box there is no figure to hold it to, and it can only be seen.
   if (setting === undefined) return buildSeen(what, read.confirmed ?? []);
+  const { counts, stale } = takeReading(
+    what,
+    findLatest(read.depthStops, (stop) => stop.fin === fin),
+  );
   const reading = buildLength({
     id: "depth",
     targetM: setting.cutOut.depthM,
     toleranceM: DEPTH_TOLERANCE_M.value,
-    readM: findLatest(read.depthStops, (stop) => stop.fin === fin)?.depthM,
+    readM: counts?.depthM,
   });
   return buildReading(what, {
     lengths: [reading],
+    stale,
     cure: () => {
       const errorM = reading.errorM ?? 0;
       const foamM = setting.foamOverCutM;
@@ -120,21 +133,28 @@ function buildDepthCheck({ read }: VerifyRequest, { mark, surface, setting }: De
   });
 }
 
-function buildProudCheck({ read }: VerifyRequest, fin: string, surface: Surface): VerifyCheck {
-  const reading = buildLength({
-    id: "proud",
-    targetM: PROUD_M[surface].value,
-    toleranceM: DEPTH_TOLERANCE_M.value,
-    readM: findLatest(read.proud, (height) => height.fin === fin)?.heightM,
-  });
+function buildProudCheck({ read }: VerifyRequest, { mark, surface, setting }: DepthOf): VerifyCheck {
+  const { fin } = mark;
   const what: CheckOf = {
     id: `proud-${fin}`,
     matter: "proud",
     how: HOW_PROUD[surface],
     fin,
+    madeFor: pocketOf(surface, setting),
   };
+  const { counts, stale } = takeReading(
+    what,
+    findLatest(read.proud, (height) => height.fin === fin),
+  );
+  const reading = buildLength({
+    id: "proud",
+    targetM: PROUD_M[surface].value,
+    toleranceM: DEPTH_TOLERANCE_M.value,
+    readM: counts?.heightM,
+  });
   return buildReading(what, {
     lengths: [reading],
+    stale,
     cure: () => {
       const errorM = reading.errorM ?? 0;
       const readM = reading.readM ?? 0;
@@ -148,13 +168,14 @@ function buildProudCheck({ read }: VerifyRequest, fin: string, surface: Surface)
 
 /** Without a box the base itself has to lie on the bottom. */
 export function buildBaseChecks({ marks, read }: VerifyRequest): readonly VerifyCheck[] {
-  return listFins(marks).map(({ fin }) =>
+  return listFins(marks).map(({ fin, baseM, cantRad }) =>
     buildSeen(
       {
         id: `base-fits-${fin}`,
         matter: "base-fits",
         how: "Stand the fin on its marks against the cant block: its base lies on the bottom all along, or is scribed to it.",
         fin,
+        madeFor: { baseM, cantRad },
       },
       read.confirmed ?? [],
     ),

@@ -69,7 +69,7 @@ describe("the stop before the router", () => {
   });
 
   it("says how many checks are still to be made once the first is", () => {
-    const fins = tri({ confirmed: ["bottom-up"] });
+    const fins = tri({ confirmed: [{ check: "bottom-up" }] });
     expect(gate(fins)).toMatchObject({ verdict: "open", next: "nose-away" });
     expect(told(fins).map(({ text }) => text)).toEqual([
       "no cut yet: 19 of the checks before the router are still to be made, first nose-away",
@@ -102,6 +102,57 @@ describe("the stop before the router", () => {
     const fins = readAsPlanned(slab, tri(undefined, { set: [deep, centre] }));
     expect(gate(fins)).toMatchObject({ verdict: "blocked", next: null });
     expect(told(fins).map(({ code }) => code)).toEqual(["finset.verify-blocked"]);
+  });
+});
+
+describe("a check made for other figures", () => {
+  const made = readAsPlanned(slab, tri());
+  const stateOf = (fins: FinsInput, id: string) => gate(fins).checks.find((check) => check.id === id)?.state;
+  const withBox = (bigger: Partial<typeof box>): FinsInput => ({
+    ...made,
+    set: [{ ...front, box: { ...box, ...bigger } }, centre],
+  });
+
+  it("is made again where the box is another one", () => {
+    const fins = withBox({ lengthM: 0.15, widthM: 0.03 });
+    expect(gate(fins)).toMatchObject({ verdict: "open", next: "dry-fit-front" });
+    expect(stateOf(fins, "dry-fit-centre")).toBe("good");
+    expect(told(fins)[0]).toMatchObject({
+      code: "finset.verify-stale",
+      severity: "warning",
+      path: "finset.verify.checks[dry-fit-front]",
+      text: "Box tried on scrap, front: it was made for a pocket 121.0 mm long, now 153.0 mm; a pocket 24.0 mm wide, now 33.0 mm: make it again",
+    });
+  });
+
+  it("is made again where the surface or the cant is another one", () => {
+    expect(stateOf({ ...made, verify: { ...made.verify, on: "laminate" } }, "dry-fit-front")).toBe("open");
+    const leant = { ...made, set: [{ ...front, cantRad: 0.13 }, centre] };
+    expect(stateOf(leant, "dry-fit-front")).toBe("open");
+    expect(stateOf(leant, "bottom-up")).toBe("good");
+  });
+
+  it("counts for the figures that read the same", () => {
+    expect(gate(withBox({ lengthM: box.lengthM + 4e-5 })).verdict).toBe("go");
+  });
+
+  it("does not count where it is not said what for", () => {
+    const verify = { ...made.verify, confirmed: made.verify!.confirmed!.map(({ check }) => ({ check })) };
+    expect(stateOf({ ...made, verify }, "dry-fit-front")).toBe("open");
+    expect(told({ ...made, verify })[0]?.text).toContain("not said what figures");
+  });
+
+  it("is so for a stop and a height too, where they say what for", () => {
+    const depthStops = made.verify!.depthStops!.map((stop) => ({
+      ...stop,
+      madeFor: { on: "foam" as const },
+    }));
+    expect(stateOf({ ...made, verify: { ...made.verify, depthStops } }, "depth-stop-front")).toBe("open");
+    const proud = made.verify!.proud!.map((height) => ({
+      ...height,
+      madeFor: { on: "fill" as const, lengthM: 0.2, widthM: 0.024, depthM: 0.0187 },
+    }));
+    expect(stateOf({ ...made, verify: { ...made.verify, proud } }, "proud-front")).toBe("open");
   });
 });
 
@@ -181,10 +232,15 @@ describe("readings that can be held against nothing", () => {
       "fins.verify.depthStops[0]",
       "no number",
     ],
-    ["a check that there is not", { confirmed: ["nose-up"] }, "fins.verify.confirmed[0]", "no such check"],
+    [
+      "a check that there is not",
+      { confirmed: [{ check: "nose-up" }] },
+      "fins.verify.confirmed[0]",
+      "no such check",
+    ],
     [
       "a reading that is confirmed",
-      { confirmed: ["depth-stop-front"] },
+      { confirmed: [{ check: "depth-stop-front" }] },
       "fins.verify.confirmed[0]",
       "give its figure",
     ],

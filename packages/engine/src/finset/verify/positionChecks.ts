@@ -1,7 +1,8 @@
 import { buildSeen, type VerifyCheck } from "./VerifyCheck";
+import type { ConfirmedInput } from "./VerifyInput";
 
 /** How the board lies, before anything is measured: the mistake that cannot be undone is a hole on the wrong side. */
-export function buildPositionChecks(confirmed: readonly string[]): readonly VerifyCheck[] {
+export function buildPositionChecks(confirmed: readonly ConfirmedInput[]): readonly VerifyCheck[] {
   const seen = [
     { id: "bottom-up", matter: "bottom-up", how: "Lay the board on its deck." },
     {
@@ -19,7 +20,7 @@ export function buildPositionChecks(confirmed: readonly string[]): readonly Veri
 }
 
 /** The last thing before resin is poured. */
-export function buildTapeCheck(confirmed: readonly string[]): VerifyCheck {
+export function buildTapeCheck(confirmed: readonly ConfirmedInput[]): VerifyCheck {
   const how = "Tape the slots and screw holes of every box, so that no resin runs in.";
   return buildSeen({ id: "slots-taped", matter: "slots-taped", how }, confirmed);
 }

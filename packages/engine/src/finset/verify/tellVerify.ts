@@ -20,10 +20,17 @@ export function tellVerify({ plan, checks, input, boxes }: Told): readonly Findi
     ...checks.flatMap(({ plan: { id }, says }) =>
       says === null ? [] : [finding("warning", "finset.verify-out", `finset.verify.checks[${id}]`, says)],
     ),
+    ...checks.flatMap((check) => tellStale(check)),
     ...tellSurface(input, boxes),
     ...tellConfirmed(plan, input),
     tellVerdict(plan),
   ];
+}
+
+function tellStale({ plan: { id, title, fin }, stale }: VerifyCheck): readonly Finding[] {
+  if (stale === null) return [];
+  const says = say`${title}, ${fin ?? ""}: ${stale}`;
+  return [finding("warning", "finset.verify-stale", `finset.verify.checks[${id}]`, says)];
 }
 
 function tellSurface({ on }: VerifyInput, boxes: BoxTiming): readonly Finding[] {
@@ -34,7 +41,7 @@ function tellSurface({ on }: VerifyInput, boxes: BoxTiming): readonly Finding[] 
 }
 
 function tellConfirmed({ checks }: VerifyPlan, { confirmed = [] }: VerifyInput): readonly Finding[] {
-  return confirmed.flatMap((id, i) => {
+  return confirmed.flatMap(({ check: id }, i) => {
     const check = checks.find((one) => one.id === id);
     if (check?.kind === "check") return [];
     const says =

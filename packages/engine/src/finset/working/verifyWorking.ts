@@ -1,5 +1,5 @@
 import type { WorkingInput, WorkingTable } from "../../foundation/stage";
-import type { AngleReadingPlan, LengthReadingPlan, VerifyCheckPlan } from "../verify/VerifyPlan";
+import type { AngleReadingPlan, LengthReadingPlan, MadeForPlan, VerifyCheckPlan } from "../verify/VerifyPlan";
 import {
   angleIn,
   byId,
@@ -117,10 +117,28 @@ const readErrors = ({ lengths, angles }: VerifyCheckPlan): readonly WorkingInput
 const ofChange = (words: string, formula: string) =>
   explain(findCheck, { words, formula, inputs: readErrors });
 
+const hangsOn = (words: string, key: Exclude<keyof MadeForPlan, "on">) =>
+  explain((context, ids) => findCheck(context, ids)?.madeFor, {
+    words: `${words}: the check is made for it, and has to be made again where it changes.`,
+    formula: "as in the plan where the check is made",
+    inputs: (madeFor) => [
+      key === "cantRad" ? angleIn("planned", madeFor[key]) : lengthIn("planned", madeFor[key]),
+    ],
+  });
+
+const ofMadeFor: WorkingTable<FinsetContext> = {
+  "finset.verify.checks[].madeFor.lengthM": hangsOn("Length of the pocket", "lengthM"),
+  "finset.verify.checks[].madeFor.widthM": hangsOn("Width of the pocket", "widthM"),
+  "finset.verify.checks[].madeFor.depthM": hangsOn("Depth of the pocket", "depthM"),
+  "finset.verify.checks[].madeFor.cantRad": hangsOn("Cant of the fin", "cantRad"),
+  "finset.verify.checks[].madeFor.baseM": hangsOn("Base of the fin", "baseM"),
+};
+
 /** How the readings before the router, and what brings them right, come about. */
 export const verifyWorking: WorkingTable<FinsetContext> = {
   ...ofLengths,
   ...ofAngles,
+  ...ofMadeFor,
   "finset.verify.checks[].correction.alongM": ofChange(
     "Slide of the whole fin, positive towards the nose.",
     "−mean of the errors along",

@@ -7,6 +7,15 @@ export const GATE: Readonly<Record<string, string>> = {
     "der Tiefenanschlag für den Kasten der Finne {1} steht auf {2} ab {3} statt {4}: {5} {6} einstellen",
   "the {1} fin's box stands {2} {3} {4}, for {5} above it: set the depth stop {6} {7}":
     "der Kasten der Finne {1} steht {2} {3} {4} statt {5} darüber: den Tiefenanschlag {6} {7} einstellen",
+  "it is not said what figures it was made for, so it does not count: make it again for these":
+    "für welche Werte sie gemacht wurde, fehlt, also zählt sie nicht: mit diesen Werten noch einmal machen",
+  "it was made for {1}: make it again": "sie galt für {1}: noch einmal machen",
+  "{1}, now {2}": "{1}, jetzt {2}",
+  "a pocket {1} long, now {2}": "eine Tasche {1} lang, jetzt {2}",
+  "a pocket {1} wide, now {2}": "eine Tasche {1} breit, jetzt {2}",
+  "a pocket {1} deep, now {2}": "eine Tasche {1} tief, jetzt {2}",
+  "a base of {1}, now {2}": "eine Basis von {1}, jetzt {2}",
+  "a cant of {1}, now {2}": "einen Cant von {1}, jetzt {2}",
   "Bottom up": "Unterseite oben",
   "Nose away": "Nose von dir weg",
   "LEFT named": "LINKS benannt",
