@@ -65,6 +65,19 @@ describe("colour and drops", () => {
   });
 });
 
+describe("what would fit", () => {
+  it("is a narrower band, where at its middle the batch would lie spread in time", () => {
+    const layup = { ...makeLayup("polyester"), coats: [makeCoat("fill-deck", "fill", "polyester", 0.45)] };
+    const wayAt = (celsius: number) =>
+      buildMix(
+        { shop: { temperature: { dayK: kelvin(celsius), nightK: kelvin(celsius) } } },
+        layup,
+      ).findings.find(({ code }) => code === "mix.no-dose")?.text;
+    expect(wayAt(30)).toContain("timed in this shop");
+    expect(wayAt(45)).not.toContain("timed in this shop");
+  });
+});
+
 describe("a refused laminate", () => {
   it("is told by the smallest cup, not by the whole coat", () => {
     const layup = {

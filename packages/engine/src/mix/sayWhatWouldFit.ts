@@ -3,6 +3,7 @@ import { listPhrases } from "../foundation/listPhrases";
 import { type Phrase, say } from "../foundation/phrase";
 import { duration, fraction, mass, temperature } from "../foundation/quantity";
 import { S_PER_DAY } from "../foundation/units";
+import { LEAST_LOG_HALF } from "./bands";
 import { type CupTask, computeCupSplit } from "./computeCupSplit";
 import { computeSpreadS } from "./computeSpreadS";
 import { computeSpreadByS } from "./GelModel";
@@ -10,7 +11,9 @@ import type { ShopAir } from "./ShopAir";
 
 /** Why no cup of this coat stays open long enough, and what would: hands, a cooler hour, colder resin, another resin. */
 export function sayWhatWouldFit(task: CupTask, coat: string, air: ShopAir): Phrase {
-  const ways = [secondPerson(task), coolerHour(task, air), coolerResin(task)].filter((way) => way !== null);
+  const ways = [secondPerson(task), narrowerBand(task), coolerHour(task, air), coolerResin(task)].filter(
+    (way) => way !== null,
+  );
   const other = say`a slower resin or hardener`;
   return say`${whyNot(task, coat)} What would fit: ${listPhrases([...ways, other], "semicolon")}.`;
 }
@@ -39,6 +42,16 @@ function secondPerson(task: CupTask): Phrase | null {
   if (task.crew.people >= 2) return null;
   const helped = { ...task, crew: { ...task.crew, people: 2 } };
   return computeCupSplit(helped) === null ? null : say`a second person`;
+}
+
+/** Where only the width of the band refuses it: at the middle it would lie spread in time. */
+function narrowerBand(task: CupTask): Phrase | null {
+  const { model } = task;
+  if (model === null) return null;
+  const settled = { ...task, model: { ...model, logHalfBand: () => LEAST_LOG_HALF } };
+  return computeCupSplit(settled) === null
+    ? null
+    : say`two or three small cups timed in this shop, to narrow the band`;
 }
 
 function coolerHour(task: CupTask, air: ShopAir): Phrase | null {

@@ -131,6 +131,8 @@ export const MIX: Readonly<Record<string, string>> = {
     "bei {1} kann selbst die kleinste Dosis von {2} in {3} gelieren",
   "at {1} it may gel in {2}": "bei {1} kann er in {2} gelieren",
   "a second person": "ein zweiter Mensch",
+  "two or three small cups timed in this shop, to narrow the band":
+    "zwei oder drei kleine Becher in dieser Werkstatt stoppen, um die Spanne zu verengen",
   "resin and shop at {1}, {2} after the start of work": "Harz und Werkstatt bei {1}, {2} nach Arbeitsbeginn",
   "resin at {1} or cooler in a shop no warmer": "Harz bei {1} oder kühler in einer nicht wärmeren Werkstatt",
 };
