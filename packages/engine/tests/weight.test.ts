@@ -6,6 +6,7 @@ import type { LayupPlan } from "../src/layup/LayupPlan";
 import { buildWeight } from "../src/weight/buildWeight";
 import type { WeightPlan } from "../src/weight/WeightPlan";
 import { makeLensBoard } from "./fixtures/analyticShape";
+import stagesAndFloat from "./reference/weight/stagesAndFloat.json";
 import board from "./reference/weight/wholeBoard.json";
 
 describe("a 28 L board worked by hand", () => {
@@ -47,5 +48,32 @@ describe("a 28 L board worked by hand", () => {
     const { weight: boxed } = weigh(fins);
     expect(boxed.finishedKg).toBeGreaterThan(weight.finishedKg);
     expect(boxed.finishedKg).toBeLessThan(board.weighedRangeKg[1]!);
+  });
+});
+
+describe("the same board by stage, and afloat, worked by hand", () => {
+  const shape = makeLensBoard(board.body);
+  const layup = buildLayup({ glass: board.glass as GlassInput, blank: board.blank }, shape)
+    .value as LayupPlan;
+  const { expected, tolerance, riderKg } = stagesAndFloat;
+  const weigh = (order?: { readonly riderMassKg: number }) =>
+    buildWeight({ blank: board.blank, order }, shape, layup).value as WeightPlan;
+  const near = (value: number, truth: number) =>
+    expect(Math.abs(value / truth - 1)).toBeLessThanOrEqual(tolerance.relative);
+
+  it("grows coat by coat", () => {
+    const { stages } = weigh();
+    expect(stages.map(({ id }) => id)).toEqual(expected.stages.map(({ id }) => id));
+    expected.stages.forEach(({ massKg }, i) => {
+      near(stages[i]!.massKg, massKg);
+    });
+  });
+
+  it("pushes water aside, carries, and goes under a rider", () => {
+    const { float } = weigh({ riderMassKg: riderKg });
+    near(float.displacesKg, expected.displacesKg);
+    near(float.carriesKg, expected.carriesKg);
+    near(float.reserveKg ?? 0, expected.reserveKg);
+    expect(weigh().float.reserveKg).toBeNull();
   });
 });

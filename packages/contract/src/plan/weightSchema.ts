@@ -4,6 +4,22 @@ import type { Mirrors } from "./Mirrors";
 
 const number = z.number();
 
+const stage = z.object({ id: z.string(), massKg: number, massLowKg: number, massHighKg: number });
+
+const float = z.object({
+  waterDensityKgM3: number,
+  displacesKg: number,
+  displacesLowKg: number,
+  displacesHighKg: number,
+  carriesKg: number,
+  carriesLowKg: number,
+  carriesHighKg: number,
+  riderKg: number.nullable(),
+  reserveKg: number.nullable(),
+  reserveLowKg: number.nullable(),
+  reserveHighKg: number.nullable(),
+});
+
 const weight = z.object({
   foamKg: number,
   foamLowKg: number,
@@ -25,6 +41,8 @@ const weight = z.object({
   finishedHighKg: number,
   foamBy: z.enum(["scale", "volume"]),
   stringerVolumeM3: number,
+  stages: z.array(stage),
+  float,
 });
 
 export const weightSchema: Mirrors<NonNullable<Plan["weight"]>, typeof weight> = weight;

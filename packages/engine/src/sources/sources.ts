@@ -82,11 +82,13 @@ export const SOURCES = {
     confidence: "M",
   },
   "xps-bending-test": {
-    title: "published bending test of extruded polystyrene at 26, 32 and 49 kg/m³: 13 to 16, 19 to 20, 34 to 35 MPa",
+    title:
+      "published bending test of extruded polystyrene at 26, 32 and 49 kg/m³: 13 to 16, 19 to 20, 34 to 35 MPa",
     confidence: "C",
   },
   "hoff-wrinkling": {
-    title: "Hoff and Mautner 1945, wrinkling of a skin on foam: k 0.91 in theory, 0.5 as a knock-down (from memory)",
+    title:
+      "Hoff and Mautner 1945, wrinkling of a skin on foam: k 0.91 in theory, 0.5 as a knock-down (from memory)",
     confidence: "M",
   },
   "kaw-laminate": {
@@ -103,6 +105,14 @@ export const SOURCES = {
     confidence: "c",
   },
   "wood-memory": { title: "densities of seasoned wood, from memory", confidence: "M" },
+  archimedes: {
+    title: "Archimedes' principle: lift = density of the water × volume under it",
+    confidence: "D",
+  },
+  "sea-water-memory": {
+    title: "equation of state of sea water (UNESCO EOS-80): 1025 kg/m³ at salinity 35 and 20 °C, from memory",
+    confidence: "M",
+  },
   "plastics-memory": { title: "densities of engineering plastics, from memory", confidence: "M" },
   "kaw-mixture": {
     title: "rule of mixtures: Kaw, Mechanics of Composite Materials, ch. 3 (from memory)",

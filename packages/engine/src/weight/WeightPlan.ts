@@ -1,3 +1,5 @@
+import type { FloatPlan } from "./FloatPlan";
+
 /** What the board will weigh without fins, wax or leash, before sanding takes its share; each part with its band. */
 export interface WeightPlan {
   readonly foamKg: number;
@@ -23,4 +25,15 @@ export interface WeightPlan {
   /** Whether the foam's mass is the scale's, or volume times density. */
   readonly foamBy: "scale" | "volume";
   readonly stringerVolumeM3: number;
+  /** As shaped, then after each coat in the order of the work, cured; the last is the finished board. */
+  readonly stages: readonly WeightStagePlan[];
+  readonly float: FloatPlan;
+}
+
+export interface WeightStagePlan {
+  /** `blank`, then the id of the coat that was laid last. */
+  readonly id: string;
+  readonly massKg: number;
+  readonly massLowKg: number;
+  readonly massHighKg: number;
 }

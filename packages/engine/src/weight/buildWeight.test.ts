@@ -1,9 +1,11 @@
 import { describe, expect, it } from "vitest";
 import { makeHalfCylinder } from "../../tests/fixtures/analyticShape";
 import { buildLayup } from "../layup/buildLayup";
+import type { FittingsInput } from "../layup/FittingsInput";
 import type { BlankInput } from "../layup/GlassInput";
 import type { LayupPlan } from "../layup/LayupPlan";
 import { buildWeight } from "./buildWeight";
+import type { WeightPlan } from "./WeightPlan";
 
 const shape = makeHalfCylinder(1.5, 0.2);
 const glass = {
@@ -49,6 +51,47 @@ describe("the blank", () => {
     const paths = (blank: BlankInput) => weigh(blank).assumptions.map(({ path }) => path);
     expect(paths({ foam: "pu-48", stringer: { thicknessM: 0.004 } })).toContain("blank.stringer.wood");
     expect(paths({ foam: "pu-48" })).toContain("blank.stringer");
+  });
+});
+
+it("refuses a blank lighter than its stringer before there is any glass", () => {
+  const blank: BlankInput = { foam: "pu-48", stringer: { thicknessM: 0.004 }, shapedMassKg: 0.1 };
+  expect(buildWeight({ blank }, shape, null).findings.map(({ code }) => code)).toEqual([
+    "weight.shaped-mass",
+  ]);
+});
+
+describe("by stage", () => {
+  const fins: FittingsInput = {
+    arrangement: "single",
+    set: [{ fin: "centre", fromTailM: 0.2 }],
+    leashPlug: {},
+  };
+  const stagesWith = (boxes: NonNullable<FittingsInput["boxes"]>) => {
+    const boxed = buildLayup({ glass, blank: { foam: "pu-48" }, fins: { ...fins, boxes } }, shape)
+      .value as LayupPlan;
+    return buildWeight({ blank: { foam: "pu-48" }, fins: { boxes } }, shape, boxed).value as WeightPlan;
+  };
+
+  it.each([
+    ["before-glass", ["blank", "boxes", "leash-plug", "laminate-bottom"]],
+    ["after-laminate", ["blank", "laminate-bottom", "laminate-deck", "boxes", "leash-plug", "fill-bottom"]],
+    ["after-fill", ["blank", "laminate-bottom", "laminate-deck", "fill-bottom", "fill-deck", "boxes"]],
+  ] as const)("puts boxes where they go in: %s", (boxes, order) => {
+    expect(
+      stagesWith(boxes)
+        .stages.map(({ id }) => id)
+        .slice(0, order.length),
+    ).toEqual(order);
+  });
+
+  it("ends at the finished board, band and all, whatever the order", () => {
+    for (const boxes of ["before-glass", "after-laminate", "after-fill"] as const) {
+      const { stages, finishedKg, finishedLowKg, finishedHighKg } = stagesWith(boxes);
+      expect(stages.at(-1)?.massKg).toBeCloseTo(finishedKg, 12);
+      expect(stages.at(-1)?.massLowKg).toBeCloseTo(finishedLowKg, 12);
+      expect(stages.at(-1)?.massHighKg).toBeCloseTo(finishedHighKg, 12);
+    }
   });
 });
 

@@ -1,35 +1,38 @@
 import { SCALE_SPREAD_SHARE } from "../constants/scale";
+import { SEA_WATER_KG_M3 } from "../constants/seaWater";
 import { say } from "../foundation/phrase";
-import { fraction, mass } from "../foundation/quantity";
+import { density, fraction, mass } from "../foundation/quantity";
 import { type Assumption, type Finding, finding, type Stage } from "../foundation/stage";
 import { computeBand } from "../layup/computeBand";
-import type { BlankBoard } from "../layup/GlassInput";
 import type { LayupPlan } from "../layup/LayupPlan";
 import { findFoamIn } from "../materials/listBlanks";
 import type { BoardShape } from "../shape/BoardShape";
 import { assume } from "../sources/assume";
+import { computeFloat } from "./computeFloat";
 import { computeParts, sumParts, type WeightParts } from "./computeParts";
 import { computeProfileArea } from "./computeProfileArea";
+import { computeStages } from "./computeStages";
 import { listBase, listDrivers } from "./listDrivers";
 import { resolveStringer } from "./resolveStringer";
+import type { WeightBoard } from "./WeightBoard";
 import type { WeightBase, WeightDrivers, WeightValues } from "./WeightDrivers";
 import type { WeightPlan } from "./WeightPlan";
 
 /**
- * What the board will weigh, part by part, with a band of about 90 % from what its inputs spread. Without fins, wax and leash, and
- * before sanding takes its share. The weighed blank is used where there is one, else volume times density.
+ * What the board will weigh, part by part and after each coat, and whether it floats its rider, with a band of about 90 % from what its
+ * inputs spread. Without fins, wax and leash, and before sanding takes its share. The weighed blank is used where there is one,
+ * else volume times density.
  * @returns null with a note where shape or glass is not planned yet; null with a blocker where stringer or scale make no sense
  */
 export function buildWeight(
-  { blank, materials }: BlankBoard,
+  board: WeightBoard,
   shape: BoardShape | null,
   layup: LayupPlan | null,
 ): Stage<WeightPlan> {
+  const { blank, materials } = board;
   const foam = blank === undefined ? null : findFoamIn(materials, blank.foam);
-  if (blank === undefined || foam === null || shape === null || layup === null) {
-    const missing = shape === null ? "the shape" : layup === null ? "the glass" : "the blank's foam";
-    const waiting = finding("note", "weight.waits", "weight", say`the weight waits for ${missing}`);
-    return { value: null, findings: [waiting], assumptions: [] };
+  if (blank === undefined || foam === null || shape === null) {
+    return waitFor(shape === null ? "the shape" : layup === null ? "the glass" : "the blank's foam");
   }
   const stringer = resolveStringer(blank, materials);
   if (stringer.value === null) return { ...stringer, value: null };
@@ -37,20 +40,28 @@ export function buildWeight(
   const stringerKg = stringerVolumeM3 * stringer.value.woodDensityKgM3.value;
   const scale = checkScale(blank.shapedMassKg, stringerKg);
   if (scale.length > 0) return { value: null, findings: scale, assumptions: [] };
+  if (layup === null) return waitFor("the glass");
   const isWeighed = blank.shapedMassKg !== undefined;
-  const base = listBase({ stringerVolumeM3, isWeighed, layup });
-  const drivers = listDrivers({
-    foam,
-    stringer: stringer.value,
-    shapedMassKg: blank.shapedMassKg,
-    shape,
-    layup,
+  const given = { foam, stringer: stringer.value, shapedMassKg: blank.shapedMassKg, shape };
+  const reckon = (laid: LayupPlan) => ({
+    base: listBase({ stringerVolumeM3, isWeighed, layup: laid }),
+    drivers: listDrivers({ ...given, layup: laid }),
   });
+  const { base, drivers } = reckon(layup);
   return {
-    value: composePlan(base, drivers),
+    value: {
+      ...composeParts(base, drivers),
+      stages: computeStages(layup, board.fins?.boxes, reckon),
+      float: computeFloat(base, drivers, board.order?.riderMassKg),
+    },
     findings: stringer.findings,
     assumptions: [...stringer.assumptions, ...listLimits(layup, isWeighed)],
   };
+}
+
+function waitFor(missing: string): Stage<WeightPlan> {
+  const waiting = finding("note", "weight.waits", "weight", say`the weight waits for ${missing}`);
+  return { value: null, findings: [waiting], assumptions: [] };
 }
 
 /** The weighed blank against its stringer; `compareByWeight` holds it against the shape. */
@@ -61,7 +72,7 @@ function checkScale(shapedMassKg: number | undefined, stringerKg: number): Findi
   return [finding("blocker", "weight.shaped-mass", "blank.shapedMass", says)];
 }
 
-function composePlan(base: WeightBase, drivers: WeightDrivers): WeightPlan {
+function composeParts(base: WeightBase, drivers: WeightDrivers): Omit<WeightPlan, "stages" | "float"> {
   const bandOf = (pick: (parts: WeightParts) => number) =>
     computeBand<keyof WeightDrivers>({ ...drivers }, (values: WeightValues) =>
       pick(computeParts(base, values)),
@@ -115,5 +126,11 @@ function listLimits(layup: LayupPlan, isWeighed: boolean): Assumption[] {
     "boxes are described by footprint and depth only",
     "common-practice",
   );
-  return [sanding, ...(isWeighed ? [scale] : []), ...(layup.fittings.length > 0 ? [fittings] : [])];
+  const float = assume(
+    "weight.float",
+    say`sea water of ${density(SEA_WATER_KG_M3.value)}, the volume of the shaped blank`,
+    "left out: the skin's own thickness, fins, wax and leash, the wetsuit's mass and lift, the part of the rider that is under water, and the lift of a moving board",
+    SEA_WATER_KG_M3.source,
+  );
+  return [sanding, float, ...(isWeighed ? [scale] : []), ...(layup.fittings.length > 0 ? [fittings] : [])];
 }

@@ -25,7 +25,8 @@ const HALVINGS = 40;
 /**
  * Holds the scale against the tape: the blank's mass less its stringer over the foam's density, and what deck fullness
  * would make the shape hold as much. A finding to look at, never applied.
- * Returns null without finding where the blank was not weighed or its foam is not known.
+ * Returns null without finding where the blank was not weighed or its foam is not known, and where it is lighter than its
+ * stringer, which `buildWeight` refuses, with or without glass.
  */
 export function compareByWeight(
   { blank, materials }: BlankBoard,
@@ -38,12 +39,12 @@ export function compareByWeight(
   if (foam === null || stringer === null) return nothing;
   const stringerM3 = stringer.thicknessM * computeProfileArea(shape);
   const massKg = blank.shapedMassKg;
+  if (!(massKg > stringerM3 * stringer.woodDensityKgM3.value)) return nothing;
   const { value, low, high } = computeBand(
     { foamDensityKgM3: foam.densityKgM3, woodDensityKgM3: stringer.woodDensityKgM3 },
     ({ foamDensityKgM3, woodDensityKgM3 }) =>
       (massKg - stringerM3 * woodDensityKgM3) / foamDensityKgM3 + stringerM3,
   );
-  if (!(value > 0)) return nothing;
   const deckFullness = findFullness(shape, value);
   const agree =
     deckFullness === null

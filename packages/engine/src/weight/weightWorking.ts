@@ -5,20 +5,9 @@ import { count, density, fraction, length, mass, volume } from "../foundation/qu
 import type { Working, WorkingInput, WorkingTable } from "../foundation/stage";
 import { bandWorking } from "../layup/bandWorking";
 import type { BlankBoard } from "../layup/GlassInput";
-import type { LayupPlan } from "../layup/LayupPlan";
 import { findFoamIn, listWoods } from "../materials/listBlanks";
-import type { ShapePlan } from "../shape/ShapePlan";
-import type { WeightPlan } from "./WeightPlan";
-
-/** What `why` hands the weight's working: the plan and the board file it came from. */
-export interface WeightContext {
-  readonly plan: {
-    readonly weight: WeightPlan | null;
-    readonly layup: LayupPlan | null;
-    readonly shape: ShapePlan | null;
-  };
-  readonly board: BlankBoard;
-}
+import { floatWorking } from "./floatWorking";
+import type { WeightContext } from "./WeightContext";
 
 type Inputs = Working<WeightContext>["inputs"];
 
@@ -96,6 +85,13 @@ export const weightWorking: WorkingTable<WeightContext> = {
             { name: "fittings", value: mass(weight.fittingsKg) },
           ],
   }),
+  ...bandWorking<WeightContext>("weight.stages[].mass", "Kg", {
+    words: "the board after this coat, cured: blank, and the cloth, resin and fittings on it by then",
+    formula: "blank + Σ cloth + Σ kept resin + Σ fittings less their pockets, up to this coat",
+    sources: ["mass-balance"],
+    inputs: listStage,
+  }),
+  ...floatWorking,
   "weight.stringerVolumeM3": {
     words: "volume of the stringer: its thickness times the board's side area on the centreline",
     formula: "V = thickness × Σ thickness of the board × Δx",
@@ -109,6 +105,26 @@ export const weightWorking: WorkingTable<WeightContext> = {
     ],
   },
 };
+
+function listStage({ plan: { weight, layup } }: WeightContext, ids: readonly string[]): ReturnType<Inputs> {
+  const stages = weight?.stages ?? [];
+  const at = stages.findIndex(({ id }) => id === ids[0]);
+  const [before, stage] = [stages[at - 1], stages[at]];
+  const coat = layup?.coats.find(({ id }) => id === stage?.id);
+  if (stage === undefined || weight === null) return [];
+  if (before === undefined || coat === undefined || layup === null) {
+    return [
+      { name: "foam", value: mass(weight.foamKg) },
+      { name: "stringer", value: mass(weight.stringerKg) },
+    ];
+  }
+  const pieces = layup.pieces.filter((piece) => piece.coat === coat.id);
+  return [
+    { name: `after ${before.id}`, value: mass(before.massKg) },
+    { name: "resin kept", value: mass(coat.keptMassKg) },
+    ...pieces.map((piece): WorkingInput => ({ name: piece.id, value: mass(piece.clothMassKg) })),
+  ];
+}
 
 function listFoam({ plan: { weight, shape }, board }: WeightContext): ReturnType<Inputs> {
   if (weight === null || shape === null) return [];

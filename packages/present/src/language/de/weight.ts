@@ -24,4 +24,16 @@ export const WEIGHT: Readonly<Record<string, string>> = {
   "a stringer's thickness lies between nought and {1}; it is usually {2} to {3}":
     "die Dicke eines Stringers liegt zwischen null und {1}; üblich sind {2} bis {3}",
   "no wood was named": "kein Holz genannt",
+  "sea water of {1}, the volume of the shaped blank": "Meerwasser mit {1}, das Volumen des geshapten Blanks",
+  "left out: the skin's own thickness, fins, wax and leash, the wetsuit's mass and lift, the part of the rider that is under water, and the lift of a moving board":
+    "nicht gerechnet: Dicke der Haut, Finnen, Wachs und Leash, Masse und Auftrieb des Neoprens, der Teil des Fahrers unter Wasser und der Auftrieb in Fahrt",
+  part: "Teil",
+  "board after": "Board nach",
+  "Just under still sea water it pushes {1} of water aside, weighs {2} of that itself and carries {3} ({4} to {5}).":
+    "Knapp unter stillem Meerwasser verdrängt es {1} Wasser, wiegt davon selbst {2} und trägt {3} ({4} bis {5}).",
+  "A rider of {1} is {2} more than that: standing still, board and rider sink until so much of the rider is under water.":
+    "Ein Fahrer von {1} ist {2} schwerer als das: im Stand sinken Board und Fahrer, bis so viel vom Fahrer unter Wasser ist.",
+  "A rider of {1} leaves {2} in hand.": "Bei einem Fahrer von {1} bleiben {2} übrig.",
+  "Skin, fins, wetsuit and the lift of a moving board are left out.":
+    "Haut, Finnen, Neopren und der Auftrieb in Fahrt sind nicht gerechnet.",
 };
