@@ -1,4 +1,4 @@
-import { say } from "../foundation/phrase";
+import { type Phrase, say } from "../foundation/phrase";
 import { duration } from "../foundation/quantity";
 import { type Finding, finding } from "../foundation/stage";
 import type { Job } from "./Bench";
@@ -18,27 +18,23 @@ export function checkCalendar(job: Job, time: ShopTime): Finding[] {
 function checkWindow(job: Job, placed: Placed, { format }: ShopTime): Finding[] {
   if (!placed.isLate || placed.closesS === null) return [];
   const path = `calendar[${placed.id}]`;
+  if (!placed.isCoat) return [finding("warning", "calendar.window", path, sayWhyLate(job, placed, format))];
   const closes = format(placed.closesS);
-  if (placed.isCoat) {
-    const says = say`${placed.id} begins after ${closes}, when the coat below has stopped bonding: sand that dull first, ${duration(placed.sandFirstS)} are planned for it`;
-    return [finding("warning", "calendar.sand-first", path, says)];
-  }
-  const opens = format(placed.opensS);
-  if (placed.closesS < placed.opensS && job.placed.get(placed.opener ?? "")?.isFact !== true) {
-    const cold = say`${placed.id} is due in air too cold for the cloth to be cut while it is leathery: warm the shop`;
-    return [finding("warning", "calendar.window", path, cold)];
-  }
-  const says = say`${placed.id} is due from ${opens} to ${closes}, and the shop is shut: stay for it, open longer or warm the shop; past that the cloth must be ground off`;
-  return job.placed.get(placed.opener ?? "")?.isFact === true
-    ? [
-        finding(
-          "warning",
-          "calendar.window",
-          path,
-          say`${placed.id} was due from ${opens} to ${closes}: past that the cloth must be ground off`,
-        ),
-      ]
-    : [finding("warning", "calendar.window", path, says)];
+  const says = say`${placed.id} begins after ${closes}, when the coat below has stopped bonding: sand that dull first, ${duration(placed.sandFirstS)} are planned for it`;
+  return [finding("warning", "calendar.sand-first", path, says)];
+}
+
+/** Of laps that are cut too late: the air is too cold, it has happened, or the shop is shut. */
+function sayWhyLate(job: Job, { id, closesS }: Placed, format: ShopTime["format"]): Phrase {
+  const need = job.tasks.find((task) => task.id === id)?.needs.find(({ until }) => until === "trim");
+  const film = job.placed.get(need?.step ?? "")?.film;
+  const [opensS, untilS] = [film?.trim?.atS ?? job.resumeS, closesS ?? job.resumeS];
+  if (untilS < opensS)
+    return say`${id} is due in air too cold for the cloth to be cut while it is leathery: warm the shop`;
+  const [opens, closes] = [format(opensS), format(untilS)];
+  if (untilS < job.resumeS)
+    return say`${id} was due from ${opens} to ${closes}: past that the cloth must be ground off`;
+  return say`${id} is due from ${opens} to ${closes}, and the shop is shut: stay for it, open longer or warm the shop; past that the cloth must be ground off`;
 }
 
 function checkTape({ id, tape, film }: Placed, { format }: ShopTime): Finding[] {

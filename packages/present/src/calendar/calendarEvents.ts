@@ -3,6 +3,7 @@ import type { Reader } from "../language/Reader";
 import { tell } from "../language/tell";
 import { tellText } from "../language/tellText";
 import { asSentence } from "../words/asSentence";
+import { stepTitle } from "../words/stepTitle";
 
 type Entry = NonNullable<Plan["calendar"]>[number];
 type Moment = Entry["moments"][number];
@@ -52,7 +53,7 @@ function isOpen(at: string, { from, to }: ShopHours): boolean {
 }
 
 function titleOf(plan: Plan, step: string, reader: Reader): string {
-  return tellText(plan.steps?.find(({ id }) => id === step)?.title ?? step, reader);
+  return stepTitle(plan.steps?.find(({ id }) => id === step)?.title ?? step, reader);
 }
 
 function stepEvents(plan: Plan, entry: Entry, reader: Reader): CalendarEvent[] {

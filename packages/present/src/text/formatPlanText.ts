@@ -2,6 +2,7 @@ import type { Plan } from "@lapline/engine";
 import type { Reader } from "../language/Reader";
 import { tell } from "../language/tell";
 import { tellPhrase } from "../language/tellPhrase";
+import { wallTimeWords } from "../words/wallTimeWords";
 import { assumptionsBlock } from "./assumptionsBlock";
 import type { Block } from "./Block";
 import { calendarBlock } from "./calendarBlock";
@@ -65,13 +66,18 @@ function missingLines(plan: Plan, stage: "sanding", reader: Reader): readonly st
   return sayWhyMissing(plan, stage, reader).flatMap((reason) => wrapText(reason, { indent: 2, hanging: 4 }));
 }
 
+function sayWhen(wallTime: string, reader: Reader): string {
+  const { day, clock } = wallTimeWords(wallTime, reader);
+  return `${day}, ${clock}`;
+}
+
 /** Whether the board may go into the water, and what is still open. */
 function waterBlock({ water }: Plan, reader: Reader): Block {
   const t = tell(reader);
   const lines = [
     water.ready ? t`Ready for water.` : t`Not ready for water.`,
     ...water.says.map((reason) => `- ${tellPhrase(reason, reader)}`),
-    ...(water.firstSurfAt === null ? [] : [t`First surf: ${water.firstSurfAt}`]),
+    ...(water.firstSurfAt === null ? [] : [t`First surf: ${sayWhen(water.firstSurfAt, reader)}`]),
   ];
   return {
     title: t`SEAL AND WATER`,

@@ -1,7 +1,7 @@
 import { duration, type Plan } from "@lapline/engine";
 import type { Reader } from "../language/Reader";
 import { tell } from "../language/tell";
-import { tellText } from "../language/tellText";
+import { stepTitle } from "./stepTitle";
 import { wallTimeWords } from "./wallTimeWords";
 
 type Entry = NonNullable<Plan["calendar"]>[number];
@@ -54,7 +54,7 @@ function sittingLines(plan: Plan, entry: Entry, reader: Reader): TimedLine[] {
   return rest.map(({ startsAt, endsAt }, i) => {
     const [from, to] = [wallTimeWords(startsAt, reader), wallTimeWords(endsAt, reader)];
     const isLast = i === rest.length - 1;
-    const words = i === 0 ? tellText(title, reader) : t`${tellText(title, reader)}, go on`;
+    const words = i === 0 ? stepTitle(title, reader) : t`${stepTitle(title, reader)}, go on`;
     return {
       at: startsAt,
       line: {
