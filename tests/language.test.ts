@@ -8,6 +8,7 @@ const TRANSLATED = [
   "packages/engine/src/constants",
   "packages/engine/src/finset",
   "packages/engine/src/layup",
+  "packages/engine/src/mix",
   "packages/engine/src/shape",
   "packages/engine/src/steps",
   "packages/engine/src/survey",

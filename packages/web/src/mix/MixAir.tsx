@@ -1,19 +1,23 @@
-import { duration, flow, mass, type Plan } from "@lapline/engine";
+import { type Finding, flow, type Plan } from "@lapline/engine";
 import { worstVapour } from "@lapline/present";
+import { FindingTape } from "../board/FindingTape";
 import { Amount } from "../shared/Amount";
 
+interface MixAirProps {
+  readonly mix: NonNullable<Plan["mix"]>;
+  readonly findings: readonly Finding[];
+}
+
 /** What the worst coat gives off about its gel, and the fresh air that it would take for each published limit. */
-export function MixAir({ mix }: { mix: NonNullable<Plan["mix"]> }) {
+export function MixAir({ mix, findings }: MixAirProps) {
   const worst = worstVapour(mix);
   if (worst === null) return null;
-  const { id, vapour } = worst;
+  const { vapour } = worst;
+  const told = findings.find(({ code }) => code === "mix.vapour");
   return (
     <div className="mix-air">
       <h3>Air about the gel</h3>
-      <p>
-        {id.replaceAll("-", " ")} gives off about <Amount of={mass(vapour.styreneKg)} /> of styrene in{" "}
-        <Amount of={duration(vapour.overS)} />.
-      </p>
+      {told !== undefined && <FindingTape finding={told} />}
       <table>
         <caption>Fresh air that would keep the shop at a published limit</caption>
         <thead>
@@ -35,10 +39,6 @@ export function MixAir({ mix }: { mix: NonNullable<Plan["mix"]> }) {
           ))}
         </tbody>
       </table>
-      <p className="quiet">
-        Limits differ by country and change. Not a compliance calculation: the safety data sheet, local codes
-        and licensed practice decide.
-      </p>
     </div>
   );
 }

@@ -5,8 +5,9 @@ import { GelPoints } from "./GelPoints";
 import { MixAir } from "./MixAir";
 import { SunTimes } from "./SunTimes";
 
-/** Stands beside the crossed cup that it refuses. */
-const isPlaced = ({ code }: Finding) => code === "mix.no-dose";
+/** Stands elsewhere in the part: beside the crossed cup, under each cup's clock, over the air that it would take. */
+const PLACED = ["mix.no-dose", "mix.heat", "mix.vapour"];
+const isPlaced = ({ code }: Finding) => PLACED.includes(code);
 
 /** Cups in the order they are used: what goes in, how long there is, and when the film is ready for what comes next. */
 export function MixPart({ plan }: { plan: Plan }) {
@@ -28,7 +29,7 @@ export function MixPart({ plan }: { plan: Plan }) {
           {mix.resins.map((resin) => (
             <SunTimes key={resin.id} resin={resin} />
           ))}
-          <MixAir mix={mix} />
+          <MixAir mix={mix} findings={plan.findings} />
         </>
       )}
     </PartSection>

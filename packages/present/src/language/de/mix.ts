@@ -90,6 +90,11 @@ export const MIX: Readonly<Record<string, string>> = {
     "die Liste der Temperaturen endet, bevor {1} hart ist: Zeiten dahinter werden nicht genannt; die folgenden Tage ergänzen",
   "the fingertips say that {1} takes {2} of the model's time, further off than resins differ: look at the dose that was weighed, the shop's temperature and the times in the record":
     "nach den Fingerproben braucht {1} {2} der Zeit des Modells, weiter weg, als Harze sich unterscheiden: gewogene Dosis, Temperatur der Werkstatt und Zeiten im Protokoll prüfen",
+  "recoat until": "neue Schicht bis",
+  full: "ganz hart",
+  "{1} at {2}": "{1} bei {2}",
+  "{1} at {2}: read it again": "{1} bei {2}: noch einmal ablesen",
+  "No cup can be mixed as things are.": "So kann kein Becher gemischt werden.",
   "no cup was measured": "kein Becher wurde gemessen",
   "a cup left standing as a cylinder as tall as it is wide, cooled by still air":
     "ein stehender Becher als Zylinder, so hoch wie breit, von ruhender Luft gekühlt",
