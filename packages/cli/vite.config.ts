@@ -4,9 +4,12 @@ import { defineConfig } from "vite";
 export default defineConfig({
   ssr: { noExternal: true },
   build: {
-    ssr: "src/main.ts",
+    ssr: true,
     target: "node20",
     emptyOutDir: false,
-    rollupOptions: { output: { chunkFileNames: "[name].js" } },
+    rollupOptions: {
+      input: { main: "src/main.ts", nestWorker: "src/cut/nestWorker.ts" },
+      output: { entryFileNames: "[name].js", chunkFileNames: "[name].js" },
+    },
   },
 });

@@ -18,7 +18,7 @@ export interface CommandWords {
 /** One of the words after `lapline`. */
 export interface Command {
   readonly name: string;
-  /** The words it needs, in order. */
+  /** The words it needs, in order; of the last there may be more where it ends in three dots: `FILE...`. */
   readonly needs: readonly string[];
   readonly says: string;
   readonly options: Readonly<Record<string, CommandOption>>;

@@ -6,6 +6,8 @@ export interface Terminal {
   print(text: string): void;
   /** Messages. */
   tell(text: string): void;
+  /** A line that each next one takes the place of, on a terminal where somebody watches; nothing clears it. */
+  showProgress?(text: string): void;
   /** The moment, for what is dated; nothing below the commands asks for it. */
   now(): Date;
   /** Resolves when the person asks the program to stop. */

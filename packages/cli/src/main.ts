@@ -17,6 +17,9 @@ const terminal: Terminal = {
   input: process.stdin,
   print: (text) => process.stdout.write(endLine(text)),
   tell: (text) => process.stderr.write(endLine(text)),
+  ...(process.stderr.isTTY
+    ? { showProgress: (text: string) => process.stderr.write(`\r\u001b[K${text}`) }
+    : {}),
   now: () => new Date(),
   stopAsked: () =>
     new Promise((resolve) => {

@@ -67,6 +67,7 @@ function refuseWrongCount(command: Command, given: readonly string[]): void {
   const usage = `Usage: lapline ${[command.name, ...command.needs].join(" ")}`;
   const missing = command.needs[given.length];
   if (missing !== undefined) throw new RefusedError(`lapline ${command.name} needs ${missing}. ${usage}`);
+  if (command.needs.at(-1)?.endsWith("...")) return;
   const extra = given[command.needs.length];
   if (extra !== undefined) throw new RefusedError(`${JSON.stringify(extra)} is one word too many. ${usage}`);
 }

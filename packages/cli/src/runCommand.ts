@@ -3,6 +3,7 @@ import type { Command } from "./Command";
 import { calendarCommand } from "./commands/calendarCommand";
 import { checkCommand } from "./commands/checkCommand";
 import { csvCommand } from "./commands/csvCommand";
+import { cutCommand } from "./commands/cutCommand";
 import { demoCommand } from "./commands/demoCommand";
 import { meshCommand } from "./commands/meshCommand";
 import { planCommand } from "./commands/planCommand";
@@ -22,6 +23,7 @@ const COMMANDS: readonly Command[] = [
   whyCommand,
   templateCommand,
   sheetCommand,
+  cutCommand,
   calendarCommand,
   meshCommand,
   csvCommand,

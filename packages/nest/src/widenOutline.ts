@@ -38,7 +38,7 @@ function inflate(points: Points, byM: number): Points {
 }
 
 /** Andrew's monotone chain, counter-clockwise. */
-export function findHull(points: Points): Array<readonly [number, number]> {
+function findHull(points: Points): Array<readonly [number, number]> {
   const sorted = [...points].sort(([ax, ay], [bx, by]) => ax - bx || ay - by);
   const half = (order: Points) => {
     const chain: Array<readonly [number, number]> = [];

@@ -27,7 +27,7 @@ const toPolygon = (points: readonly At[]): Polygon => [
 ];
 
 /** Area that two outlines share, by a clipping library that the search does not use (Martinez, Rueda and Feito's sweep). */
-export function sharedAreaM2(a: readonly At[], b: readonly At[]): number {
+function sharedAreaM2(a: readonly At[], b: readonly At[]): number {
   return intersection(toPolygon(a), toPolygon(b)).reduce(
     (sum, [outer = [], ...holes]) =>
       sum + ringArea(outer) - holes.reduce((holeSum, hole) => holeSum + ringArea(hole), 0),

@@ -44,6 +44,7 @@ function layupOf(given: readonly Given[], hangsM = 0): LayupPlan {
     return {
       id,
       face: "deck",
+      coat: "laminate-deck",
       cloth,
       pattern: id,
       lengthM: hung,

@@ -54,7 +54,7 @@ export function layOnRoll(
   return describe(cuts);
 }
 
-export const lengthOf = ({ outline, hangsM }: WayToLie): number => outline.lengthM + 2 * hangsM;
+const lengthOf = ({ outline, hangsM }: WayToLie): number => outline.lengthM + 2 * hangsM;
 
 function shortestWay({ ways }: PieceToLay, rollWidthM: number): WayToLie {
   const fitting = ways.filter(({ outline }) => outline.widthM <= rollWidthM + SLACK_M);

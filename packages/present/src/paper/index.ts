@@ -1,6 +1,7 @@
 export type { JobSheetRequest } from "./jobsheet/JobSheetRequest";
 export { jobSheetPdf } from "./jobsheet/jobSheetPdf";
 export { labelsPdf } from "./jobsheet/labelsPdf";
+export { type LayPaper, layPdf, laySvg } from "./layPaper";
 export type { MadeOn } from "./MadeOn";
 export type { PaperName } from "./sheet/PaperSize";
 export type { RulerReads } from "./sheet/RulerReads";
