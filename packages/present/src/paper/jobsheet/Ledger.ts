@@ -43,6 +43,11 @@ export class Ledger {
     return this.keep(path, this.format(path, grain, size).replace(/ (in|mm)$/, ""));
   }
 
+  /** A mass as the shop's scale shows it, without pounds beside it. */
+  onScale(path: string): string {
+    return this.keep(path, this.format(path, "normal", false).replace(/ \([^)]*\)$/, ""));
+  }
+
   /** A name or a sentence that the plan holds as plain text. */
   words(path: string): string {
     const value = this.read(path);

@@ -20,12 +20,20 @@ export interface TextPlace {
  * as its empty box.
  */
 export class Typesetter {
+  /** Widths at an em of one, since a text is measured again for every way of laying out a page. */
+  private readonly known = new Map<string, number>();
+
   constructor(private readonly document: PDFKit.PDFDocument) {
     for (const weight of [400, 600] as const) document.registerFont(nameOf(weight), readPaperFont(weight));
   }
 
   widthMm(text: string, style: TextStyle): number {
-    return this.choose(style).widthOfString(withFractionBars(text));
+    const { weight, sizeMm } = style;
+    const key = `${weight} ${text}`;
+    const emWidth =
+      this.known.get(key) ?? this.choose({ weight, sizeMm: 1 }).widthOfString(withFractionBars(text));
+    this.known.set(key, emWidth);
+    return emWidth * sizeMm;
   }
 
   set(text: string, style: TextStyle, { at, anchor, turnRad = 0 }: TextPlace): void {

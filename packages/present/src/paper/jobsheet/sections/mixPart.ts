@@ -34,7 +34,7 @@ const coatName = (id: string, { reader }: SheetContext): string => nameWords(id,
 function cupTable({ coats }: Mix, context: SheetContext): FlowPiece {
   const { plan, ledger, t, type, widthMm } = context;
   const hasWax = coats.some(({ cups }) => cups.some(({ waxVolumeM3 }) => waxVolumeM3 > 0));
-  const stays = (id: string) => plan.layup?.coats.some((coat) => coat.id === id) === true;
+  const isStage = (id: string) => plan.weight?.stages.some((stage) => stage.id === id) === true;
   const hasDrops = coats.some(({ cups }) => cups.some(({ hardenerDrops }) => hardenerDrops !== null));
   const rows = coats.flatMap((coat) => {
     let first = 0;
@@ -52,7 +52,7 @@ function cupTable({ coats }: Mix, context: SheetContext): FlowPiece {
         ...(hasDrops ? [cup.hardenerDrops === null ? "–" : show("hardenerDrops")] : []),
         ...(hasWax ? [cup.waxVolumeM3 > 0 ? show("waxVolumeM3") : "–"] : []),
         isFirst && coat.clock !== null ? ledger.show(`mix.coats[${coat.id}].clock.spreadByS`) : "",
-        isFirst && stays(coat.id) ? ledger.show(`layup.coats[${coat.id}].keptMassKg`) : "",
+        isFirst && isStage(coat.id) ? ledger.onScale(`weight.stages[${coat.id}].massKg`) : "",
         "",
       ];
     });
@@ -68,8 +68,8 @@ function cupTable({ coats }: Mix, context: SheetContext): FlowPiece {
         ...(hasDrops ? [{ head: t`or drops`, kind: "figure" } as const] : []),
         ...(hasWax ? [{ head: t`wax solution`, kind: "figure" } as const] : []),
         { head: t`spread by`, kind: "act" },
-        { head: t`stays on`, kind: "figure" },
-        { head: t`board weighs`, kind: "blank", leastMm: 22 },
+        { head: t`should then weigh`, kind: "figure" },
+        { head: t`board weighs`, kind: "blank", leastMm: 20 },
       ],
       rows,
     },

@@ -7,7 +7,7 @@ import { missingPieces } from "./missingPieces";
 
 const BESIDE_MM = 6;
 
-/** What each part weighs by the plan, and blanks for what the scale says; after each coat they stand at its step. */
+/** What each part weighs by the plan, and blanks for what the scale says; after each coat they stand with its cups. */
 export function weightPart(context: SheetContext): SheetPart {
   const { plan, t, widthMm } = context;
   const heading = tapeHeading(t`Weight`, context);
