@@ -15,5 +15,7 @@ export interface ShopInput {
   readonly experience?: "first" | "some" | "trade";
   /** The builder's own count of drops of hardener in a millilitre. */
   readonly dropsPerMl?: number;
+  /** The smallest step that the scale for boards shows. */
+  readonly scaleStepKg?: number;
   readonly rolls?: Readonly<Record<string, { readonly widthM?: number; readonly price?: number }>>;
 }

@@ -1,5 +1,4 @@
 import { STYRENE, STYRENE_LIMITS } from "../constants/styrene";
-import { listPhrases } from "../foundation/listPhrases";
 import { say } from "../foundation/phrase";
 import { duration, flow, fraction, mass, temperature } from "../foundation/quantity";
 import { type Finding, finding } from "../foundation/stage";
@@ -48,15 +47,11 @@ function checkColour(coats: readonly MixCoatPlan[]): Finding[] {
 /** A film whose end lies behind the last temperature given. */
 function checkListEnd(coats: readonly MixCoatPlan[], air: ShopAir): Finding[] {
   if (!air.endsSoon) return [];
-  const open = coats.filter(
+  const isOpen = coats.some(
     ({ clock }) => clock !== null && (clock.sandableS === null || clock.fullS === null),
   );
-  if (open.length === 0) return [];
-  const which = listPhrases(
-    open.map(({ id }) => say`${id}`),
-    "comma",
-  );
-  const says = say`the list of temperatures ends before ${which} is hard: times behind its end are not told; add the days that follow`;
+  if (!isOpen) return [];
+  const says = say`the list of temperatures ends before every film is hard: times behind its end are not told; add the days that follow`;
   return [finding("note", "mix.list-ends", "shop.temperature", says)];
 }
 

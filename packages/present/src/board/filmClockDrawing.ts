@@ -51,7 +51,7 @@ export function filmClockDrawing(
         items: rows.flatMap((row, i) => {
           const middle = (i + 1) * rowMm - ROW_MM / 2;
           const nameAt = isNarrow
-            ? { x: 1, y: middle - BAR_MM / 2 - textMm * 0.35 }
+            ? { x: 2, y: middle - BAR_MM / 2 - textMm * 0.35 }
             : { x: 0, y: middle + textMm * 0.35 };
           return rowItems(row, { at, middle, nameAt, textMm });
         }),

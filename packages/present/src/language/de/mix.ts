@@ -86,8 +86,8 @@ export const MIX: Readonly<Record<string, string>> = {
     "{1} gibt in {3} um das Gelieren etwa {2} Styrol ab: {4} Frischluft für {5} ppm ({6}); veröffentlichte Grenzwerte reichen von {7} bis {8} ppm, sind von Land zu Land verschieden und ändern sich. Ab {9} der Luft brennt es. Das ist kein Nachweis: Sicherheitsdatenblatt, örtliche Vorschriften und Fachleute entscheiden",
   "{1} is coloured: stir {2} of tint into {3} of resin as one master batch, weigh the {4} cups from it, and only then dose each cup; coloured cup by cup they never match":
     "{1} ist gefärbt: {2} Farbe in {3} Harz als einen Stammansatz einrühren, die {4} Becher daraus abwiegen und erst dann jeden Becher dosieren; einzeln gefärbt passen sie nie zusammen",
-  "the list of temperatures ends before {1} is hard: times behind its end are not told; add the days that follow":
-    "die Liste der Temperaturen endet, bevor {1} hart ist: Zeiten dahinter werden nicht genannt; die folgenden Tage ergänzen",
+  "the list of temperatures ends before every film is hard: times behind its end are not told; add the days that follow":
+    "die Liste der Temperaturen endet, bevor jeder Film hart ist: Zeiten dahinter werden nicht genannt; die folgenden Tage ergänzen",
   "the fingertips say that {1} takes {2} of the model's time, further off than resins differ: look at the dose that was weighed, the shop's temperature and the times in the record":
     "nach den Fingerproben braucht {1} {2} der Zeit des Modells, weiter weg, als Harze sich unterscheiden: gewogene Dosis, Temperatur der Werkstatt und Zeiten im Protokoll prüfen",
   "recoat until": "neue Schicht bis",
