@@ -63,7 +63,9 @@ export function readShopTime(shop: ShopInput, recorded: readonly string[]): Shop
 function rememberTexts(format: (timeS: number) => string): (timeS: number) => string {
   const known = new Map<number, string>();
   return (timeS) => {
-    const text = known.get(timeS) ?? format(timeS);
+    const before = known.get(timeS);
+    if (before !== undefined) return before;
+    const text = format(timeS);
     known.set(timeS, text);
     return text;
   };

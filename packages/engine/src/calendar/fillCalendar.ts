@@ -22,12 +22,11 @@ export interface Filled {
  * @param jobs with what has happened already placed
  */
 export function fillCalendar(shop: Shop, jobs: readonly Job[]): Filled {
-  const behind = jobs.map(({ tasks }) => computeBehind(tasks));
   let states: readonly Filled[] = [{ shop, jobs }];
   let ended: readonly Filled[] = states;
   while (states.length > 0) {
     ended = states;
-    states = keepHopeful(keepBest(states.flatMap(goOn)), behind);
+    states = keepHopeful(keepBest(states.flatMap(goOn)));
   }
   return ended.reduce((best, next) => (isSooner(next, best) ? next : best));
 }
@@ -86,10 +85,9 @@ function isNowhereLater(a: Filled, b: Filled): boolean {
   );
 }
 
-type Behind = readonly ReadonlyMap<string, number>[];
-
-function keepHopeful(states: readonly Filled[], behind: Behind): readonly Filled[] {
+function keepHopeful(states: readonly Filled[]): readonly Filled[] {
   if (states.length <= CALENDAR.orders.value) return states;
+  const behind = states[0]!.jobs.map(({ tasks }) => computeBehind(tasks));
   const hope = new Map(states.map((state) => [state, endS(state, (i, id) => behind[i]?.get(id) ?? 0)]));
   return states.toSorted((a, b) => hope.get(a)! - hope.get(b)!).slice(0, CALENDAR.orders.value);
 }

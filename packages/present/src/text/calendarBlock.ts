@@ -22,8 +22,8 @@ export function calendarBlock(plan: Plan, reader: Reader): Block {
 
 function lineOf({ clock, words, more, done }: CalendarLine): readonly string[] {
   const text = [words, ...more].join("; ");
-  return wrapText(`${done ? "[x]" : "[ ]"} ${clock.padEnd(CLOCK_WIDTH)}${text}`, { indent: 2, hanging: 21 });
+  return wrapText(`${done ? "[x]" : "[ ]"} ${clock.padEnd(CLOCK_WIDTH)}${text}`, { indent: 2, hanging: 22 });
 }
 
-/** `09:00 to 09:45` and a space. */
-const CLOCK_WIDTH = 15;
+/** `09:00 bis 09:45` and a space. */
+const CLOCK_WIDTH = 16;
