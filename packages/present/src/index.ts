@@ -32,12 +32,22 @@ export { checkName, readingWords, verdictWords } from "./words/checkWords";
 export { correctionWords } from "./words/correctionWords";
 export { type CutStep, cutSteps } from "./words/cutWords";
 export { finName } from "./words/finName";
+export { formatDiagonalWorth } from "./words/formatDiagonalWorth";
+export { formatDifference } from "./words/formatDifference";
 export { formatTapeLength } from "./words/formatTapeLength";
 export { formatTolerance } from "./words/formatTolerance";
 export { groupCups } from "./words/groupCups";
 export { hardenerAmounts } from "./words/hardenerAmounts";
+export {
+  comparisonLimits,
+  cuttingSentence,
+  notchSentences,
+  scheduleLayers,
+  scheduleName,
+} from "./words/layupWords";
 export { readNoLoadS } from "./words/readNoLoadS";
 export { setOutWords } from "./words/setOutWords";
+export { skinGroups } from "./words/skinGroups";
 export { sortFindings } from "./words/sortFindings";
 export { type CautionsHere, stepCautions } from "./words/stepCautions";
 export { type StepWait, stepWaits } from "./words/stepWaits";

@@ -9,6 +9,7 @@ import "./build-line.css";
 import "./survey.css";
 import "./board.css";
 import "./fins.css";
+import "./glass.css";
 import "./gate.css";
 import "./mix.css";
 import { StrictMode } from "react";

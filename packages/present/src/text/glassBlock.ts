@@ -1,8 +1,15 @@
-import { area, length, mass, type Plan } from "@lapline/engine";
+import { area, arealMass, count, fraction, length, mass, type Plan } from "@lapline/engine";
 import type { Reader } from "../language/Reader";
 import { showQuantity } from "../language/showQuantity";
 import { tell } from "../language/tell";
 import { tellText } from "../language/tellText";
+import {
+  comparisonLimits,
+  cuttingSentence,
+  notchSentences,
+  scheduleLayers,
+  scheduleName,
+} from "../words/layupWords";
 import { skinGroups } from "../words/skinGroups";
 import type { Block } from "./Block";
 import { type Column, formatTable } from "./formatTable";
@@ -14,15 +21,21 @@ type Layup = NonNullable<Plan["layup"]>;
 const words = (head: string): Column => ({ head, align: "left" });
 const figure = (head: string): Column => ({ head, align: "right" });
 
-/** Cloth pieces, resin by coat, and how thick the skin comes out. */
+/** Cloth pieces and how they are cut, resin by coat and its terms, the skin by zone, and schedules side by side. */
 export function glassBlock(plan: Plan, reader: Reader): Block {
   const t = tell(reader);
   const { layup } = plan;
-  const lines =
-    layup === null
-      ? sayWhyMissing(plan, "layup", reader).flatMap((reason) => wrapText(reason, { indent: 2 }))
-      : [...pieceTable(layup, reader), "", ...coatTable(layup, reader), "", ...zoneTable(layup, reader)];
-  return { title: t`GLASS`, lines };
+  if (layup === null) {
+    const reasons = sayWhyMissing(plan, "layup", reader);
+    return { title: t`GLASS`, lines: reasons.flatMap((reason) => wrapText(reason, { indent: 2 })) };
+  }
+  const parts = [
+    [...pieceTable(layup, reader), ...cuttingLines(layup, reader)],
+    [...coatTable(layup, reader), ...termLines(layup, reader)],
+    zoneTable(layup, reader),
+    comparisonTable(layup, reader),
+  ].filter((part) => part.length > 0);
+  return { title: t`GLASS`, lines: parts.flatMap((part, i) => (i === 0 ? part : ["", ...part])) };
 }
 
 function pieceTable(layup: Layup, reader: Reader): readonly string[] {
@@ -49,6 +62,12 @@ function pieceTable(layup: Layup, reader: Reader): readonly string[] {
   );
 }
 
+function cuttingLines(layup: Layup, reader: Reader): readonly string[] {
+  return [cuttingSentence(layup, reader), ...notchSentences(layup, reader)].flatMap((line) =>
+    wrapText(line, { indent: 2, hanging: 4 }),
+  );
+}
+
 function coatTable(layup: Layup, reader: Reader): readonly string[] {
   const t = tell(reader);
   const show = (valueKg: number): string => showQuantity(mass(valueKg), reader);
@@ -65,17 +84,59 @@ function coatTable(layup: Layup, reader: Reader): readonly string[] {
   );
 }
 
+/** What each coat's mix is made of; terms of nought are left out. */
+function termLines({ coats }: Layup, reader: Reader): readonly string[] {
+  return coats.flatMap((coat) => {
+    const terms = coat.terms
+      .filter(({ massKg }) => massKg > 0)
+      .map(({ name, massKg }) => `${showQuantity(mass(massKg), reader)} ${tellText(name, reader)}`);
+    return wrapText(`${tellText(coat.id, reader)}: ${terms.join("; ")}`, { indent: 2, hanging: 4 });
+  });
+}
+
 /** Zones that come out alike share a line. */
 function zoneTable(layup: Layup, reader: Reader): readonly string[] {
   const t = tell(reader);
   const show = (valueM: number): string => (valueM === 0 ? "-" : showQuantity(length(valueM), reader));
   return formatTable(
-    [words(t`skin at`), figure(t`glass`), figure(t`fill`), figure(t`gloss`)],
+    [
+      words(t`skin at`),
+      figure(t`glass`),
+      figure(t`fill`),
+      figure(t`gloss`),
+      figure(t`fibre`),
+      figure(t`weighs`),
+    ],
     skinGroups(layup.zones).map(({ names, zone }) => [
       names.map((name) => tellText(name, reader)).join(", "),
       show(zone.laminateThicknessM),
       show(zone.fillThicknessM),
       show(zone.glossThicknessM),
+      zone.fibreVolumeFraction === 0 ? "-" : showQuantity(fraction(zone.fibreVolumeFraction), reader),
+      showQuantity(arealMass(zone.skinArealMassKgM2), reader),
     ]),
   );
+}
+
+function comparisonTable({ compared }: Layup, reader: Reader): readonly string[] {
+  if (compared.length < 2) return [];
+  const t = tell(reader);
+  const show = (ratio: number | null): string => (ratio === null ? "-" : showQuantity(count(ratio), reader));
+  const table = formatTable(
+    [
+      words(t`schedule, bottom / deck`),
+      figure(t`skin`),
+      figure(t`stiff`),
+      figure(t`deck waves`),
+      figure(t`bottom waves`),
+    ],
+    compared.map((schedule) => [
+      `${scheduleName(schedule.id, reader)}: ${scheduleLayers(schedule)}`,
+      showQuantity(mass(schedule.skinMassKg), reader),
+      show(schedule.stiffnessRatio),
+      show(schedule.deckWrinklingRatio),
+      show(schedule.bottomWrinklingRatio),
+    ]),
+  );
+  return [...table, ...wrapText(comparisonLimits(reader), { indent: 2 })];
 }

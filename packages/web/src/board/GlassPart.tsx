@@ -1,7 +1,10 @@
 import { area, length, mass, type Plan } from "@lapline/engine";
-import { skinStrip } from "@lapline/present";
+import { cuttingSentence, notchSentences, skinStrip } from "@lapline/present";
 import { useCallback } from "react";
 import { SheetDrawing } from "../drawing/SheetDrawing";
+import { CoatTerms } from "../glass/CoatTerms";
+import { ComparedTable } from "../glass/ComparedTable";
+import { SkinTable } from "../glass/SkinTable";
 import { useSettings } from "../settings/Settings";
 import { Amount } from "../shared/Amount";
 import { Figures } from "../shared/Figures";
@@ -17,10 +20,16 @@ export function GlassPart({ plan }: { plan: Plan }) {
       {layup !== null && (
         <>
           <SkinView plan={plan} />
+          <SkinTable zones={layup.zones} />
           <div className="pair">
-            <PieceTable pieces={layup.pieces} />
+            <div>
+              <PieceTable pieces={layup.pieces} />
+              <CuttingWords layup={layup} />
+            </div>
             <CoatTable coats={layup.coats} />
           </div>
+          <CoatTerms coats={layup.coats} />
+          <ComparedTable compared={layup.compared} />
         </>
       )}
       {weight !== null && <WeightView weight={weight} />}
@@ -37,6 +46,20 @@ function SkinView({ plan }: { plan: Plan }) {
       desc="Laminate and fill coat on the foam, zone by zone, with their thickness."
       draw={draw}
     />
+  );
+}
+
+function CuttingWords({ layup }: { layup: Layup }) {
+  const { reader } = useSettings();
+  return (
+    <>
+      <p>{cuttingSentence(layup, reader)}</p>
+      <ul>
+        {notchSentences(layup, reader).map((sentence) => (
+          <li key={sentence}>{sentence}</li>
+        ))}
+      </ul>
+    </>
   );
 }
 

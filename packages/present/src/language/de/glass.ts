@@ -98,4 +98,33 @@ export const GLASS: Readonly<Record<string, string>> = {
     "wie die Finnen anlaminiert werden, ist nicht angegeben; Roving in der Kehle zählt als Harz",
   "glassed-on fins: {1} layers of {2} a side, {3} out onto the bottom, corners filled to a radius of {4}, the fins' own weight left out":
     "anlaminierte Finnen: je Seite {1} Lagen {2}, {3} auf die Unterseite hinaus, Kehlen mit {4} Radius gefüllt, Eigengewicht der Finnen nicht dabei",
+  "stays on": "bleibt drauf",
+  fibre: "Faser",
+  "schedule, bottom / deck": "Aufbau, Unterseite / Deck",
+  skin: "Haut",
+  stiff: "steif",
+  "deck waves": "Deck wellt",
+  "bottom waves": "Unterseite wellt",
+  "Cut to the flat pattern before anything is wet, laps and notches with it. Cloth is taken not to stretch: lay it from the middle outwards.":
+    "Vor dem ersten Harz nach dem flachen Schnitt zuschneiden, mit Überlappungen und Kerben. Gewebe gilt als nicht dehnbar: von der Mitte nach außen legen.",
+  "Roll out to the cut length, smooth it from the middle, trim it on the board all round at the lap, and notch it. Cloth is taken not to stretch.":
+    "Auf die Schnittlänge ausrollen, von der Mitte glatt streichen, auf dem Board ringsum an der Überlappung abschneiden und einkerben. Gewebe gilt als nicht dehnbar.",
+  "{1}: trim {2} round; notch {3}": "{1}: {2} ringsum schneiden; einkerben {3}",
+  "at the nose": "an der Nose",
+  "at the tail": "am Tail",
+  "along the rails": "an den Rails",
+  "{1} one wedge, {2} wide at the edge": "{1} ein Keil, {2} breit am Rand",
+  "{1} {2} wedges, {3} wide at the edge": "{1} {2} Keile, {3} breit am Rand",
+  "one slit up to the crotch": "ein Schlitz bis zum Schritt",
+  "as planned": "wie geplant",
+  "one deck layer less": "eine Decklage weniger",
+  "bottom one step lighter": "Unterseite eine Stufe leichter",
+  "one deck layer more": "eine Decklage mehr",
+  "bottom one step heavier": "Unterseite eine Stufe schwerer",
+  "stronger glass": "festeres Glas",
+  "Shares of the board as planned, from generic moduli: bending where it is thickest (laminate theory; foam and stringer with it) and the load that folds a flat skin into waves (Hoff's formula). Left out: shear, twist, blows, heel dents, voids, heat, age, and how well it was laid. Nothing here says that a board is strong enough.":
+    "Anteile vom geplanten Board, mit allgemeinen Moduln: Biegung an der dicksten Stelle (Laminattheorie; mit Schaum und Stringer) und die Last, die eine ebene Haut in Wellen legt (Formel von Hoff). Nicht darin: Schub, Verdrehung, Schläge, Fersendellen, Luft, Hitze, Alter, und wie gut laminiert wurde. Nichts hier sagt, dass ein Board fest genug ist.",
+  "Skin by zone": "Haut nach Zonen",
+  "Lighter or stronger": "Leichter oder fester",
+  "Where the resin goes": "Wo das Harz bleibt",
 };

@@ -1,0 +1,29 @@
+import { arealMass, fraction, length, type Plan } from "@lapline/engine";
+import { skinGroups, tell, tellText } from "@lapline/present";
+import { useSettings } from "../settings/Settings";
+import { Amount } from "../shared/Amount";
+import { FactTable } from "../shared/FactTable";
+
+type Zone = NonNullable<Plan["layup"]>["zones"][number];
+
+/** The skin by zone: thickness, how much of it is fibre, and what it weighs; zones that come out alike share a row. */
+export function SkinTable({ zones }: { zones: readonly Zone[] }) {
+  const { reader } = useSettings();
+  const t = tell(reader);
+  return (
+    <FactTable
+      caption={t`Skin by zone`}
+      heads={[t`skin at`, t`glass`, t`fibre`, t`weighs`, t`fill`]}
+      rows={skinGroups(zones).map(({ names, zone }) => ({
+        id: zone.id,
+        name: names.map((name) => tellText(name, reader)).join(", "),
+        cells: [
+          <Amount key="glass" of={length(zone.laminateThicknessM)} />,
+          <Amount key="fibre" of={fraction(zone.fibreVolumeFraction)} />,
+          <Amount key="weighs" of={arealMass(zone.skinArealMassKgM2)} />,
+          <Amount key="fill" of={length(zone.fillThicknessM)} />,
+        ],
+      }))}
+    />
+  );
+}
