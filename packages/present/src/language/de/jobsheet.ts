@@ -118,7 +118,6 @@ export const JOBSHEET: Readonly<Record<string, string>> = {
   "or drops": "oder Tropfen",
   "wax solution": "Wachslösung",
   "spread by": "verteilt in",
-  "stays on": "bleibt darauf",
   "should then weigh": "soll dann wiegen",
   "board weighs": "Board wiegt",
   "Doses and times hold in shop air of {1}.": "Dosen und Zeiten gelten bei Werkstattluft von {1}.",
