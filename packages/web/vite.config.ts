@@ -5,7 +5,7 @@ import { defineConfig } from "vite";
 const SERVER = "http://127.0.0.1:5170";
 
 /** Our own packages only declare things: what the page does not use is left out whole. */
-const DECLARES_ONLY = /[\\/]packages[\\/](engine|contract|present)[\\/]/;
+const DECLARES_ONLY = /[\\/]packages[\\/](engine|contract|present|nest)[\\/]/;
 
 export default defineConfig({
   plugins: [react()],
@@ -16,5 +16,6 @@ export default defineConfig({
     modulePreload: { polyfill: false },
     rolldownOptions: { treeshake: { moduleSideEffects: (id) => !DECLARES_ONLY.test(id) } },
   },
+  worker: { format: "es" },
   server: { host: "127.0.0.1", proxy: { "/api": SERVER } },
 });

@@ -1,5 +1,5 @@
 export { type BoardToCut, buildNestOrders } from "./buildNestOrders";
 export { checkNestOrder, type NestFault } from "./checkNestOrder";
 export type { NestedPiece, NestLay, NestOrder, NestPiece, NestProgress, NestSearch } from "./NestOrder";
-export { answerNest, type NestAnswer, type NestTask } from "./NestWork";
+export type { NestAnswer, NestTask } from "./NestWork";
 export { searchNest } from "./searchNest";

@@ -11,6 +11,7 @@ import "./board.css";
 import "./fins.css";
 import "./glass.css";
 import "./gate.css";
+import "./cut.css";
 import "./mix.css";
 import { StrictMode } from "react";
 import { createRoot } from "react-dom/client";

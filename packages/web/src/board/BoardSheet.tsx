@@ -1,6 +1,7 @@
 import { formatBoardFile } from "@lapline/contract";
 import type { Finding } from "@lapline/engine";
 import { useEffect } from "react";
+import { CutPart } from "../cut/CutPart";
 import { FinsPart } from "../fins/FinsPart";
 import { MixPart } from "../mix/MixPart";
 import { SettingsBar } from "../settings/SettingsBar";
@@ -58,9 +59,7 @@ export function BoardSheet({ id, opened, revision }: BoardSheetProps) {
             edit={edit}
           />
           <GlassPart plan={plan} />
-          <PartSection id="cut" findings={plan.findings}>
-            {null}
-          </PartSection>
+          <CutPart plan={plan} />
           <MixPart plan={plan} />
           <PartSection id="sand" findings={plan.findings}>
             {null}
