@@ -52,14 +52,14 @@ function SkinView({ plan }: { plan: Plan }) {
 function CuttingWords({ layup }: { layup: Layup }) {
   const { reader } = useSettings();
   return (
-    <>
+    <div className="under-table">
       <p>{cuttingSentence(layup, reader)}</p>
       <ul>
         {notchSentences(layup, reader).map((sentence) => (
           <li key={sentence}>{sentence}</li>
         ))}
       </ul>
-    </>
+    </div>
   );
 }
 

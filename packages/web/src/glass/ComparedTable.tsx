@@ -34,7 +34,7 @@ export function ComparedTable({ compared }: { compared: readonly Schedule[] }) {
           ],
         }))}
       />
-      <p className="quiet">{comparisonLimits(reader)}</p>
+      <p className="quiet under-table">{comparisonLimits(reader)}</p>
     </Fold>
   );
 }

@@ -1,0 +1,36 @@
+import { planBuild } from "@lapline/engine";
+import { describe, expect, it } from "vitest";
+import { DEMO_BOARDS } from "../src/demoBoards";
+import { readBoardFile } from "../src/readBoardFile";
+
+describe.each(DEMO_BOARDS)("the cloth patterns of $id", ({ text }) => {
+  const read = readBoardFile(text);
+  if (!read.ok) throw new Error("a demo board must be readable");
+  const { layup } = planBuild(read.board);
+  if (layup === null) throw new Error("a demo board must have its glass");
+  const full = layup.pieces.filter(({ extent }) => extent === null);
+  const patternOf = (id: string) => layup.patterns.find((pattern) => pattern.id === id)!;
+
+  it.each(full)("$id: within 3 % of the surface that it must cover", ({ pattern, areaM2 }) => {
+    expect(Math.abs(patternOf(pattern).areaM2 / areaM2 - 1)).toBeLessThan(0.03);
+  });
+
+  it.each(full)("$id: the difference is the lap's turn, and under 1 % of drape", (piece) => {
+    // Steiner: rolled out, an edge that turns once round is wider by π lap² than lap × edge; the notches take that out again.
+    const lapM = piece.lapAreaM2 / layup.railLineM;
+    const drapeM2 = patternOf(piece.pattern).areaM2 - piece.areaM2 - Math.PI * lapM ** 2;
+    expect(Math.abs(drapeM2) / piece.areaM2).toBeLessThan(0.01);
+  });
+
+  it("is cut as the pieces say: overhang at both ends, all notches inside the lap", () => {
+    for (const piece of full) {
+      const { lengthM, widthM, notches } = patternOf(piece.pattern);
+      expect(piece.lengthM).toBeCloseTo(lengthM + 0.06, 12);
+      expect(piece.widthM).toBe(widthM);
+      expect(notches.length).toBeGreaterThan(1);
+      for (const { alongM, acrossM, toAlongM, toAcrossM } of notches) {
+        expect(Math.hypot(toAlongM - alongM, toAcrossM - acrossM)).toBeCloseTo(0.04, 9);
+      }
+    }
+  });
+});
