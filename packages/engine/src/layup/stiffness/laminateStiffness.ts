@@ -53,7 +53,7 @@ export function computeLaminateStiffness(plies: readonly Ply[]): LaminateStiffne
 }
 
 /** Q of a ply in its own axes. */
-export function computeReducedStiffness(ply: PlyElasticity): PlaneStiffness {
+function computeReducedStiffness(ply: PlyElasticity): PlaneStiffness {
   const other = (ply.poisson * ply.acrossPa) / ply.alongPa;
   const one = 1 - ply.poisson * other;
   return {
@@ -67,7 +67,7 @@ export function computeReducedStiffness(ply: PlyElasticity): PlaneStiffness {
 }
 
 /** Q̄ of a ply whose warp is turned by an angle. */
-export function rotateStiffness(q: PlaneStiffness, angleRad: number): PlaneStiffness {
+function rotateStiffness(q: PlaneStiffness, angleRad: number): PlaneStiffness {
   const c = Math.cos(angleRad);
   const s = Math.sin(angleRad);
   const mixed = 2 * (q.s12 + 2 * q.s66) * s ** 2 * c ** 2;
