@@ -8,6 +8,7 @@ import type { ShapePlan } from "./shape/ShapePlan";
 import type { StepPlan, WaterPlan } from "./steps/StepsPlan";
 import type { ByWeightPlan } from "./weight/compareByWeight";
 import type { WeightPlan } from "./weight/WeightPlan";
+import type { WeighinsPlan } from "./weight/weighin/WeighinsPlan";
 
 /** The whole build plan. SI throughout, the unit in each key; null where a stage could not be built. */
 export interface Plan {
@@ -23,6 +24,8 @@ export interface Plan {
   /** Null where the blank was not weighed. */
   readonly byWeight: ByWeightPlan | null;
   readonly weight: WeightPlan | null;
+  /** Null where the record has no weighing. */
+  readonly weighins: WeighinsPlan | null;
   readonly cost: null;
   readonly steps: readonly StepPlan[] | null;
   /** In order of time; what cannot be placed yet stands last, without times. */

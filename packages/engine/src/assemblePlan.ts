@@ -12,6 +12,7 @@ import type { Survey } from "./survey/Survey";
 import { ENGINE_VERSION } from "./version";
 import type { ByWeightPlan } from "./weight/compareByWeight";
 import type { WeightPlan } from "./weight/WeightPlan";
+import type { WeighinsPlan } from "./weight/weighin/WeighinsPlan";
 
 interface Stages {
   readonly survey: Stage<Survey>;
@@ -22,6 +23,7 @@ interface Stages {
   readonly mix: Stage<MixPlan>;
   readonly byWeight: Stage<ByWeightPlan>;
   readonly weight: Stage<WeightPlan>;
+  readonly weighins: Stage<WeighinsPlan>;
   readonly steps: Stage<readonly StepPlan[]>;
   readonly calendar: Stage<readonly CalendarEntry[]>;
   /** Always said, if only that nothing is known yet. */
@@ -56,6 +58,7 @@ export function assemblePlan(board: Board, stages: Stages): Plan {
     sanding: null,
     byWeight: stages.byWeight.value,
     weight: stages.weight.value,
+    weighins: stages.weighins.value,
     cost: null,
     steps: stages.steps.value,
     calendar: stages.calendar.value,

@@ -12,6 +12,7 @@ import { type PlanPlace, readPlanPath } from "./readPlanPath";
 import { shapeWorking } from "./shape/shapeWorking";
 import { SOURCES, type Source } from "./sources/sources";
 import { stepsWorking } from "./steps/stepsWorking";
+import { weighinsWorking } from "./weight/weighin/weighinsWorking";
 import { weightWorking } from "./weight/weightWorking";
 
 /** What the working of any number looks at. */
@@ -40,6 +41,7 @@ const TABLES: ReadonlyArray<WorkingTable<WorkingContext>> = [
   cutplanWorking,
   mixWorking,
   weightWorking,
+  weighinsWorking,
   stepsWorking,
   calendarWorking,
 ];
@@ -53,6 +55,7 @@ const BUILT_FROM: Readonly<Record<string, readonly string[]>> = {
   mix: ["shop", "mix", "glass"],
   byWeight: ["blank", "survey.section"],
   weight: ["blank", "glass", "weight"],
+  weighins: ["shop.scale", "record", "weighins"],
   steps: ["shop", "steps"],
   calendar: ["shop", "record", "calendar"],
   water: ["record", "water"],

@@ -12,6 +12,8 @@ import { buildWater } from "./steps/buildWater";
 import { buildSurvey } from "./survey/buildSurvey";
 import { buildWeight } from "./weight/buildWeight";
 import { compareByWeight } from "./weight/compareByWeight";
+import { buildWeighins } from "./weight/weighin/buildWeighins";
+import { takeWeighedFilm } from "./weight/weighin/takeWeighedFilm";
 
 /**
  * Turns what was measured and chosen into the whole plan. Pure: no clock, file, network or random source, and the board
@@ -21,13 +23,15 @@ export function planBuild(board: Board): Plan {
   const survey = buildSurvey(board.survey);
   const shape = buildShape(survey.value);
   const finset = buildFinset(board.fins, shape.value);
-  const layup = buildLayup(board, shape.value);
-  const cutplan = buildCutplan(board, layup.value);
-  const mix = buildMix(board, layup.value, shape.value?.plan.outline);
+  const planned = buildLayup(board, shape.value);
+  const cutplan = buildCutplan(board, planned.value);
+  const mix = buildMix(board, planned.value, shape.value?.plan.outline);
   const byWeight = compareByWeight(board, shape.value);
-  const weight = buildWeight(board, shape.value, layup.value);
-  const steps = buildSteps(board, { finset: finset.value, layup: layup.value, mix: mix.value });
-  const calendar = buildCalendar(board, { steps: steps.value, layup: layup.value, mix: mix.value });
+  const weight = buildWeight(board, shape.value, planned.value);
+  const steps = buildSteps(board, { finset: finset.value, layup: planned.value, mix: mix.value });
+  const weighins = buildWeighins(board, { layup: planned.value, weight: weight.value, steps: steps.value });
+  const layup = takeWeighedFilm(planned, weighins.value);
+  const calendar = buildCalendar(board, { steps: steps.value, layup: planned.value, mix: mix.value });
   const water = buildWater(board, steps.value, calendar.value);
   return assemblePlan(board, {
     survey,
@@ -38,6 +42,7 @@ export function planBuild(board: Board): Plan {
     mix,
     byWeight,
     weight,
+    weighins,
     steps,
     calendar,
     water,

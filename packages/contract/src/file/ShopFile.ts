@@ -14,6 +14,8 @@ export interface ShopFile {
   readonly experience?: "first" | "some" | "trade";
   /** The builder's own count for their bottle: published hints disagree by a factor of 2.5. */
   readonly dropsPerMl?: number;
+  /** The smallest step that the scale for boards shows. */
+  readonly scale?: QuantityText;
   /** By the cloth's id. */
   readonly rolls?: Readonly<Record<string, RollFile>>;
 }

@@ -9,6 +9,7 @@ import { mixSchema } from "./mixSchema";
 import { phrase } from "./phraseSchema";
 import { shapeSchema } from "./shapeSchema";
 import { stepSchema, waterSchema } from "./stepsSchema";
+import { weighinsSchema } from "./weighinsSchema";
 import { byWeightSchema, weightSchema } from "./weightSchema";
 
 const finding = z.object({
@@ -39,6 +40,7 @@ const plan = z.object({
   sanding: z.null(),
   byWeight: byWeightSchema.nullable(),
   weight: weightSchema.nullable(),
+  weighins: weighinsSchema.nullable(),
   cost: z.null(),
   steps: z.array(stepSchema).nullable(),
   calendar: z.array(calendarSchema).nullable(),

@@ -32,6 +32,7 @@ export const shopSchema: z.ZodType<ShopFile> = fields("the shop", {
   people: wholeNumber("people", 1, 50).exactOptional(),
   experience: oneOf(["first", "some", "trade"]).exactOptional(),
   dropsPerMl: plainNumber("dropsPerMl", 5, 100).exactOptional(),
+  scale: quantity("mass", { least: "0.01 g", most: "200 g" }).exactOptional(),
   rolls: z
     .record(id("a cloth's id", "e-136"), roll, {
       error: 'write an object, { … }, of rolls by the cloth\'s id, such as "e-136"',

@@ -1,7 +1,7 @@
 import type { ShopInput } from "@lapline/engine";
 import type { RollFile, ShopFile } from "../file/ShopFile";
 import { clockChangesOf } from "../zone/clockChangesOf";
-import { asIs, given, lengthM, share, temperatureK } from "./given";
+import { asIs, given, lengthM, massKg, share, temperatureK } from "./given";
 
 /** @param recorded wall times of the record: the clocks' changes about them are needed too */
 export function shopFromFile(file: ShopFile, recorded: readonly string[] = []): ShopInput {
@@ -16,6 +16,7 @@ export function shopFromFile(file: ShopFile, recorded: readonly string[] = []): 
     ...given("people", file.people, asIs),
     ...given("experience", file.experience, asIs),
     ...given("dropsPerMl", file.dropsPerMl, asIs),
+    ...given("scaleStepKg", file.scale, massKg),
     ...given("rolls", file.rolls, rollsFromFile),
   };
 }

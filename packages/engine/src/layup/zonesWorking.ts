@@ -5,6 +5,7 @@ import { findResin } from "../materials/listResins";
 import { bandWorking } from "./bandWorking";
 import { byId, fromLayup, type LayupContext } from "./LayupContext";
 import type { LayupPlan, ZonePlan } from "./LayupPlan";
+import { spotOfZone } from "./spotOfZone";
 
 /** How the skin and the film of a zone come about. */
 export const zonesWorking: WorkingTable<LayupContext> = {
@@ -48,7 +49,8 @@ export const zonesWorking: WorkingTable<LayupContext> = {
   },
   ...bandWorking<LayupContext>("layup.zones[].fillThickness", "M", {
     words: "film of the fill coat before sanding; thinner on laps and rails, where it runs off",
-    formula: "place share × (poured − run-off − styrene − weave) / cured density",
+    formula:
+      "place share × (poured − run-off − styrene − weave) / cured density; where the face's fill coat was weighed, as in weighins.zones",
     sources: ["common-practice", "mass-balance"],
     inputs: zoneInputs((zone, layup, context) => [
       ...listPlaces(),
@@ -82,10 +84,8 @@ function listPlaces(): WorkingInput[] {
   ];
 }
 
-const BOTTOM_ZONES = /^(bottom|lap-bottom|box-\d+)$/;
-
 function netFilm(zone: ZonePlan, layup: LayupPlan, kind: "fill" | "gloss"): WorkingInput[] {
-  const face = BOTTOM_ZONES.test(zone.id) ? "bottom" : "deck";
+  const { face } = spotOfZone(zone.id);
   const coat = layup.coats.find((candidate) => candidate.kind === kind && candidate.face === face);
   const net = coat?.terms.find((term) => term.id === "net-film");
   if (coat === undefined || net === undefined) return [{ name: "coat", value: "none planned" }];

@@ -105,6 +105,10 @@ export const SOURCES = {
     confidence: "c",
   },
   "wood-memory": { title: "densities of seasoned wood, from memory", confidence: "M" },
+  "reading-step": {
+    title: "GUM (JCGM 100), clause F.2.2.1: a digital reading lies anywhere within half a step (from memory)",
+    confidence: "M",
+  },
   archimedes: {
     title: "Archimedes' principle: lift = density of the water × volume under it",
     confidence: "D",

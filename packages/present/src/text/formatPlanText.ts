@@ -14,6 +14,7 @@ import { measureBlock } from "./measureBlock";
 import { mixBlock } from "./mixBlock";
 import { sayWhyMissing } from "./sayWhyMissing";
 import { stepsBlock } from "./stepsBlock";
+import { weighinBlock } from "./weighinBlock";
 import { weightBlock } from "./weightBlock";
 import { PAGE_WIDTH, wrapText } from "./wrapText";
 
@@ -23,6 +24,7 @@ import { PAGE_WIDTH, wrapText } from "./wrapText";
  */
 export function formatPlanText(plan: Plan, reader: Reader): string {
   const t = tell(reader);
+  const weighin = weighinBlock(plan, reader);
   const blocks: readonly Block[] = [
     measureBlock(plan, reader),
     finsBlock(plan, reader),
@@ -34,6 +36,7 @@ export function formatPlanText(plan: Plan, reader: Reader): string {
     stepsBlock(plan, reader),
     calendarBlock(plan, reader),
     weightBlock(plan, reader),
+    ...(weighin === null ? [] : [weighin]),
     findingsBlock(plan.findings, reader),
     assumptionsBlock(plan.assumptions, reader),
   ];

@@ -36,4 +36,45 @@ export const WEIGHT: Readonly<Record<string, string>> = {
   "A rider of {1} leaves {2} in hand.": "Bei einem Fahrer von {1} bleiben {2} übrig.",
   "Skin, fins, wetsuit and the lift of a moving board are left out.":
     "Haut, Finnen, Neopren und der Auftrieb in Fahrt sind nicht gerechnet.",
+  "the weighing {1} stands after {2}, and this board has no such step: it is left out":
+    "die Wägung {1} steht nach {2}, und dieses Board hat keinen solchen Schritt: sie bleibt weg",
+  "the weighing {1} is no mass above nought: it is left out":
+    "die Wägung {1} ist keine Masse über null: sie bleibt weg",
+  "weighed twice after {1}: the later counts, not {2}":
+    "zweimal gewogen nach {1}: die spätere Wägung zählt, nicht {2}",
+  "{1} heavier after {2}, and no coat was laid since {3}: one of the two weighings is wrong, or stands at the wrong step":
+    "{1} schwerer nach {2}, und seit {3} kam keine Schicht dazu: eine der beiden Wägungen stimmt nicht oder steht beim falschen Schritt",
+  "{1} lighter after {2}, with {3} laid since {4}: one of the two weighings is wrong, or much was sanded or cut off":
+    "{1} leichter nach {2}, obwohl {3} seit {4} dazukam: eine der beiden Wägungen stimmt nicht, oder es wurde viel abgeschliffen oder abgeschnitten",
+  "{1} gained by {2}, less than its cloth alone weighs, {3}: one of the two weighings is wrong, or something was cut off":
+    "{1} mehr bis {2}, weniger als das Gewebe allein wiegt, {3}: eine der beiden Wägungen stimmt nicht, oder es wurde etwas abgeschnitten",
+  "{1} of resin on the board after {2}, and only {3} in the record's cups: a cup is missing from the record, or a weighing is wrong":
+    "{1} Harz auf dem Board nach {2}, und nur {3} in den notierten Bechern: ein Becher fehlt, oder eine Wägung stimmt nicht",
+  "{1} coats in one difference, up to {2}: weigh after each to tell them apart":
+    "{1} Schichten in einer Differenz, bis {2}: nach jeder wiegen, um sie zu trennen",
+  "weighed before the cloth of {1} was trimmed: what hangs over is in it; weigh again after the trimming":
+    "gewogen, bevor das Gewebe von {1} beschnitten war: der Überhang ist dabei; nach dem Beschneiden noch einmal wiegen",
+  "between the weighings stands {1} too: what that took off or put on is in the difference":
+    "zwischen den Wägungen steht auch {1}: was dabei ab oder dazu kam, ist in der Differenz",
+  "{1} of resin stayed on by {2}, {3} of the plan's {4} ({5} to {6}): the coats to come are reckoned beside it, the plan is left as it is":
+    "{1} Harz blieb bis {2}, {3} der geplanten {4} ({5} bis {6}): die nächsten Schichten stehen daneben gerechnet, der Plan bleibt, wie er ist",
+  "the weighings wait for the glass and the weight by plan":
+    "die Wägungen warten auf Laminat und Gewicht nach Plan",
+  "a scale that shows steps of {1}": "eine Waage mit Schritten von {1}",
+  "the scale's smallest step was not given": "der kleinste Schritt der Waage ist nicht angegeben",
+  "cloth, what the foam drinks and what fills the weave by plan; nothing else taken off or put on between two weighings":
+    "Gewebe, was der Schaum schluckt und was das Gewebe füllt nach Plan; sonst zwischen zwei Wägungen nichts ab oder dazu",
+  "the scale knows only the whole board; weigh after trimming, before sanding":
+    "die Waage kennt nur das ganze Board; nach dem Beschneiden wiegen, vor dem Schleifen",
+  "WEIGH-IN": "WÄGUNG",
+  gained: "mehr",
+  "resin kept": "Harz geblieben",
+  "{1}: {2} of resin stayed on ({3} to {4}), {5} of the plan.":
+    "{1}: {2} Harz blieb ({3} bis {4}), {5} des Plans.",
+  "That is {1} of resin to one of glass.": "Das sind {1} Teile Harz auf einen Teil Glas.",
+  "The film is {1} ({2} to {3}), even over the face.":
+    "Der Film ist {1} ({2} bis {3}), gleichmäßig über die Seite.",
+  "Of {1} mixed, {2} went elsewhere.": "Von {1} gemischt ging {2} anderswohin.",
+  "At this rate {1} takes {2} mixed ({3} to {4}); the plan has {5}.":
+    "So gerechnet braucht {1} {2} gemischt ({3} bis {4}); der Plan hat {5}.",
 };
