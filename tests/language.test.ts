@@ -6,6 +6,7 @@ import { readSourceFiles, type SourceFile } from "./sourceFiles";
 /** Where every text has its German. The list only grows, until it is every folder whose texts a person reads. */
 const TRANSLATED = [
   "packages/engine/src/constants",
+  "packages/engine/src/cutplan",
   "packages/engine/src/finset",
   "packages/engine/src/layup",
   "packages/engine/src/mix",
@@ -13,6 +14,11 @@ const TRANSLATED = [
   "packages/engine/src/steps",
   "packages/engine/src/survey",
   "packages/engine/src/weight",
+  "packages/present/src/cut",
+  "packages/present/src/paper/layPaper.ts",
+  "packages/present/src/text/cutBlock.ts",
+  "packages/present/src/words/cutWords.ts",
+  "packages/web/src/cut",
   "packages/present/src/text",
   "packages/present/src/words",
   "packages/cli/src",

@@ -31,6 +31,7 @@ export const cutCommand: Command = {
   },
   async run(words, terminal) {
     const reader = readReader(words);
+    const t = tell(reader);
     const output = readOutput(words);
     const widthsM = readRolls(words.options.roll);
     const boards = await readBoards(words.given, terminal);
@@ -40,7 +41,7 @@ export const cutCommand: Command = {
     const orders = buildNestOrders(boards, widthsM);
     refuseUnknownRolls(widthsM, orders);
     if (orders.length === 0)
-      throw new RefusedError(tell(reader)`No layer and no patch is planned: there is no cloth to cut.`);
+      throw new RefusedError(t`No layer and no patch is planned: there is no cloth to cut.`);
     for (const order of orders) refuseFaults(order, reader);
     const lays: NestLay[] = [];
     for (const order of orders) lays.push(await layOut(order, { terminal, reader }));

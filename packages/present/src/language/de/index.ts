@@ -1,5 +1,6 @@
 import { CALENDAR } from "./calendar";
 import { CAUTIONS } from "./cautions";
+import { CUT } from "./cut";
 import { FINS } from "./fins";
 import { FIN_TABLES } from "./finTables";
 import { GATE } from "./gate";
@@ -22,6 +23,7 @@ export const DE: Readonly<Record<string, string>> = {
   ...GATE,
   ...GLASS,
   ...MIX,
+  ...CUT,
   ...WEIGHT,
   ...STEPS,
   ...CALENDAR,

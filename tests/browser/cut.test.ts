@@ -1,0 +1,50 @@
+import AxeBuilder from "@axe-core/playwright";
+import { DEMO_BOARDS } from "@lapline/contract";
+import type { Browser } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { buildFirst } from "../buildFirst";
+import { launchBrowser } from "./launchBrowser";
+import { type RunningApp, startApp } from "./startApp";
+
+let app: RunningApp;
+let browser: Browser;
+beforeAll(async () => {
+  buildFirst("web");
+  [app, browser] = await Promise.all([startApp(), launchBrowser()]);
+});
+afterAll(async () => {
+  await browser.close();
+  await app.close();
+});
+
+const BOARD = `board/${DEMO_BOARDS.find(({ id }) => id === "six-four-tri")?.id}`;
+
+describe("the Cut part", () => {
+  test.each([
+    { width: 360, height: 740 },
+    { width: 1440, height: 900 },
+  ])(
+    "$width wide: cuts in order, and a search that only the button begins, in a worker",
+    async (viewport) => {
+      const context = await browser.newContext({ viewport, reducedMotion: "reduce" });
+      const page = await context.newPage();
+      await page.goto(new URL(BOARD, app.address).href, { waitUntil: "networkidle" });
+      const cut = page.locator("#cut");
+      expect(await cut.locator(".cut-list li").count()).toBe(4);
+      expect(page.workers()).toHaveLength(0);
+
+      const began = page.waitForEvent("worker");
+      await cut.getByRole("button", { name: "Look for the shortest roll of e-203" }).click();
+      await began;
+      await cut.getByText("no lay can be shorter than").waitFor();
+      await cut.getByRole("img", { name: "Shortest lay of e-203" }).waitFor();
+      await expect.poll(() => page.workers().length).toBe(0);
+
+      const sideways = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
+      expect(sideways).toBeLessThanOrEqual(0);
+      const { violations } = await new AxeBuilder({ page }).include("#cut").analyze();
+      expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`)).toEqual([]);
+      await context.close();
+    },
+  );
+});
