@@ -68,11 +68,11 @@ const BUILT_FROM: Readonly<Record<string, readonly string[]>> = {
  */
 export function explain(board: Board, plan: Plan, path: string): Explanation | { readonly message: string } {
   const place = readPlanPath(plan, path);
-  if ("message" in place) return place;
+  if ("message" in place) return isTyped(plan, path) ? { message: `${path}: ${TYPED}` } : place;
   const working = findWorking(place.pattern);
   if (working === undefined) return { message: `${path}: ${sayWhyNot(place.value)}` };
   const part = path.split(/[.[]/)[0]!;
-  const from = BUILT_FROM[part] ?? [];
+  const from = working.assumes?.({ plan, board }, place.ids) ?? BUILT_FROM[part] ?? [];
   return {
     path,
     value: typeof place.value === "number" ? describeKey(place.key, place.value) : sayValue(place.value),
@@ -83,6 +83,16 @@ export function explain(board: Board, plan: Plan, path: string): Explanation | {
     assumptions: plan.assumptions.filter((a) => from.some((start) => isWithin(a.path, start))),
     findings: plan.findings.filter((f) => isWithin(path, f.path) || isWithin(f.path, path)),
   };
+}
+
+const TYPED =
+  "this is typed in the board file; ask for a number of the plan that follows from it, such as finset.marks[front-left].toeRad";
+const BOARD_PARTS = ["name", "order", "survey", "blank", "glass", "fins", "shop", "record", "materials"];
+
+/** Whether a path is one of the board file, and not of the plan. */
+function isTyped(plan: Plan, path: string): boolean {
+  const part = path.split(/[.[]/)[0]!;
+  return BOARD_PARTS.includes(part) && !Object.hasOwn(plan, part);
 }
 
 /** The band beside a predicted number: `fooLowX` and `fooHighX` stand beside `fooX`. */

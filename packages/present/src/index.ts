@@ -32,6 +32,8 @@ export { checkName, readingWords, verdictWords } from "./words/checkWords";
 export { correctionWords } from "./words/correctionWords";
 export { type CutStep, cutSteps } from "./words/cutWords";
 export { finName } from "./words/finName";
+export { formatDiagonalWorth } from "./words/formatDiagonalWorth";
+export { formatDifference } from "./words/formatDifference";
 export { formatTapeLength } from "./words/formatTapeLength";
 export { formatTolerance } from "./words/formatTolerance";
 export { groupCups } from "./words/groupCups";

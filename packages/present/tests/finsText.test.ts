@@ -1,7 +1,7 @@
 import { DEMO_BOARDS, readBoardFile } from "@lapline/contract";
 import { type Plan, planBuild } from "@lapline/engine";
 import { describe, expect, test } from "vitest";
-import { formatPlanText } from "../src";
+import { formatPlanText, formatTapeLength } from "../src";
 
 const DEMO = DEMO_BOARDS[0]?.text ?? "";
 
@@ -37,8 +37,8 @@ describe("the fins in the text", () => {
   test("the three rules stand side by side with what each moves, and one is recommended with its reason", () => {
     const plan = planOf({ sides: "rail" });
     const text = finsText(plan, "mm");
-    expect(text).toMatch(/Recommended for the sides: average. Because: .*the sides differ by/s);
-    expect(text).toMatch(/rail \* +front .* - +-$/m);
+    expect(text).toMatch(/Recommended for the sides: average\. Why stands among/);
+    expect(text).toMatch(/rail\* +front .* - +-$/m);
     const average = plan.finset?.sidesCompared.find(({ id }) => id === "average")?.pairs[0];
     const movedMm = ((average?.leftMovesM ?? 0) * 1000).toFixed(1);
     expect(text).toMatch(new RegExp(`average +front .* ${movedMm} outward`));
@@ -53,13 +53,16 @@ describe("the fins in the text", () => {
     const text = flat(finsText(plan, "mm"));
     expect(text).toContain("from the tips by tape along the bottom, and from the crotch where that is said");
     expect(text).toContain("fin from tips crotch line rail tips crotch line");
-    expect(text).toMatch(/trailing, from the crotch 190\.5 mm, read 190\.0 mm/);
+    expect(text).toMatch(/trailing, from the crotch 190\.5 mm, read 190 mm/);
+    expect(text).toContain("front, crotch to trailing mark");
+    expect(text).toContain("crotch to trailing marks: left");
+    expect(text).not.toContain("tail's middle");
     expect(text).toMatch(/Leash plug.* from the tips \(.* from the crotch\)/);
     expect(formatPlanText(plan, { units: "mm", language: "en" })).toMatch(
       /notch +102 mm +from the tips to the crotch; 127 mm between the tips/,
     );
     const tips = flat(finsText(planOf({ asSet, set: planSet("11 1/2 in") }, { tail }), "mm"));
-    expect(tips).toMatch(/trailing, from the tips 292\.1 mm, read 190\.0 mm/);
+    expect(tips).toMatch(/trailing, from the tips 292 mm, read 190 mm/);
     expect(flat(finsText(planOf({}), "mm"))).not.toMatch(/tips|crotch (?!of)/);
   });
 
@@ -91,6 +94,33 @@ describe("the fins in the text", () => {
     expect(text).toMatch(/front-left +fill .*NO: leading end/);
     expect(flat(text)).toMatch(/leading end 3\.\d mm inward/);
     expect(flat(text)).toMatch(/NO: measure both marks/);
+  });
+
+  test("a diagonal reads alike in the table and in the check, and what two sides differ by is in millimetres", () => {
+    for (const units of ["mm", "inch"] as const) {
+      const plan = planOf({});
+      const text = flat(finsText(plan, units));
+      const [diagonal] = plan.finset?.pairs[0]?.diagonals ?? [];
+      if (diagonal === undefined) throw new Error("no diagonal");
+      const left = formatTapeLength(diagonal.leftTapeM, { units, language: "en" });
+      expect(text.split(left).length - 1).toBeGreaterThanOrEqual(2);
+      expect(text).toMatch(/left less right -?[\d.]+ mm \+\/- 1\.0 mm/);
+      expect(text).toContain(diagonal.acrossWorthRatio.toFixed(2));
+    }
+  });
+
+  test("names are broken between their words", () => {
+    for (const units of ["mm", "inch"] as const) {
+      const text = finsText(planOf({ boxes: "before-glass", sides: "centreline" }), units);
+      expect(text).not.toMatch(/front-\w*$|^ {2}(ft|ght|e|\*)( |$)/m);
+      expect(text).toMatch(/centreline\*/);
+    }
+  });
+
+  test("glassed-on fins see no router", () => {
+    const text = finsText(planOf({ boxes: "glassed-on" }), "mm");
+    expect(text).toMatch(/MARK AND VERIFY: NO GLASS YET/);
+    expect(text).not.toMatch(/router|NO CUT/);
   });
 
   test("glassed-on fins have fillets instead of pockets, boxes before the glass a patch", () => {

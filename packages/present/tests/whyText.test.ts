@@ -20,6 +20,33 @@ describe("formatWhyText", () => {
     },
   );
 
+  test("shows for a fin what was taken for that number and no other, and lengths in both systems", () => {
+    const [demo] = DEMO_PLANS;
+    if (demo === undefined) throw new Error("no demo board");
+    const { board, plan } = demo;
+    const explanation = explain(board, plan, "finset.marks[front-left].toeRad");
+    if ("message" in explanation) throw new Error(explanation.message);
+    const paths = explanation.assumptions.map(({ path }) => path);
+    expect(paths.length).toBeLessThan(8);
+    for (const path of paths) expect(path).toMatch(/^(fins|survey)\./);
+    expect(paths.filter((path) => /cant|box|leashPlug|tolerance|set\[1\]/.test(path))).toEqual([]);
+    const text = formatWhyText(explanation, { units: "inch", language: "en" });
+    expect(text).toMatch(/N, nose tip along the line +\S.*\([\d.]+ mm\)/);
+    const wide = explain(board, plan, "finset.verify.boxes[front-left].cutOut.widthM");
+    if ("message" in wide) throw new Error(wide.message);
+    expect(wide.inputs.find(({ name }) => name.startsWith("g,"))?.value).toMatchObject({
+      dimension: "length",
+    });
+  });
+
+  test("says of a place in the board file that it is typed there", () => {
+    const [demo] = DEMO_PLANS;
+    if (demo === undefined) throw new Error("no demo board");
+    expect(explain(demo.board, demo.plan, "fins.set[0].toe")).toMatchObject({
+      message: expect.stringContaining("typed in the board file"),
+    });
+  });
+
   test("shows nothing under headings that have nothing", () => {
     const text = formatWhyText(
       {

@@ -8,13 +8,18 @@ const number = z.number();
 const numberOrNull = number.nullable();
 const sidesRule = z.enum(["average", "rail", "centreline"]);
 
+const diagonalStart = z.enum(["nose", "tail", "crotch"]);
+
 const diagonal = z.object({
   id: z.enum(["nose-trailing", "nose-leading", "tail-trailing", "tail-leading"]),
+  from: diagonalStart,
   leftM: number,
   rightM: number,
   leftTapeM: number,
   rightTapeM: number,
   differM: number,
+  acrossWorthRatio: number,
+  alongWorthRatio: number,
 });
 
 const pair = z.object({

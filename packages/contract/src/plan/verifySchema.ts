@@ -52,6 +52,7 @@ const check = z.object({
   how: z.string(),
   fin: z.string().nullable(),
   side: z.enum(["left", "right", "centre"]).nullable(),
+  from: z.enum(["nose", "tail", "crotch"]).nullable(),
   required: z.boolean(),
   madeFor: z
     .object({

@@ -24,11 +24,11 @@ export interface BoxFrame {
 }
 
 export function buildBoxFrame(line: SetOutLine, spot: FinSpot): BoxFrame {
-  const { box, baseM, cantRad = 0 } = spot.fin;
+  const { box, baseM, cantRad } = spot.fin;
   const trueCant = computeTrueCant(line, spot);
   const lean = { leanRad: cantRad + trueCant.bottomTiltRad, trueCant };
   if (box === undefined) return { spot, line, rearM: 0, frontM: baseM, halfWidthM: 0, depthM: 0, ...lean };
-  const rearM = -(box.behindTrailingM ?? (box.lengthM - baseM) / 2);
+  const rearM = -box.behindTrailingM;
   return {
     spot,
     line,

@@ -30,7 +30,7 @@ export interface FinMark {
   readonly leading: MarkPoint;
   readonly worth: ToeWorth;
   readonly rounding: readonly ToeRounding[];
-  /** Least foam over the box, or the foam above the trailing mark where no box is given. */
+  /** Least foam between the box's floor, or the base where no box is given, and the deck; null where part of it is not on the board. */
   readonly foamUnderM: number | null;
   readonly box: BoxPlan | null;
   readonly depthM: number | null;

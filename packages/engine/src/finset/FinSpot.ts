@@ -1,10 +1,10 @@
 import type { Side } from "../survey/Side";
-import type { FinInput } from "./FinsInput";
+import type { FilledFin } from "./FilledFins";
 
 /** A fin of the set on one side, placed but not yet worked out in full. */
 export interface FinSpot {
   readonly id: string;
-  readonly fin: FinInput;
+  readonly fin: FilledFin;
   /** Place in the board file, for findings: `fins.set[0]`. */
   readonly path: string;
   readonly side: Side | "centre";

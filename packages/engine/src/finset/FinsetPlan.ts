@@ -58,6 +58,7 @@ export interface PairPlan {
  */
 export interface DiagonalPlan {
   readonly id: "nose-trailing" | "nose-leading" | "tail-trailing" | "tail-leading";
+  readonly from: DiagonalStart;
   /** Straight, in plan. */
   readonly leftM: number;
   readonly rightM: number;
@@ -66,7 +67,16 @@ export interface DiagonalPlan {
   readonly rightTapeM: number;
   /** Left less right, by tape. */
   readonly differM: number;
+  /**
+   * How much one side's diagonal changes where its mark is off across, or along the board: a share of that. What a diagonal
+   * hardly changes by, it does not prove.
+   */
+  readonly acrossWorthRatio: number;
+  readonly alongWorthRatio: number;
 }
+
+/** The nose tip, the tail's middle, or the crotch of a swallow tail. */
+export type DiagonalStart = "nose" | "tail" | "crotch";
 
 /** What the set would be under each of the three rules. */
 export interface SidesComparedPlan {

@@ -1,5 +1,5 @@
 import type { BoardShape } from "../shape/BoardShape";
-import type { FinsInput } from "./FinsInput";
+import type { FilledFins } from "./FilledFins";
 import { findCrossing } from "./findCrossing";
 
 /** How distances from the tail are stated in a board file's `fins`. */
@@ -27,8 +27,11 @@ function computeCrotchM(shape: BoardShape): number | null {
   return findCrossing((xM) => (shape.notchHalfWidthM(xM) > 0 ? -1 : 1), openM, openM + stepM);
 }
 
-export function buildAlongBy(fins: FinsInput, shape: BoardShape): AlongBy {
-  return { by: fins.fromTailBy ?? "tape", of: fins.fromTailOf ?? "tips", crotchM: computeCrotchM(shape) };
+export function buildAlongBy(
+  { fromTailBy, fromTailOf }: Pick<FilledFins, "fromTailBy" | "fromTailOf">,
+  shape: BoardShape,
+): AlongBy {
+  return { by: fromTailBy, of: fromTailOf, crotchM: computeCrotchM(shape) };
 }
 
 /**

@@ -216,6 +216,8 @@ describe("what nobody gave", () => {
       "fins.set[0].toe",
       "fins.set[0].cant",
       "finset.marks[].bottomTiltRad",
+      "finset.marks[].trueCantRad",
+      "finset.verify.checks[].angles",
     ]);
     const full = buildFinset(
       {
@@ -231,6 +233,8 @@ describe("what nobody gave", () => {
     );
     expect(full.assumptions.map(({ path }) => path)).toEqual([
       "finset.marks[].bottomTiltRad",
+      "finset.marks[].trueCantRad",
+      "finset.verify.checks[].angles",
       "finset.verify.glassedOn[]",
       "finset.verify.glassedOn[].cureBeforeLoadS",
     ]);
@@ -240,7 +244,7 @@ describe("what nobody gave", () => {
   it("of boxes and plug is said by the surface that is there", () => {
     const assumed = (fins: Partial<FinsInput>) =>
       buildFinset({ ...twin({ box }), ...fins }, slab).assumptions.filter(({ path }) =>
-        /^finset\.(verify|leashPlug)/.test(path),
+        /^finset\.(verify\.(boxes|glassed)|leashPlug)/.test(path),
       );
     const after = assumed({ boxes: "after-fill" });
     expect(after.map(({ path }) => path.replace("finset.verify.boxes[].", ""))).toEqual([

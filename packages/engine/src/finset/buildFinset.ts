@@ -7,18 +7,20 @@ import { buildLeashPlug } from "./buildLeashPlug";
 import { buildMark } from "./buildMark";
 import { buildPairs } from "./buildPairs";
 import { checkClearances } from "./checkClearances";
-import { checkFins } from "./checkFins";
+import { checkFins, type StatedFins } from "./checkFins";
 import { checkSpot } from "./checkSpot";
+import { checkTurn } from "./checkTurn";
 import { checkTwist } from "./checkTwist";
 import { compareSides } from "./compareSides";
 import { buildGround, computeClearances } from "./computeClearances";
+import type { FilledFins } from "./FilledFins";
 import type { FinsetPlan, SetOutLinePlan } from "./FinsetPlan";
 import type { FinsInput } from "./FinsInput";
 import { foldSides } from "./foldSides";
 import { placeFins } from "./placeFins";
 import { checkRule, recommendSides } from "./recommendSides";
 import { buildSetOutLine, type SetOutLine } from "./SetOutLine";
-import { type FinDefaults, takeFinDefaults } from "./takeFinDefaults";
+import { takeFinDefaults } from "./takeFinDefaults";
 import { buildVerify } from "./verify/buildVerify";
 import { cleanReadings } from "./verify/cleanReadings";
 import { tellVerify } from "./verify/tellVerify";
@@ -48,31 +50,40 @@ export function buildFinset(fins: FinsInput | undefined, shape: BoardShape | nul
       assumptions: [],
     };
   }
-  const defaults = takeFinDefaults(fins);
-  const laid = layOut(fins, shape, defaults);
-  const { assumptions } = defaults;
-  if (laid.marks.length === 0) return { value: null, findings: orNoFin(laid.findings), assumptions };
-  const checked = checkLaidOut(fins, laid, defaults);
+  const { fins: filled, findings, assumptions } = takeFinDefaults(fins);
+  const laid = layOut({ given: fins, filled }, shape);
+  if (laid.marks.length === 0)
+    return { value: null, findings: orNoFin([...findings, ...laid.findings]), assumptions };
+  const checked = checkLaidOut(filled, laid);
   const blocked = [...laid.findings, ...checked.findings].some(({ severity }) => severity === "blocker");
-  const gate = buildGate(fins, { ...defaults, ...laid, ...checked.parts, shape, isBlocked: blocked });
+  const { sides, boxes, toleranceM } = filled;
+  const gate = buildGate(filled, {
+    ...laid,
+    ...checked.parts,
+    boxes,
+    toleranceM,
+    shape,
+    isBlocked: blocked,
+  });
   return {
     value: {
       asymmetryM: Math.max(0, ...laid.placed.ownRails.map(({ leftM, rightM }) => Math.abs(leftM - rightM))),
-      sides: defaults.sides,
-      boxes: defaults.boxes,
-      toleranceM: defaults.toleranceM,
+      sides,
+      boxes,
+      toleranceM,
       marks: laid.marks,
       ...checked.parts,
       verify: gate.value,
     },
-    findings: [...laid.findings, ...checked.findings, ...gate.findings],
+    findings: [...findings, ...laid.findings, ...checked.findings, ...gate.findings],
     assumptions,
   };
 }
 
 /** Where every fin stands, and what could not stand. */
-function layOut(fins: FinsInput, shape: BoardShape, { sides }: FinDefaults) {
-  const along = buildAlongBy(fins, shape);
+function layOut(fins: StatedFins, shape: BoardShape) {
+  const { sides } = fins.filled;
+  const along = buildAlongBy(fins.filled, shape);
   const line = buildSetOutLine(shape, sides);
   const checked = checkFins(fins);
   const request = { fins: checked.fins, sides, line, along };
@@ -81,6 +92,7 @@ function layOut(fins: FinsInput, shape: BoardShape, { sides }: FinDefaults) {
   const faulty = faults.filter(({ spot, check }) => check(spot.id).length > 0);
   // Both sides of a faulty fin, so that what is true of one side only is said of that side.
   const told = faults.filter(({ spot }) => faulty.some((fault) => fault.spot.fin === spot.fin));
+  const turned = placed.spots.map((spot) => ({ spot, check: (who: string) => checkTurn(spot, who) }));
   const built = placed.spots.flatMap((spot) => {
     if (faulty.some((fault) => fault.spot === spot)) return [];
     const ground = buildGround(line, spot);
@@ -94,18 +106,19 @@ function layOut(fins: FinsInput, shape: BoardShape, { sides }: FinDefaults) {
     placed,
     grounds: built.map(({ ground }) => ground),
     marks: built.map(({ mark }) => mark),
-    findings: [...checked.findings, ...placed.findings, ...foldSides(told)],
+    findings: [...checked.findings, ...placed.findings, ...foldSides(told), ...foldSides(turned)],
   };
 }
 
 /** The room around the fins, the three rules beside each other, the plug, and the fins as set. */
-function checkLaidOut(fins: FinsInput, laid: ReturnType<typeof layOut>, { sides, toleranceM }: FinDefaults) {
+function checkLaidOut(fins: FilledFins, laid: ReturnType<typeof layOut>) {
+  const { sides, toleranceM } = fins;
   const { line, along, grounds, marks } = laid;
   const { shape } = line;
   const clearances = computeClearances(grounds);
   const plug = fins.leashPlug && buildLeashPlug({ plug: fins.leashPlug, line, along, grounds });
   const sidesCompared = compareSides(shape, laid.request, laid.placed);
-  const recommended = recommendSides(sidesCompared, shape.plan.symmetry);
+  const recommended = recommendSides(sidesCompared, shape.plan.symmetry, toleranceM);
   const { asSet, asSetPairs, findings } = buildAsSet({ shape, along, toleranceM }, fins.asSet ?? [], marks);
   return {
     parts: {
@@ -122,14 +135,14 @@ function checkLaidOut(fins: FinsInput, laid: ReturnType<typeof layOut>, { sides,
       ...checkClearances(grounds, marks, clearances),
       ...checkTwist(marks),
       ...(plug?.findings ?? []),
-      ...checkRule(sides, recommended, laid.placed.ownRails),
+      ...checkRule({ sides, toleranceM }, recommended, laid.placed.ownRails),
       ...findings,
     ],
   };
 }
 
 /** The stop before the router. Nothing is said of it before something was read or confirmed. */
-function buildGate(fins: FinsInput, laid: Omit<VerifyRequest, "measured" | "read">) {
+function buildGate(fins: FilledFins, laid: Omit<VerifyRequest, "measured" | "read">) {
   const clean = cleanReadings(fins.verify ?? {}, laid);
   const { value, checks } = buildVerify({ ...laid, measured: fins.asSet ?? [], read: clean.read });
   const told = { plan: value, checks, input: clean.read, boxes: laid.boxes };

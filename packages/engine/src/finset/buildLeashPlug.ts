@@ -12,14 +12,14 @@ import { type AlongBy, computeFromCrotchM, computeStraightM } from "./alongTail"
 import { computeSkinM } from "./BoxFrame";
 import { checkLeashPlug } from "./checkLeashPlug";
 import type { Ground } from "./computeClearances";
+import type { FilledPlug } from "./FilledFins";
 import type { LeashPlugPlan } from "./FinsetPlan";
-import type { LeashPlugInput } from "./FinsInput";
 import { computeGapM } from "./footprint";
 import { computeToRailM } from "./railDistance";
 import { type BoardPoint, placeOnBoard, type SetOutLine } from "./SetOutLine";
 
 export interface PlugRequest {
-  readonly plug: LeashPlugInput;
+  readonly plug: FilledPlug;
   readonly line: SetOutLine;
   readonly along: AlongBy;
   readonly grounds: readonly Ground[];
@@ -39,7 +39,7 @@ export function buildLeashPlug(request: PlugRequest): PlugResult {
   const { plug, line, along } = request;
   const bad = checkSizes(plug);
   if (bad !== null) return { value: null, findings: [bad] };
-  const side = plug.side ?? "left";
+  const { side } = plug;
   const uM = computeStraightM(line.shape, along, plug.fromTailM);
   const at = uM === null ? null : placeOnBoard(line, side, uM, plug.fromCentrelineM);
   if (uM === null || at === null || computeSkinM(line, "deck", at) === null)
@@ -51,14 +51,14 @@ export function buildLeashPlug(request: PlugRequest): PlugResult {
     fromTailTapeM: line.shape.tapeFromStraightM(uM),
     fromCrotchTapeM: computeFromCrotchM(line.shape, along, uM),
     fromCentrelineM: plug.fromCentrelineM,
-    toRailM: computeToRailM(line.shape, side, at) - (plug.diameterM ?? 0) / 2,
-    toStringerM: plug.diameterM === undefined ? null : Math.abs(at.yM) - plug.diameterM / 2,
-    diameterM: plug.diameterM ?? null,
+    toRailM: computeToRailM(line.shape, side, at) - plug.diameterM / 2,
+    toStringerM: Math.abs(at.yM) - plug.diameterM / 2,
+    diameterM: plug.diameterM,
     depthM: plug.depthM ?? null,
     ...computeDepths(request, at),
     toBoxM: next?.gapM ?? null,
     box: next?.id ?? null,
-    patchDiameterM: plug.diameterM === undefined ? null : plug.diameterM + 2 * PLUG_PATCH_OVERLAP_M.value,
+    patchDiameterM: plug.diameterM + 2 * PLUG_PATCH_OVERLAP_M.value,
     cureBeforeLoadS: CURE_BEFORE_LOAD_S.value,
     pullTestN: PLUG_PULL_MASS_KG.value * STANDARD_GRAVITY_M_S2.value,
     pullTestMassKg: PLUG_PULL_MASS_KG.value,
@@ -66,7 +66,7 @@ export function buildLeashPlug(request: PlugRequest): PlugResult {
   return { value, findings: checkLeashPlug(value) };
 }
 
-function checkSizes(plug: LeashPlugInput): Finding | null {
+function checkSizes(plug: FilledPlug): Finding | null {
   const sizes = {
     fromTail: plug.fromTailM,
     fromCentreline: plug.fromCentrelineM,
@@ -81,7 +81,7 @@ function checkSizes(plug: LeashPlugInput): Finding | null {
   return null;
 }
 
-function offTheDeck(plug: LeashPlugInput): Finding {
+function offTheDeck(plug: FilledPlug): Finding {
   return finding(
     "blocker",
     "finset.plug-outside",
@@ -96,7 +96,7 @@ type Depths = Pick<LeashPlugPlan, "foamUnderM" | "boxBeneath" | "foamToBoxM" | "
 function computeDepths({ plug, line, grounds }: PlugRequest, at: BoardPoint): Depths {
   const leastM = computeLeastThroughM(line, plug, at);
   const throughM = computeThroughM(line, at);
-  const radiusM = (plug.diameterM ?? 0) / 2;
+  const radiusM = plug.diameterM / 2;
   const beneath = grounds.find(
     ({ spot, footprint }) => spot.fin.box !== undefined && computeGapM([at], footprint) <= radiusM,
   );
@@ -122,8 +122,8 @@ const RIM = [
 ] as const;
 
 /** Deck to bottom, the least over the middle and the rim, plumb. */
-function computeLeastThroughM(line: SetOutLine, plug: LeashPlugInput, at: BoardPoint): number | null {
-  const radiusM = (plug.diameterM ?? 0) / 2;
+function computeLeastThroughM(line: SetOutLine, plug: FilledPlug, at: BoardPoint): number | null {
+  const radiusM = plug.diameterM / 2;
   let leastM = Number.POSITIVE_INFINITY;
   for (const [dx, dy] of RIM) {
     const throughM = computeThroughM(line, { xM: at.xM + dx * radiusM, yM: at.yM + dy * radiusM });
@@ -146,7 +146,7 @@ function findBox(
   let next: { readonly id: string; readonly gapM: number } | null = null;
   for (const { spot, frame, footprint } of grounds) {
     if (spot.fin.box === undefined) continue;
-    const apartM = computeGapM([at], footprint) - (plug.diameterM ?? 0) / 2;
+    const apartM = computeGapM([at], footprint) - plug.diameterM / 2;
     const throughM = computeThroughM(line, at);
     const gapM = apartM > 0 || throughM === null ? apartM : throughM - (plug.depthM ?? 0) - frame.depthM;
     if (next === null || gapM < next.gapM) next = { id: spot.id, gapM };

@@ -29,7 +29,7 @@ export function buildMark(along: AlongBy, { spot, frame }: Ground): FinMark | nu
     side: spot.side,
     baseM: fin.baseM,
     ...computeToeForms(base, toeRad),
-    cantRad: fin.cantRad ?? 0,
+    cantRad: fin.cantRad,
     ...frame.trueCant,
     trailing,
     leading,

@@ -12,6 +12,7 @@ export function buildPairs(
   ownRails: readonly OwnRails[],
 ): readonly PairPlan[] {
   const starts = { nose: shape.lengthM, tail: along.crotchM ?? 0 };
+  const tail = along.crotchM === null ? "tail" : "crotch";
   return ownRails.flatMap((own) => {
     const left = marks.find(({ id }) => id === `${own.fin}-left`);
     const right = marks.find(({ id }) => id === `${own.fin}-right`);
@@ -25,7 +26,16 @@ export function buildPairs(
         leftFromCentrelineM: left.trailing.fromCentrelineM,
         rightFromCentrelineM: right.trailing.fromCentrelineM,
         diagonals: DIAGONALS.map((diagonal) =>
-          buildDiagonal(shape, { ...diagonal, fromXM: starts[diagonal.from] }, left, right),
+          buildDiagonal(
+            shape,
+            {
+              id: diagonal.id,
+              to: diagonal.to,
+              from: diagonal.start === "tail" ? tail : diagonal.start,
+              fromXM: starts[diagonal.start],
+            },
+            { left, right },
+          ),
         ),
       },
     ];
@@ -33,29 +43,41 @@ export function buildPairs(
 }
 
 const DIAGONALS = [
-  { id: "nose-trailing", from: "nose", to: "trailing" },
-  { id: "nose-leading", from: "nose", to: "leading" },
-  { id: "tail-trailing", from: "tail", to: "trailing" },
-  { id: "tail-leading", from: "tail", to: "leading" },
+  { id: "nose-trailing", start: "nose", to: "trailing" },
+  { id: "nose-leading", start: "nose", to: "leading" },
+  { id: "tail-trailing", start: "tail", to: "trailing" },
+  { id: "tail-leading", start: "tail", to: "leading" },
 ] as const;
 
 function buildDiagonal(
   shape: BoardShape,
-  { id, to, fromXM }: (typeof DIAGONALS)[number] & { readonly fromXM: number },
-  left: FinMark,
-  right: FinMark,
+  { id, from, to, fromXM }: Pick<DiagonalPlan, "id" | "from"> & DiagonalEnds,
+  { left, right }: { readonly left: FinMark; readonly right: FinMark },
 ): DiagonalPlan {
   const leftTapeM = computeTapeM(shape, fromXM, left[to]);
   const rightTapeM = computeTapeM(shape, fromXM, right[to]);
   const straightM = ({ at }: MarkPoint) => Math.hypot(at.xM - fromXM, at.yM);
   return {
     id,
+    from,
     leftM: straightM(left[to]),
     rightM: straightM(right[to]),
     leftTapeM,
     rightTapeM,
     differM: leftTapeM - rightTapeM,
+    ...computeWorth(left[to].at, fromXM),
   };
+}
+
+interface DiagonalEnds {
+  readonly to: "trailing" | "leading";
+  readonly fromXM: number;
+}
+
+/** The derivatives of √(Δx² + y²), in plan, at the left mark: both sides stand at the same height. */
+function computeWorth({ xM, yM }: MarkPoint["at"], fromXM: number) {
+  const reachM = Math.hypot(xM - fromXM, yM);
+  return { acrossWorthRatio: Math.abs(yM) / reachM, alongWorthRatio: Math.abs(xM - fromXM) / reachM };
 }
 
 /** A rockered bottom, flat across, unrolls: a taut tape lies along the hypotenuse of the tape's length and the offset. */

@@ -2,6 +2,7 @@ import { FIN_CLEARANCES } from "../constants/finClearances";
 import { type Phrase, say } from "../foundation/phrase";
 import { length } from "../foundation/quantity";
 import { type Finding, finding, type Severity } from "../foundation/stage";
+import { placeBoxPoint } from "./BoxFrame";
 import type { Ground } from "./computeClearances";
 import type { FinMark } from "./FinMark";
 import type { FinSpot } from "./FinSpot";
@@ -37,8 +38,10 @@ export function checkClearances(
       }),
     );
   return [
-    ...tell((who, clearance, { spot }, make) => {
-      if (spot.fin.box !== undefined) checkBox(who, spot.fin.box.depthM, clearance, make);
+    ...tell((who, clearance, ground, make) => {
+      const { box } = ground.spot.fin;
+      if (box !== undefined && isInNotch(ground)) tellNotch(who, make);
+      else if (box !== undefined) checkBox(who, box.depthM, clearance, make);
       checkBow(who, clearance, make);
     }),
     ...tell((who, clearance, ground, make) => {
@@ -84,6 +87,21 @@ function cureOf(
 function nameBoth(who: string, spot: FinSpot, next: FinSpot): Phrase {
   if (next.fin.fin === spot.fin.fin) return say`two ${spot.fin.fin}`;
   return say`${who} and ${next.side === spot.side ? next.fin.fin : next.id}`;
+}
+
+/** Whether a corner of what is cut lies where a swallow tail has no board. */
+const isInNotch = ({ frame, footprint }: Ground): boolean =>
+  [...footprint, placeBoxPoint(frame, { alongM: frame.rearM, outM: 0, inM: 0 })].some(
+    ({ xM, yM }) => xM >= 0 && Math.abs(yM) < frame.line.shape.notchHalfWidthM(xM),
+  );
+
+function tellNotch(who: string, make: Make): void {
+  make(
+    "blocker",
+    "finset.box-in-notch",
+    "box",
+    say`the ${who} fin's box reaches into the tail's notch: move the fin up past the crotch, or use a box that reaches less far behind its mark`,
+  );
 }
 
 function checkBox(who: string, depthM: number, clearance: Room, make: Make): void {

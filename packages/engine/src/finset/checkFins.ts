@@ -1,7 +1,9 @@
-import { MOST_CANT, USUAL_CANT } from "../constants/finLimits";
+import { SET_OUT_TOLERANCE } from "../constants/finClearances";
+import { MOST_CANT, USUAL_CANT, USUAL_TOLERANCE } from "../constants/finLimits";
 import { type Phrase, say } from "../foundation/phrase";
 import { angle, length } from "../foundation/quantity";
 import { type Finding, finding } from "../foundation/stage";
+import type { FilledFins } from "./FilledFins";
 import type { FinInput, FinsInput } from "./FinsInput";
 import type { ListedFin } from "./placeFins";
 import { isRole, REQUIRED_FINS } from "./requiredFins";
@@ -12,12 +14,19 @@ export interface CheckedFins {
   readonly findings: readonly Finding[];
 }
 
+/** As they are in the board file, and with what it leaves out. */
+export interface StatedFins {
+  readonly given: FinsInput;
+  readonly filled: FilledFins;
+}
+
 /** Finds what is wrong with the fins as they are stated, before any of them is placed. */
-export function checkFins(input: FinsInput): CheckedFins {
-  const listed = input.set.map((fin, i) => ({ fin, path: `fins.set[${i}]` }));
-  const findings = [...checkNames(input, listed), ...checkTolerance(input)];
+export function checkFins({ given, filled }: StatedFins): CheckedFins {
+  const listed = filled.set.map((fin, i) => ({ fin, path: `fins.set[${i}]` }));
+  const findings = [...checkNames(given, listed), ...checkTolerance(given)];
   const fins = listed.filter(({ fin, path }, i) => {
-    const wrong = checkFin(fin, path);
+    // What was filled in hangs on what was given, and only that can be wrong.
+    const wrong = checkFin(given.set[i] ?? fin, path);
     findings.push(...wrong);
     const isFirst = listed.findIndex((other) => other.fin.fin === fin.fin) === i;
     return isFirst && !wrong.some(({ severity }) => severity === "blocker");
@@ -26,9 +35,16 @@ export function checkFins(input: FinsInput): CheckedFins {
 }
 
 function checkTolerance({ toleranceM }: FinsInput): readonly Finding[] {
-  if (toleranceM === undefined || (Number.isFinite(toleranceM) && toleranceM > 0)) return [];
+  if (toleranceM === undefined) return [];
+  if (Number.isFinite(toleranceM) && toleranceM > 0) return checkLoose(toleranceM);
   const says = say`the tolerance of the set-out has to be more than nought; 1 mm is common practice`;
   return [finding("blocker", "finset.bad-length", "fins.tolerance", says)];
+}
+
+function checkLoose(toleranceM: number): readonly Finding[] {
+  if (toleranceM <= USUAL_TOLERANCE.mostM) return [];
+  const says = say`the set-out is held to ${length(toleranceM, "fine")}: common practice is ${length(SET_OUT_TOLERANCE.markM)}, and past ${length(USUAL_TOLERANCE.mostM)} the checks let through what can be felt`;
+  return [finding("warning", "finset.tolerance-loose", "fins.tolerance", says)];
 }
 
 function checkNames(input: FinsInput, listed: readonly ListedFin[]): readonly Finding[] {
@@ -115,16 +131,25 @@ function checkCant(fin: FinInput, path: string): readonly Finding[] {
     const says = say`the ${fin.fin} fin's cant reads ${read}: a fin leans a few degrees outwards, and one past ${angle(MOST_CANT.rad)} is taken for a slip of the pen`;
     return [finding("blocker", "finset.cant-absurd", `${path}.cant`, says)];
   }
-  if (fin.fromRailM === undefined || (cantRad >= USUAL_CANT.lowRad && cantRad <= USUAL_CANT.highRad))
-    return [];
+  if (fin.fromRailM === undefined) return checkCentreCant(fin, cantRad, path);
+  if (cantRad >= USUAL_CANT.lowRad && cantRad <= USUAL_CANT.highRad) return [];
   return [
     finding(
       "warning",
       "finset.cant-unusual",
       `${path}.cant`,
-      say`the ${fin.fin} fins are to lean ${angle(cantRad)} outwards; common practice is ${angle(USUAL_CANT.lowRad)} to ${angle(USUAL_CANT.highRad)}`,
+      cantRad < 0
+        ? say`the ${fin.fin} fins are to lean ${angle(-cantRad)} inwards; common practice is ${angle(USUAL_CANT.lowRad)} to ${angle(USUAL_CANT.highRad)} outwards`
+        : say`the ${fin.fin} fins are to lean ${angle(cantRad)} outwards; common practice is ${angle(USUAL_CANT.lowRad)} to ${angle(USUAL_CANT.highRad)}`,
     ),
   ];
+}
+
+/** A fin on the centreline stands square: any lean turns the board. */
+function checkCentreCant({ fin }: FinInput, cantRad: number, path: string): readonly Finding[] {
+  if (cantRad === 0) return [];
+  const says = say`the ${fin} fin stands on the centreline and is to lean ${angle(Math.abs(cantRad))} to the ${cantRad > 0 ? "left" : "right"}: common practice is none, since one that leans pulls the board to one side`;
+  return [finding("warning", "finset.cant-unusual", `${path}.cant`, says)];
 }
 
 /** A toe on the centreline would turn the board; a number that is none would turn into one that is. */

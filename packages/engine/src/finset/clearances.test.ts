@@ -5,6 +5,7 @@ import { buildFinset } from "./buildFinset";
 import type { FinInput, FinsInput, LeashPlugInput } from "./FinsInput";
 import { buildFootprint, computeGapM } from "./footprint";
 import { buildSetOutLine } from "./SetOutLine";
+import { takeFinDefaults } from "./takeFinDefaults";
 
 const slab = finsetShape({ lengthM: 1.8, left: () => 0.2, right: () => 0.2, thicknessM: () => 0.05 });
 const box = { lengthM: 0.13, widthM: 0.02, depthM: 0.02, behindTrailingM: 0.01 };
@@ -262,9 +263,11 @@ describe("the gap between two footprints, by hand", () => {
 
   it("turns with the toe", () => {
     const line = buildSetOutLine(slab, "average");
+    const [filledFront] = takeFinDefaults({ arrangement: "twin", set: [front] }).fins.set;
+    if (filledFront === undefined) throw new Error("no fin");
     const spot = {
       id: "front-left",
-      fin: front,
+      fin: filledFront,
       path: "",
       side: "left",
       uM: 0.3,

@@ -19,7 +19,7 @@ export function computeTrueCant(line: SetOutLine, spot: FinSpot): TrueCant {
   const side = spotSide(spot);
   const at = placeOnBoard(line, side, spot.uM, spot.vM);
   const twistRad = shape.twistRad(at.xM);
-  const cantRad = spot.fin.cantRad ?? 0;
+  const cantRad = spot.fin.cantRad;
   if (spot.side === "centre") return { bottomTiltRad: 0, twistRad, trueCantRad: cantRad + twistRad };
   const outM = sideSign(side) * at.yM;
   const bottomTiltRad = computeTilt(line, { side, xM: at.xM, outM });

@@ -71,7 +71,15 @@ describe("the working of the fins' numbers", () => {
   const found = [
     ...leaves(value, "finset", []),
     ...leaves(glassedOn?.verify.glassedOn, "finset.verify.glassedOn", []),
+    ...leaves(glassedOn?.verify.checks, "finset.verify.checks", []),
   ];
+
+  it("of a toe that meets another fin's line gives that line's aim", () => {
+    const { inputs } = finsetWorking["finset.marks[].toeRad"]!;
+    const aim = inputs(context, ["rear-left"]).find(({ name }) => name.startsWith("o, where that line"));
+    const met = value?.marks.find(({ id }) => id === "front-left");
+    expect(aim?.value).toMatchObject({ dimension: "length", value: met?.aimBesideNoseM, grain: "fine" });
+  });
 
   it("is there for every number of plans that have them all between them", () => {
     const paths = new Set(found.map(({ path }) => path));

@@ -4,15 +4,16 @@ import { type Finding, finding } from "../foundation/stage";
 import type { Side } from "../survey/Side";
 import { SIDES } from "../survey/Side";
 import { type AlongBy, computeStraightM } from "./alongTail";
+import type { FilledFin } from "./FilledFins";
 import type { FinSpot, OwnRails } from "./FinSpot";
-import type { FinInput, SidesRule } from "./FinsInput";
+import type { SidesRule } from "./FinsInput";
 import { computeInsetM } from "./railDistance";
 import { resolveToe, type ToeSpot } from "./resolveToe";
 import type { SetOutLine } from "./SetOutLine";
 
 /** A fin of the file with its place in it. */
 export interface ListedFin {
-  readonly fin: FinInput;
+  readonly fin: FilledFin;
   readonly path: string;
 }
 
@@ -73,14 +74,14 @@ function placeFin({ line, along }: PlaceRequest, { fin, path }: ListedFin): Plac
   if (uM === null) return offTheBoard(fin, path, along);
   const base = { uM, vM: 0, baseM: fin.baseM, noseUM: line.noseUM };
   if (fin.fromRailM === undefined) return { base, own: null };
-  const by = fin.fromRailBy ?? "square-to-centreline";
-  const inset = (side: Side) => computeInsetM(line, { side, uM, fromRailM: fin.fromRailM!, by });
+  const inset = (side: Side) =>
+    computeInsetM(line, { side, uM, fromRailM: fin.fromRailM!, by: fin.fromRailBy });
   const [leftM, rightM] = [inset("left"), inset("right")];
   if (leftM === null || rightM === null) return offTheBoard(fin, path, along);
   return { base, own: { fin: fin.fin, leftM, rightM } };
 }
 
-function offTheBoard(fin: FinInput, path: string, along: AlongBy): Finding {
+function offTheBoard(fin: FilledFin, path: string, along: AlongBy): Finding {
   if (along.of === "crotch" && along.crotchM === null)
     return finding(
       "blocker",

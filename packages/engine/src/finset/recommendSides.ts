@@ -1,8 +1,8 @@
-import { SET_OUT_TOLERANCE } from "../constants/finClearances";
 import { type Phrase, say } from "../foundation/phrase";
 import { length } from "../foundation/quantity";
 import { type Finding, finding } from "../foundation/stage";
 import type { SymmetryPlan } from "../shape/ShapePlan";
+import type { FilledFins } from "./FilledFins";
 import type { OwnRails } from "./FinSpot";
 import type { SidesComparedPlan } from "./FinsetPlan";
 import type { SidesRule } from "./FinsInput";
@@ -20,11 +20,15 @@ export interface Recommended {
  * is, or the readings cannot tell, and the average shares the error out. Each side by its own rail is never recommended, since it turns the one fin
  * against the other. A declared convention of this program.
  */
-export function recommendSides(compared: readonly SidesComparedPlan[], symmetry: SymmetryPlan): Recommended {
+export function recommendSides(
+  compared: readonly SidesComparedPlan[],
+  symmetry: SymmetryPlan,
+  toleranceM: number,
+): Recommended {
   const outM = (rule: SidesRule) => compared.find(({ id }) => id === rule)?.asymmetryM ?? 0;
   const stringerOutM = outM("average");
   const centreOutM = outM("centreline");
-  if (stringerOutM <= SET_OUT_TOLERANCE.markM)
+  if (stringerOutM <= toleranceM)
     return {
       sides: "average",
       says: say`the two sides agree within ${length(stringerOutM, "fine")} at the fins, so all three rules come to the same; average keeps both fins equally far from the stringer`,
@@ -54,12 +58,12 @@ const isStringerOff = (symmetry: SymmetryPlan) =>
 
 /** Says the recommendation, and warns where the rule in force is another one and the difference can be seen. */
 export function checkRule(
-  sides: SidesRule,
+  { sides, toleranceM }: Pick<FilledFins, "sides" | "toleranceM">,
   recommended: Recommended,
   ownRails: readonly OwnRails[],
 ): readonly Finding[] {
   if (ownRails.length === 0) return [];
-  const matters = ownRails.some(({ leftM, rightM }) => Math.abs(leftM - rightM) > SET_OUT_TOLERANCE.markM);
+  const matters = ownRails.some(({ leftM, rightM }) => Math.abs(leftM - rightM) > toleranceM);
   const severity = sides !== recommended.sides && matters ? "warning" : "note";
   return [
     finding(severity, "finset.sides-recommended", "fins.sides", [

@@ -2,7 +2,8 @@ import { MOST_TOE } from "../constants/finLimits";
 import { say } from "../foundation/phrase";
 import { angle, length } from "../foundation/quantity";
 import { type Finding, finding } from "../foundation/stage";
-import type { FinInput, ToeInput } from "./FinsInput";
+import type { FilledFin } from "./FilledFins";
+import type { ToeInput } from "./FinsInput";
 import {
   type BaseLine,
   computeToeBesideNoseRad,
@@ -13,7 +14,7 @@ import {
 
 /** A trailing mark with its fin, before its toe is known. */
 export interface ToeSpot {
-  readonly fin: FinInput;
+  readonly fin: FilledFin;
   readonly path: string;
   readonly base: BaseLine;
 }

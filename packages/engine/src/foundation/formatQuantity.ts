@@ -92,6 +92,8 @@ function volumeText(valueM3: number, grain: Grain): string {
 
 /** From here on a mass is read in kilograms. */
 const KILOGRAMS_FROM_KG = 2;
+/** From here on a mass read coarsely is in whole kilograms. */
+const WHOLE_FROM_KG = 10;
 /** From here on the inch system adds pounds and ounces. */
 const POUNDS_FROM_KG = 1;
 
@@ -99,7 +101,7 @@ function massText(valueKg: number, grain: Grain, units: Units): string {
   const size = Math.abs(valueKg);
   const metric =
     size >= KILOGRAMS_FROM_KG
-      ? `${formatDecimal(valueKg, decimals(grain, 1, 2, 3))} kg`
+      ? `${formatDecimal(valueKg, decimals(grain, size < WHOLE_FROM_KG ? 1 : 0, 2, 3))} kg`
       : `${formatDecimal(valueKg * 1000, size < 0.1 ? decimals(grain, 0, 1, 2) : decimals(grain, 0, 0, 1))} g`;
   return units === "inch" && size >= POUNDS_FROM_KG ? `${metric} (${poundsText(valueKg, grain)})` : metric;
 }

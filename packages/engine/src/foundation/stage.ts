@@ -41,6 +41,8 @@ export interface Working<P = unknown> {
   readonly sources: readonly SourceId[];
   /** The inputs with their values; `id` is what stood between the brackets of the path, outermost first. */
   readonly inputs: (plan: P, ids: readonly string[]) => readonly WorkingInput[];
+  /** Places of the assumptions that it hangs on; without it all of its part of the plan are shown. */
+  readonly assumes?: (plan: P, ids: readonly string[]) => readonly string[];
 }
 
 /** Keyed by plan path with every bracket emptied: `finset.marks[].toeRad`. */

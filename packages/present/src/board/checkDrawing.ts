@@ -46,7 +46,7 @@ export function checkDrawing(
     frame: frameOf(lay),
     notes: [
       "Bottom up, nose to the right: LEFT is below.",
-      `Strings: how far beside the nose tip each crosses the square there. Thin: diagonals by taut tape along the bottom, from the nose tip and from ${finset.line.crotchFromTailM === null ? "the tail's middle" : "the tail's middle, its crotch,"} to the trailing marks.`,
+      `Strings: how far beside the nose tip each crosses the square there. Thin: diagonals by taut tape along the bottom, from the nose tip and from ${finset.line.crotchFromTailM === null ? "the tail's middle" : "the crotch"} to the trailing marks.`,
     ],
     layers: [
       { id: "foam", items: [foamItem(edge)] },

@@ -53,15 +53,24 @@ function fitWidths(
     ),
   );
   const total = (): number => widths.reduce((sum, width) => sum + width, GAP * (widths.length - 1));
-  for (const side of ["left", "right"] as const) {
+  const words = columns.map((_, i) => longestWord(rows.map((row) => row[i] ?? "")));
+  const give = (side: Column["align"], narrowest: (column: number) => number): void => {
     while (total() > room) {
-      const widest = columns.reduce(
-        (best, column, i) => (column.align === side && (widths[i] ?? 0) > (widths[best] ?? 0) ? i : best),
-        columns.findIndex((column) => column.align === side),
+      const wide = columns.flatMap(({ align }, i) =>
+        align === side && (widths[i] ?? 0) > narrowest(i) ? [i] : [],
       );
-      if (widest === -1 || (widths[widest] ?? 0) <= NARROWEST) break;
+      const [first, ...others] = wide;
+      if (first === undefined) return;
+      const widest = others.reduce((best, i) => ((widths[i] ?? 0) > (widths[best] ?? 0) ? i : best), first);
       widths[widest] = (widths[widest] ?? 0) - 1;
     }
-  }
+  };
+  // Between words first; within one only where nothing else is left.
+  give("left", (column) => Math.max(NARROWEST, words[column] ?? 0));
+  give("right", (column) => Math.max(NARROWEST, words[column] ?? 0));
+  for (const side of ["left", "right"] as const) give(side, () => NARROWEST);
   return widths;
 }
+
+const longestWord = (cells: readonly string[]): number =>
+  Math.max(0, ...cells.flatMap((cell) => asciiText(cell).split(" ")).map((word) => word.length));

@@ -65,6 +65,11 @@ function part(title: string, lines: readonly string[]): readonly string[] {
   return lines.length === 0 ? [] : ["", title, ...lines];
 }
 
+/** Lengths in millimetres beside inches, so that the figures can be followed by hand. */
 function show(value: Quantity | string, reader: Reader): string {
-  return typeof value === "string" ? value : showQuantity(value, reader);
+  if (typeof value === "string") return value;
+  const shown = showQuantity(value, reader);
+  if (value.dimension !== "length" || reader.units === "mm") return shown;
+  const inMm = showQuantity({ ...value, grain: "fine" }, { ...reader, units: "mm" });
+  return inMm === shown ? shown : `${shown} (${inMm})`;
 }

@@ -9,19 +9,21 @@ type Verify = NonNullable<Plan["finset"]>["verify"];
 type Check = Verify["checks"][number];
 
 /** What a check is called, with the fin and side that it is made at: `String, front left`. */
-export function checkName({ title, fin, side, id, matter }: Check, reader: Reader): string {
+export function checkName({ title, fin, side, id, from }: Check, reader: Reader): string {
   const t = tell(reader);
   const name = tellText(title, reader);
   if (fin === null) return name;
   const where = finName(side === null || side === "centre" ? fin : `${fin}-${side}`, reader);
-  if (matter !== "diagonals") return `${name}, ${where}`;
+  if (from === null) return `${name}, ${where}`;
   const words: Readonly<Record<string, string>> = {
     "nose-trailing": t`nose tip to trailing marks`,
     "nose-leading": t`nose tip to leading marks`,
     "tail-trailing": t`tail's middle to trailing marks`,
     "tail-leading": t`tail's middle to leading marks`,
+    "crotch-trailing": t`crotch to trailing marks`,
+    "crotch-leading": t`crotch to leading marks`,
   };
-  return `${name}, ${where}: ${words[id.split("-").slice(-2).join("-")] ?? id}`;
+  return `${name}, ${where}: ${words[`${from}-${id.endsWith("trailing") ? "trailing" : "leading"}`] ?? id}`;
 }
 
 const READINGS: Readonly<Record<string, Phrase>> = {
@@ -54,7 +56,7 @@ export function readingWords(id: string, reader: Reader, from = "tail"): string 
 
 /** The gate's verdict: a word or three, and what comes next. */
 export function verdictWords(
-  { verdict, next, checks }: Verify,
+  { verdict, next, checks, glassedOn }: Verify,
   reader: Reader,
 ): {
   readonly short: string;
@@ -63,15 +65,23 @@ export function verdictWords(
   const t = tell(reader);
   const nextCheck = checks.find(({ id }) => id === next);
   const name = nextCheck === undefined ? "" : checkName(nextCheck, reader);
+  // Fins that are glassed on see no router.
+  const isGlass = glassedOn.length > 0;
+  const notYet = isGlass ? t`No glass yet` : t`No cut yet`;
   switch (verdict) {
     case "go":
-      return { short: t`Go`, follows: t`Every check before the router is good.` };
+      return {
+        short: t`Go`,
+        follows: isGlass
+          ? t`Every check before the fins are glassed on is good.`
+          : t`Every check before the router is good.`,
+      };
     case "blocked":
-      return { short: t`No cut`, follows: t`What stops the fins comes first.` };
+      return { short: isGlass ? t`No glass` : t`No cut`, follows: t`What stops the fins comes first.` };
     case "correct": {
       const { length } = checks.filter(({ state }) => state === "out");
       return {
-        short: t`No cut yet`,
+        short: notYet,
         follows:
           length === 1
             ? t`1 check is out. Correct first: ${name}.`
@@ -81,7 +91,7 @@ export function verdictWords(
     case "open": {
       const { length } = checks.filter(({ state, required }) => required && state === "open");
       return {
-        short: t`No cut yet`,
+        short: notYet,
         follows:
           length === 1
             ? t`1 check is still to be made. Next: ${name}.`

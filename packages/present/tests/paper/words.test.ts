@@ -1,5 +1,6 @@
 import { angle, formatPhrase, formatQuantity, length, type Quantity } from "@lapline/engine";
 import { describe, expect, test } from "vitest";
+import { formatTapeLength } from "../../src";
 import { makePdf } from "./makePdf";
 import { PAPER_BOARDS, stoppedPlan } from "./paperBoards";
 import { describePdf, extractText } from "./poppler";
@@ -11,7 +12,8 @@ const flat = (text: string) => text.replace(/\s+/g, " ");
 
 describe.each(CASES)("$id in $units", ({ plan, units }) => {
   const show = (quantity: Quantity) => formatQuantity(quantity, units);
-  const bare = (valueM: number) => show(length(valueM)).replace(/ (in|mm)$/, "");
+  const tape = (valueM: number) => formatTapeLength(valueM, { units, language: "en" });
+  const bare = (valueM: number) => tape(valueM).replace(/ (in|mm)$/, "");
 
   test("the fins' figures are the plan's, and can be taken out as text", async () => {
     const { finset } = plan;
@@ -36,13 +38,12 @@ describe.each(CASES)("$id in $units", ({ plan, units }) => {
       ].join(" ");
       expect(text).toContain(row);
       for (const end of [trailing, leading]) {
-        expect(text).toContain(`${show(length(end.fromTailTapeM))} from the ${hasCrotch ? "tips" : "tail"}`);
-        if (mark.side !== "centre")
-          expect(text).toContain(`${show(length(end.fromCentrelineM))} from the line`);
+        expect(text).toContain(`${tape(end.fromTailTapeM)} from the ${hasCrotch ? "tips" : "tail"}`);
+        if (mark.side !== "centre") expect(text).toContain(`${tape(end.fromCentrelineM)} from the line`);
       }
     }
     for (const { leftTapeM, rightTapeM } of finset.pairs.flatMap(({ diagonals }) => diagonals)) {
-      expect(text).toContain(`${show(length(leftTapeM))} ${show(length(rightTapeM))}`);
+      expect(text).toContain(`${tape(leftTapeM)} ${tape(rightTapeM)}`);
     }
   });
 

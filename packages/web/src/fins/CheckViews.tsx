@@ -1,10 +1,10 @@
-import { length, type Plan } from "@lapline/engine";
-import { checkDrawing, finName } from "@lapline/present";
+import type { Plan } from "@lapline/engine";
+import { checkDrawing, finName, formatDiagonalWorth, formatDifference } from "@lapline/present";
 import { useCallback } from "react";
 import { SheetDrawing } from "../drawing/SheetDrawing";
 import { ENGLISH } from "../settings/english";
 import { useSettings } from "../settings/Settings";
-import { Amount } from "../shared/Amount";
+import { AmountText } from "../shared/AmountText";
 import { FactTable } from "../shared/FactTable";
 import { Fold } from "../shared/Fold";
 import { TapeAmount } from "../shared/TapeAmount";
@@ -13,12 +13,14 @@ import type { Finset } from "./FinsForm";
 /** What proves each pair before it is cut: strings and diagonals on the whole board, and both figures of each diagonal. */
 export function CheckViews({ plan, finset }: { plan: Plan; finset: Finset }) {
   if (finset.pairs.length === 0) return null;
+  const tail = finset.line.crotchFromTailM === null ? STARTS.tail : STARTS.crotch;
   return (
     <Fold title="String and diagonals">
       <p>
-        Equal diagonals prove symmetry about the line through the nose tip and the tail's middle, and no more.
-        Where each side follows its own rail, or the set is laid out about another line, they differ on
-        purpose: hold each side to its own figure.
+        Equal diagonals prove symmetry about the line through the nose tip and the {tail}, and no more. From
+        the nose they hardly tell a mark that slipped across the board: what a millimetre changes them by
+        stands beside them. Where each side follows its own rail, or the set is laid out about another line,
+        they differ on purpose: hold each side to its own figure.
       </p>
       {finset.pairs.map((pair) => (
         <div key={pair.id} className="fins">
@@ -29,6 +31,11 @@ export function CheckViews({ plan, finset }: { plan: Plan; finset: Finset }) {
     </Fold>
   );
 }
+
+const STARTS = { nose: "nose tip", tail: "tail's middle", crotch: "crotch" } as const;
+
+/** In both systems: it is finer than the marks of an inch tape. */
+const Millimetres = ({ text }: { text: string }) => <AmountText text={`${text} mm`} />;
 
 function CheckView({ plan, fin }: { plan: Plan; fin: string }) {
   const { reader } = useSettings();
@@ -46,19 +53,22 @@ function CheckView({ plan, fin }: { plan: Plan; fin: string }) {
 }
 
 function DiagonalTable({ pair }: { pair: Finset["pairs"][number] }) {
+  const { reader } = useSettings();
   return (
     <FactTable
       caption={`${finName(pair.id, ENGLISH)}, by taut tape`}
-      heads={["diagonal", "left", "right", "left less right"]}
+      heads={["diagonal", "left", "right", "left less right", "1 mm across", "1 mm along"]}
       rows={pair.diagonals.map((diagonal) => {
-        const [from, to] = diagonal.id.split("-");
+        const [, to] = diagonal.id.split("-");
         return {
           id: diagonal.id,
-          name: `${from === "nose" ? "nose tip" : "tail's middle"} to ${to} mark`,
+          name: `${STARTS[diagonal.from]} to ${to} mark`,
           cells: [
             <TapeAmount key="left" ofM={diagonal.leftTapeM} />,
             <TapeAmount key="right" ofM={diagonal.rightTapeM} />,
-            <Amount key="differ" of={length(diagonal.differM)} />,
+            <Millimetres key="differ" text={formatDifference(diagonal.differM, reader)} />,
+            <Millimetres key="across" text={formatDiagonalWorth(diagonal.acrossWorthRatio, reader)} />,
+            <Millimetres key="along" text={formatDiagonalWorth(diagonal.alongWorthRatio, reader)} />,
           ],
         };
       })}

@@ -15,7 +15,8 @@ export function GateVerdict({ form: { file, problems }, verify }: GateVerdictPro
     return (
       <div className="verdict verdict-correct">
         <p role="status">
-          <b>No cut.</b> A field is not understood: {fieldName(file, unread.path)}.
+          <b>{verify.glassedOn.length > 0 ? "No glass" : "No cut"}.</b> A field is not understood:{" "}
+          {fieldName(file, unread.path)}.
         </p>
         <button type="button" className="plain" onClick={goToUnread}>
           to the field

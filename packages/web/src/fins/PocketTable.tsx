@@ -83,7 +83,7 @@ function GlassedOnTable({ finset: { verify } }: { finset: Finset }) {
   );
 }
 
-const Size = ({ ofM }: { ofM: number | null }) => <Amount of={ofM === null ? null : length(ofM)} />;
+const Size = ({ ofM }: { ofM: number | null }) => <Amount of={ofM === null ? null : length(ofM, "fine")} />;
 
 function Patch({ size }: { size: { readonly lengthM: number; readonly widthM: number } | null }) {
   if (size === null) return "none";

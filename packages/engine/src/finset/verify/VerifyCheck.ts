@@ -24,7 +24,7 @@ export interface VerifyCheck {
 
 /** What a check is called, and at which fin it is made. */
 export type CheckOf = Pick<VerifyCheckPlan, "id" | "matter" | "how"> &
-  Partial<Pick<VerifyCheckPlan, "fin" | "side" | "required">> & { readonly madeFor?: MadeFor };
+  Partial<Pick<VerifyCheckPlan, "fin" | "side" | "from" | "required">> & { readonly madeFor?: MadeFor };
 
 /** Something to be seen and confirmed. */
 export function buildSeen(what: CheckOf, confirmed: readonly ConfirmedInput[]): VerifyCheck {
@@ -90,7 +90,7 @@ const HANGS_ON_NONE: MadeForPlan = {
 };
 
 function fill(
-  { id, matter, how, fin = null, side = null, required = true, madeFor }: CheckOf,
+  { id, matter, how, fin = null, side = null, from = null, required = true, madeFor }: CheckOf,
   { kind, state, lengths, angles, correction }: Found,
 ): VerifyCheckPlan {
   return {
@@ -101,6 +101,7 @@ function fill(
     how,
     fin,
     side,
+    from,
     required,
     madeFor: madeFor === undefined ? null : { ...HANGS_ON_NONE, ...madeFor },
     state,

@@ -1,5 +1,6 @@
 import type { Surface } from "../../constants/finSetting";
 import type { FinMark } from "../FinMark";
+import type { DiagonalStart } from "../FinsetPlan";
 import type { CheckMatter } from "./checkTitles";
 
 /** Mark and verify: the stop before the router, in the order in which it is gone through. */
@@ -27,6 +28,8 @@ export interface VerifyCheckPlan {
   /** The fin's name and side that it is made at; null where it is of the whole board, or of both sides. */
   readonly fin: string | null;
   readonly side: FinMark["side"] | null;
+  /** Where a diagonal starts; null for the other checks. */
+  readonly from: DiagonalStart | null;
   /** Whether the gate waits for it; one that is not still holds it where it is out. */
   readonly required: boolean;
   /** The figures that it is made for; where they change it has to be made again. Null where it hangs on none. */

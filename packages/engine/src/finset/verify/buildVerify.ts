@@ -53,7 +53,7 @@ const CAUTIONS_AT: Readonly<Record<Surface | "glassed-on", readonly CautionId[]>
   foam: ["mark-and-verify", "router", "foam-dust", "sheet"],
   laminate: ["mark-and-verify", "router", "glass-dust", "sheet"],
   fill: ["mark-and-verify", "router", "glass-dust", "sheet"],
-  "glassed-on": ["mark-and-stand", "sheet"],
+  "glassed-on": ["mark-and-stand", "glass-dust", "sheet"],
 };
 
 type Verdict = Pick<VerifyPlan, "verdict" | "next">;

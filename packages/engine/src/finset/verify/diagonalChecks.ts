@@ -1,6 +1,6 @@
 import { say } from "../../foundation/phrase";
 import { length } from "../../foundation/quantity";
-import type { DiagonalPlan, PairPlan } from "../FinsetPlan";
+import type { DiagonalPlan, DiagonalStart, PairPlan } from "../FinsetPlan";
 import { buildReading, type CheckOf, type VerifyCheck } from "./VerifyCheck";
 import { buildLength } from "./VerifyReading";
 import { findLatest, type VerifyRequest } from "./VerifyRequest";
@@ -9,7 +9,8 @@ import { findLatest, type VerifyRequest } from "./VerifyRequest";
  * The diagonals of each pair, both sides by taut tape.
  *
  * Only how the two sides differ is judged: what the tape reads over the board's bottom is the same on both and falls away.
- * Those to the trailing marks are required; the string binds the leading marks to them.
+ * The tolerance is the set-out's whole one: a share of it by what a millimetre across is worth from the nose (a tenth of one) is
+ * finer than a tape reads, so each says what it can tell, and the marks' own distances from the line judge the rest. Those to the trailing marks are required; the string binds the leading marks to them.
  */
 export function buildDiagonalChecks(request: VerifyRequest): readonly VerifyCheck[] {
   return request.pairs.flatMap((pair) =>
@@ -17,7 +18,7 @@ export function buildDiagonalChecks(request: VerifyRequest): readonly VerifyChec
   );
 }
 
-const FROM = { nose: "the nose tip", tail: "the tail's middle" } as const;
+const FROM = { nose: "the nose tip", tail: "the tail's middle", crotch: "the crotch" } as const;
 const ENDS = {
   "nose-trailing": ["nose", "trailing"],
   "nose-leading": ["nose", "leading"],
@@ -25,20 +26,31 @@ const ENDS = {
   "tail-leading": ["tail", "leading"],
 } as const;
 
-const HOW_TO: Readonly<Record<DiagonalPlan["id"], string>> = {
-  "nose-trailing":
-    "Hold the tape taut from the nose tip to the trailing mark on the left, then on the right.",
-  "nose-leading": "Hold the tape taut from the nose tip to the leading mark on the left, then on the right.",
-  "tail-trailing":
-    "Hold the tape taut from the tail's middle (the crotch of a swallow) to the trailing mark on the left, then on the right.",
-  "tail-leading":
-    "Hold the tape taut from the tail's middle (the crotch of a swallow) to the leading mark on the left, then on the right.",
+const HOW_TO: Readonly<Record<DiagonalStart, Readonly<Record<"trailing" | "leading", string>>>> = {
+  nose: {
+    trailing:
+      "Hold the tape taut from the nose tip to the trailing mark on the left, then on the right. It tells a mark that slipped along the board, and hardly one that slipped across it.",
+    leading:
+      "Hold the tape taut from the nose tip to the leading mark on the left, then on the right. It tells a mark that slipped along the board, and hardly one that slipped across it.",
+  },
+  tail: {
+    trailing:
+      "Hold the tape taut from the tail's middle to the trailing mark on the left, then on the right. It tells a mark that slipped along the board or across it.",
+    leading:
+      "Hold the tape taut from the tail's middle to the leading mark on the left, then on the right. It tells a mark that slipped along the board or across it.",
+  },
+  crotch: {
+    trailing:
+      "Hold the tape taut from the crotch to the trailing mark on the left, then on the right. It tells a mark that slipped along the board or across it.",
+    leading:
+      "Hold the tape taut from the crotch to the leading mark on the left, then on the right. It tells a mark that slipped along the board or across it.",
+  },
 };
 
 function buildDiagonalCheck(
   { toleranceM, read }: VerifyRequest,
   pair: PairPlan,
-  { id, leftTapeM, rightTapeM, differM }: DiagonalPlan,
+  { id, from: start, leftTapeM, rightTapeM, differM }: DiagonalPlan,
 ): VerifyCheck {
   const [from, to] = ENDS[id];
   const taken = findLatest(
@@ -54,8 +66,9 @@ function buildDiagonalCheck(
   const what: CheckOf = {
     id: `diagonal-${pair.id}-${id}`,
     matter: "diagonals",
-    how: HOW_TO[id],
+    how: HOW_TO[start][to],
     fin: pair.id,
+    from: start,
     required: to === "trailing",
   };
   return buildReading(what, {
@@ -68,7 +81,7 @@ function buildDiagonalCheck(
       const errorM = differ.errorM ?? 0;
       return {
         correction: null,
-        says: say`from ${FROM[from]} to the ${to} marks of the ${pair.id} fins the left diagonal is ${length(Math.abs(errorM), "fine")} too ${errorM > 0 ? "long" : "short"} against the right: measure both marks again from the tail and from the centreline, since one of them has slipped`,
+        says: say`from ${FROM[start]} to the ${to} marks of the ${pair.id} fins the left diagonal is ${length(Math.abs(errorM), "fine")} too ${errorM > 0 ? "long" : "short"} against the right: measure both marks again from the tail and from the centreline, since one of them has slipped`,
       };
     },
   });

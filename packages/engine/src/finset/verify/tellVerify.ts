@@ -23,7 +23,7 @@ export function tellVerify({ plan, checks, input, boxes }: Told): readonly Findi
     ...checks.flatMap((check) => tellStale(check)),
     ...tellSurface(input, boxes),
     ...tellConfirmed(plan, input),
-    tellVerdict(plan),
+    tellVerdict(plan, boxes),
   ];
 }
 
@@ -52,33 +52,31 @@ function tellConfirmed({ checks }: VerifyPlan, { confirmed = [] }: VerifyInput):
   });
 }
 
-function tellVerdict({ verdict, next, checks }: VerifyPlan): Finding {
+/** Fins that are glassed on see no router: what waits for the checks is the glass. */
+const WORDS = {
+  cut: { notYet: "no cut yet", before: "before the router" },
+  glass: { notYet: "no glass yet", before: "before the fins are glassed on" },
+} as const;
+
+function tellVerdict({ verdict, next, checks }: VerifyPlan, boxes: BoxTiming): Finding {
   const path = "finset.verify";
+  const { notYet, before } = WORDS[boxes === "glassed-on" ? "glass" : "cut"];
   const waiting = checks.filter(({ state, required }) => required && state === "open").length;
   const out = checks.filter(({ state }) => state === "out").length;
   switch (verdict) {
     case "go":
-      return finding("note", "finset.verify-go", path, say`every check before the router is good: go`);
-    case "blocked":
-      return finding(
-        "warning",
-        "finset.verify-blocked",
-        path,
-        say`no cut yet: the blockers of the fins come first`,
-      );
-    case "correct":
-      return finding(
-        "warning",
-        "finset.verify-stop",
-        path,
-        say`no cut yet: ${out} of the checks before the router ${out === 1 ? "is" : "are"} out, first ${next ?? ""}`,
-      );
-    case "open":
-      return finding(
-        "note",
-        "finset.verify-open",
-        path,
-        say`no cut yet: ${waiting} of the checks before the router ${waiting === 1 ? "is" : "are"} still to be made, first ${next ?? ""}`,
-      );
+      return finding("note", "finset.verify-go", path, say`every check ${before} is good: go`);
+    case "blocked": {
+      const says = say`${notYet}: the blockers of the fins come first`;
+      return finding("warning", "finset.verify-blocked", path, says);
+    }
+    case "correct": {
+      const says = say`${notYet}: ${out} of the checks ${before} ${out === 1 ? "is" : "are"} out, first ${next ?? ""}`;
+      return finding("warning", "finset.verify-stop", path, says);
+    }
+    case "open": {
+      const says = say`${notYet}: ${waiting} of the checks ${before} ${waiting === 1 ? "is" : "are"} still to be made, first ${next ?? ""}`;
+      return finding("note", "finset.verify-open", path, says);
+    }
   }
 }

@@ -13,7 +13,7 @@ export interface FinsetContext {
 }
 
 /** The inputs of one number, read off the plan: nothing where the part of the plan is not there. */
-type ReadInputs<T> = (part: T, context: FinsetContext) => readonly WorkingInput[];
+type ReadInputs<T> = (part: T, context: FinsetContext, ids: readonly string[]) => readonly WorkingInput[];
 
 export interface Explained<T> {
   readonly words: string;
@@ -33,7 +33,7 @@ export function explain<T>(
     sources,
     inputs: (context, ids) => {
       const part = find(context, ids);
-      return part === null || part === undefined ? [] : inputs(part, context);
+      return part === null || part === undefined ? [] : inputs(part, context, ids);
     },
   };
 }
@@ -55,9 +55,9 @@ export const findStated = ({ board }: FinsetContext, name: string): FinInput | u
 
 const NONE = "not there";
 export const lengthIn = (name: string, valueM: number | null | undefined): WorkingInput =>
-  read(name, valueM, length);
+  read(name, valueM, (m) => length(m, "fine"));
 export const massIn = (name: string, valueKg: number | null | undefined): WorkingInput =>
-  read(name, valueKg, mass);
+  read(name, valueKg, (kg) => ({ ...mass(kg), grain: "coarse" }));
 export const angleIn = (name: string, valueRad: number | null | undefined): WorkingInput =>
   read(name, valueRad, (rad) => angle(rad, "fine"));
 export const textIn = (name: string, value: string | null | undefined): WorkingInput => ({

@@ -18,7 +18,7 @@ const ofMark = (explained: Explained<FinMark>) => explain(findMark, explained);
 const stated = (words: string, inputs: Explained<FinMark>["inputs"]) =>
   ofMark({ words, formula: "as stated in the board file", sources: ["convention"], inputs });
 
-function readToe(toe: ToeInput | undefined): readonly WorkingInput[] {
+function readToe(toe: ToeInput | undefined, met: FinMark | undefined): readonly WorkingInput[] {
   switch (toe?.kind) {
     case "aimBesideNose":
       return [lengthIn("o, aim beside the nose tip", toe.offsetM)];
@@ -29,10 +29,20 @@ function readToe(toe: ToeInput | undefined): readonly WorkingInput[] {
     case "angle":
       return [angleIn("τ, stated", toe.angleRad)];
     case "meets":
-      return [textIn("meets the line of", toe.fin)];
+      return [
+        textIn("meets the line of", toe.fin),
+        lengthIn("o, where that line crosses beside the nose tip", met?.aimBesideNoseM),
+      ];
     default:
       return [textIn("stated toe", "none: along the centreline")];
   }
+}
+
+/** The mark whose line the fin is stated to meet, on its own side. */
+function findMet({ fin, side }: FinMark, context: FinsetContext): FinMark | undefined {
+  const toe = findStated(context, fin)?.toe;
+  if (toe?.kind !== "meets") return undefined;
+  return context.plan.finset?.marks.find((mark) => mark.fin === toe.fin && mark.side === side);
 }
 
 const readBase = (mark: FinMark, { plan }: FinsetContext): readonly WorkingInput[] => [
@@ -52,7 +62,7 @@ const turn: WorkingTable<FinsetContext> = {
     inputs: (mark, context) => [
       ...readBase(mark, context),
       lengthIn("b, base", mark.baseM),
-      ...readToe(findStated(context, mark.fin)?.toe),
+      ...readToe(findStated(context, mark.fin)?.toe, findMet(mark, context)),
     ],
   }),
   "finset.marks[].toeOverBaseM": ofMark({

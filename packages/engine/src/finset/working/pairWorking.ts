@@ -20,7 +20,18 @@ const ofDiagonal = (words: string, formula: string) =>
   explain<DiagonalPlan>(({ plan }, ids) => byId(byId(plan.finset?.pairs, ids[0])?.diagonals, ids[1]), {
     words,
     formula,
-    inputs: ({ id }) => [textIn("diagonal", id)],
+    inputs: ({ id, from }, { plan }, ids) => {
+      const end = id.endsWith("trailing") ? "trailing" : "leading";
+      const at = (side: string) => byId(plan.finset?.marks, `${ids[0]}-${side}`)?.[end].at;
+      const fromXM = from === "nose" ? plan.shape?.lengthM : (plan.finset?.line.crotchFromTailM ?? 0);
+      return [
+        lengthIn(`${from}, along the stringer`, fromXM),
+        lengthIn("left mark, along the stringer", at("left")?.xM),
+        lengthIn("left mark, y", at("left")?.yM),
+        lengthIn("right mark, along the stringer", at("right")?.xM),
+        lengthIn("right mark, y", at("right")?.yM),
+      ];
+    },
   });
 
 const ofCompared = (explained: Explained<SidesComparedPlan>) =>
@@ -130,6 +141,14 @@ const diagonals: WorkingTable<FinsetContext> = {
   "finset.pairs[].diagonals[].differM": ofDiagonal(
     "Left less right by tape: nought proves the pair symmetric about the line through the two points, and no more.",
     "left − right",
+  ),
+  "finset.pairs[].diagonals[].acrossWorthRatio": ofDiagonal(
+    "How much one side's diagonal changes for each millimetre that its mark is off across the board.",
+    "|y| / √(Δx² + y²)",
+  ),
+  "finset.pairs[].diagonals[].alongWorthRatio": ofDiagonal(
+    "How much one side's diagonal changes for each millimetre that its mark is off along the board.",
+    "|Δx| / √(Δx² + y²)",
   ),
 };
 

@@ -1,7 +1,8 @@
+import { POCKET_GAP_M } from "../../constants/fittings";
 import type { WorkingTable } from "../../foundation/stage";
 import type { FinMark } from "../FinMark";
 import type { BoxSettingPlan, GlassedOnPlan } from "../verify/VerifyPlan";
-import { byId, type Explained, explain, type FinsetContext, lengthIn, textIn } from "./FinsetContext";
+import { byId, type Explained, explain, type FinsetContext, lengthIn } from "./FinsetContext";
 
 const ofBox = (explained: Explained<BoxSettingPlan>) =>
   explain(({ plan }, ids) => byId(plan.finset?.verify.boxes, ids[0]), explained);
@@ -17,7 +18,7 @@ const readBox = ({ id }: BoxSettingPlan, context: FinsetContext) => {
     lengthIn("l, box", box?.lengthM),
     lengthIn("w, box", box?.widthM),
     lengthIn("D, box", box?.depthM),
-    textIn("g, room for resin", "as assumed"),
+    lengthIn("g, room for resin", POCKET_GAP_M.value),
   ];
 };
 

@@ -66,6 +66,29 @@ export const FINS: Readonly<Record<string, string>> = {
     "eine Mittelfinne steht auf der Mittellinie und hat keinen Abstand von der Rail: weglassen oder die Finne anders nennen",
   "the {1} fins are to lean {2} outwards; common practice is {3} to {4}":
     "die Finnen {1} sollen {2} nach außen geneigt sein; üblich sind {3} bis {4}",
+  "the {1} fins are to lean {2} inwards; common practice is {3} to {4} outwards":
+    "die Finnen {1} sollen {2} nach innen geneigt sein; üblich sind {3} bis {4} nach außen",
+  "the {1} fin stands on the centreline and is to lean {2} to the {3}: common practice is none, since one that leans pulls the board to one side":
+    "Finne {1} steht auf der Mittellinie und soll {2} nach {3} geneigt sein: üblich ist gar nicht, denn geneigt zieht sie das Board zur Seite",
+  "the {1} fin points out by {2}: common practice is {3} to {4} in, so look at its aim, its unit and its sign":
+    "Finne {1} zeigt {2} nach außen: üblich sind {3} bis {4} nach innen; Zielpunkt, Einheit und Vorzeichen prüfen",
+  "the {1} fin points in by {2}: common practice is {3} to {4}, so look at its aim, its unit and its distance from the rail":
+    "Finne {1} zeigt {2} nach innen: üblich sind {3} bis {4}; Zielpunkt, Einheit und Abstand von der Rail prüfen",
+  "the set-out is held to {1}: common practice is {2}, and past {3} the checks let through what can be felt":
+    "beim Anreißen gelten {1}: üblich ist {2}, und über {3} lassen die Prüfungen durch, was man spürt",
+  "the fins are glassed on, so the boxes given for them are left aside":
+    "die Finnen werden anlaminiert, ihre angegebenen Kästen zählen also nicht",
+  "the {1} fin's box reaches into the tail's notch: move the fin up past the crotch, or use a box that reaches less far behind its mark":
+    "der Kasten der Finne {1} ragt in die Kerbe des Tails: die Finne vor die Kerbe setzen oder einen Kasten nehmen, der weniger weit hinter die Marke reicht",
+  "a gauge {1} wide": "eine Lehre, {1} breit",
+  "how wide the cant gauge sits on the bottom is not in the board file":
+    "wie breit die Cant-Lehre auf der Unterseite sitzt, steht nicht in der Board-Datei",
+  "a cant block, and a fin as set, are held to about a degree":
+    "ein Cant-Block und eine gesetzte Finne werden auf etwa ein Grad gehalten",
+  "a depth stop, and a box's height over the surface, are held to about half a millimetre":
+    "ein Tiefenanschlag und der Überstand eines Kastens werden auf etwa einen halben Millimeter gehalten",
+  "the leash plug's diameter is not given, so its room is reckoned for a common one":
+    "der Durchmesser des Leashplugs ist nicht angegeben; sein Platz ist für einen üblichen gerechnet",
   "the {1} fin's toe is no number": "die Vorspur der Finne {1} ist keine Zahl",
   "the {1} fin stands on the centreline and is set along it; the toe given is left aside":
     "Finne {1} steht auf der Mittellinie und wird längs gesetzt; die angegebene Vorspur zählt nicht",
@@ -124,7 +147,6 @@ export const FINS: Readonly<Record<string, string>> = {
     "Abstände vom Tail werden mit dem Maßband entlang der Unterseite gelesen",
   "and from a straightedge across the tail tips": "und von einem Richtscheit quer über die Tailspitzen",
   "a careful set-out is held to about a millimetre": "sorgfältig angerissen hält man etwa einen Millimeter",
-  "1 mm": "1 mm",
   "the bottom's slope under the cant gauge is that of the section's curve, which cannot draw a tucked edge: near the rail it slopes more than a bottom that is flat to its edge, and the true cant with it":
     "die Schräge der Unterseite unter der Cant-Lehre ist die der Querschnittskurve, die keine eingezogene Kante zeichnen kann: nahe der Rail fällt sie stärker als eine bis zur Kante ebene Unterseite, und der wahre Cant mit ihr",
   "the section curve": "die Querschnittskurve",

@@ -47,12 +47,15 @@ export const GATE: Readonly<Record<string, string>> = {
   "{1} is confirmed, and this set has no such check":
     "{1} ist bestätigt, und dieser Satz hat keine solche Prüfung",
   "{1} is read, not confirmed: give its figure": "{1} wird abgelesen, nicht bestätigt: den Wert angeben",
-  "every check before the router is good: go": "alle Prüfungen vor der Oberfräse sind gut: los",
-  "no cut yet: the blockers of the fins come first": "noch nicht fräsen: zuerst, was die Finnen aufhält",
-  "no cut yet: {1} of the checks before the router {2} out, first {3}":
-    "noch nicht fräsen: von den Prüfungen vor der Oberfräse {2} {1} daneben, zuerst {3}",
-  "no cut yet: {1} of the checks before the router {2} still to be made, first {3}":
-    "noch nicht fräsen: von den Prüfungen vor der Oberfräse {2} {1} noch zu machen, zuerst {3}",
+  "no cut yet": "noch nicht fräsen",
+  "no glass yet": "noch nicht laminieren",
+  "before the router": "vor der Oberfräse",
+  "before the fins are glassed on": "vor dem Anlaminieren der Finnen",
+  "every check {1} is good: go": "alle Prüfungen {1} sind gut: los",
+  "{1}: the blockers of the fins come first": "{1}: zuerst, was die Finnen aufhält",
+  "{1}: {2} of the checks {3} {4} out, first {5}": "{1}: von den Prüfungen {3} {4} {2} daneben, zuerst {5}",
+  "{1}: {2} of the checks {3} {4} still to be made, first {5}":
+    "{1}: von den Prüfungen {3} {4} {2} noch zu machen, zuerst {5}",
   "Measure both marks from the tail and from the centreline, and enter them as set.":
     "Beide Marken vom Tail und von der Mittellinie messen und als gesetzt eintragen.",
   "Hold the two sides as measured against each other: left less right of what each is out.":
@@ -63,18 +66,22 @@ export const GATE: Readonly<Record<string, string>> = {
     "Die Tasche mit Rahmen, Fräser und Anschlag, die dann gebraucht werden, in ein Reststück Schaum fräsen und den Kasten darin probieren.",
   "Stand the fin on its marks against the cant block: its base lies on the bottom all along, or is scribed to it.":
     "Die Finne auf ihren Marken an den Cant-Block stellen: die Basis liegt überall auf der Unterseite auf oder wird angepasst.",
+  "Hold the tape taut from the nose tip to the trailing mark on the left, then on the right. It tells a mark that slipped along the board, and hardly one that slipped across it.":
+    "Das Maßband straff von der Nosespitze zur hinteren Marke links halten, dann rechts. Das zeigt eine längs verrutschte Marke und kaum eine quer verrutschte.",
+  "Hold the tape taut from the nose tip to the leading mark on the left, then on the right. It tells a mark that slipped along the board, and hardly one that slipped across it.":
+    "Das Maßband straff von der Nosespitze zur vorderen Marke links halten, dann rechts. Das zeigt eine längs verrutschte Marke und kaum eine quer verrutschte.",
+  "Hold the tape taut from the tail's middle to the trailing mark on the left, then on the right. It tells a mark that slipped along the board or across it.":
+    "Das Maßband straff von der Tailmitte zur hinteren Marke links halten, dann rechts. Das zeigt eine längs oder quer verrutschte Marke.",
+  "Hold the tape taut from the tail's middle to the leading mark on the left, then on the right. It tells a mark that slipped along the board or across it.":
+    "Das Maßband straff von der Tailmitte zur vorderen Marke links halten, dann rechts. Das zeigt eine längs oder quer verrutschte Marke.",
+  "Hold the tape taut from the crotch to the trailing mark on the left, then on the right. It tells a mark that slipped along the board or across it.":
+    "Das Maßband straff von der Kerbe zur hinteren Marke links halten, dann rechts. Das zeigt eine längs oder quer verrutschte Marke.",
+  "Hold the tape taut from the crotch to the leading mark on the left, then on the right. It tells a mark that slipped along the board or across it.":
+    "Das Maßband straff von der Kerbe zur vorderen Marke links halten, dann rechts. Das zeigt eine längs oder quer verrutschte Marke.",
   "Lay the board on its deck.": "Das Board aufs Deck legen.",
   "Stand at the tail with the nose pointing away from you.": "Ans Tail stellen, die Nose zeigt von dir weg.",
   "Say LEFT and RIGHT aloud and write them on the board: bottom up and nose away, the surfer's left is on your right hand.":
     "LINKS und RECHTS laut sagen und aufs Board schreiben: Unterseite oben und Nose weg, liegt das Links des Surfers an deiner rechten Hand.",
-  "Hold the tape taut from the nose tip to the trailing mark on the left, then on the right.":
-    "Das Maßband straff von der Nosespitze zur hinteren Marke halten, links, dann rechts.",
-  "Hold the tape taut from the nose tip to the leading mark on the left, then on the right.":
-    "Das Maßband straff von der Nosespitze zur vorderen Marke halten, links, dann rechts.",
-  "Hold the tape taut from the tail's middle (the crotch of a swallow) to the trailing mark on the left, then on the right.":
-    "Das Maßband straff von der Tailmitte (beim Schwalbenschwanz der Kerbe) zur hinteren Marke halten, links, dann rechts.",
-  "Hold the tape taut from the tail's middle (the crotch of a swallow) to the leading mark on the left, then on the right.":
-    "Das Maßband straff von der Tailmitte (beim Schwalbenschwanz der Kerbe) zur vorderen Marke halten, links, dann rechts.",
   "Set the stop with the router standing on the foam, and read from that surface to the bit's end.":
     "Den Anschlag mit der Fräse auf dem Schaum einstellen und von dieser Oberfläche bis zur Fräserspitze messen.",
   "Set the stop with the router standing on the laminate, and read from that surface to the bit's end.":

@@ -34,6 +34,7 @@ export const WORDS: Readonly<Record<string, string>> = {
   "the fill coat": "dem Hotcoat",
   "the nose tip": "Nosespitze",
   "the tail's middle": "Tailmitte",
+  "the crotch": "Kerbe",
   "the shape": "der Shape",
   "the glass": "das Laminat",
   "the blank's foam": "der Schaum des Blanks",

@@ -4,6 +4,8 @@ import type { Reader } from "../../language/Reader";
 import { showQuantity } from "../../language/showQuantity";
 import { tell } from "../../language/tell";
 import { tellText } from "../../language/tellText";
+import { formatDiagonalWorth } from "../../words/formatDiagonalWorth";
+import { formatDifference } from "../../words/formatDifference";
 import { formatBareTapeLength, formatTapeLength } from "../../words/formatTapeLength";
 import { tailWord } from "../../words/tailWords";
 import { worthWords } from "../../words/worthWords";
@@ -94,7 +96,7 @@ export function sidesLines({ sidesCompared, sides }: Finset, reader: Reader): re
   const t = tell(reader);
   const rows = sidesCompared.flatMap(({ id, pairs }) =>
     pairs.map((pair) => [
-      id === sides ? `${tellText(id, reader)} *` : tellText(id, reader),
+      id === sides ? `${tellText(id, reader)}*` : tellText(id, reader),
       tellText(pair.id, reader),
       formatBareTapeLength(pair.leftFromStringerM, reader),
       formatBareTapeLength(pair.rightFromStringerM, reader),
@@ -155,31 +157,44 @@ export function roomLines({ clearances, marks }: Finset, reader: Reader): readon
   );
 }
 
-function diagonalWords(id: Finset["pairs"][number]["diagonals"][number]["id"], reader: Reader): string {
+type Diagonal = Finset["pairs"][number]["diagonals"][number];
+
+function diagonalWords({ id, from }: Pick<Diagonal, "id" | "from">, reader: Reader): string {
   const t = tell(reader);
-  const words = {
+  const words: Readonly<Record<string, string>> = {
     "nose-trailing": t`nose to trailing mark`,
     "nose-leading": t`nose to leading mark`,
     "tail-trailing": t`tail to trailing mark`,
     "tail-leading": t`tail to leading mark`,
+    "crotch-trailing": t`crotch to trailing mark`,
+    "crotch-leading": t`crotch to leading mark`,
   };
-  return words[id];
+  return words[`${from}-${id.endsWith("trailing") ? "trailing" : "leading"}`] ?? id;
 }
 
-/** Both diagonals to each mark of a pair, by taut tape. */
+/** Both diagonals to each mark of a pair, by taut tape, and what a millimetre at one mark changes them by. */
 export function diagonalLines({ pairs }: Finset, reader: Reader): readonly string[] {
   const t = tell(reader);
   const rows = pairs.flatMap((pair) =>
     pair.diagonals.map((diagonal) => [
-      t`${pair.id}, ${diagonalWords(diagonal.id, reader)}`,
+      t`${pair.id}, ${diagonalWords(diagonal, reader)}`,
       formatTapeLength(diagonal.leftTapeM, reader),
       formatTapeLength(diagonal.rightTapeM, reader),
-      showQuantity(length(diagonal.differM), reader),
+      formatDifference(diagonal.differM, reader),
+      formatDiagonalWorth(diagonal.acrossWorthRatio, reader),
+      formatDiagonalWorth(diagonal.alongWorthRatio, reader),
     ]),
   );
   if (rows.length === 0) return [];
   return formatTable(
-    [words(t`check by taut tape`), figure(t`left`), figure(t`right`), figure(t`differ`)],
+    [
+      words(t`check by taut tape`),
+      figure(t`left`),
+      figure(t`right`),
+      figure(t`differ, mm`),
+      figure(t`1 mm across: mm`),
+      figure(t`1 mm along: mm`),
+    ],
     rows,
   );
 }

@@ -1,7 +1,6 @@
 import type { Plan } from "@lapline/engine";
 import type { Reader } from "../../language/Reader";
 import { tell } from "../../language/tell";
-import { tellPhrase } from "../../language/tellPhrase";
 import { setOutWords } from "../../words/setOutWords";
 import { tailWord } from "../../words/tailWords";
 import type { Block } from "../Block";
@@ -57,13 +56,13 @@ function introLines(finset: NonNullable<Plan["finset"]>, reader: Reader): readon
   );
 }
 
-/** The rule for the sides that suits the board, with its reason. */
+/** The rule for the sides that suits the board, and where its reason stands. */
 function recommendLines(plan: Plan, reader: Reader): readonly string[] {
   const t = tell(reader);
   const finding = plan.findings.find(({ code }) => code === "finset.sides-recommended");
   if (finding === undefined) return [];
   const rule = plan.finset?.recommendedSides ?? "";
-  return wrapText(t`Recommended for the sides: ${rule}. Because: ${tellPhrase(finding.says, reader)}.`, {
+  return wrapText(t`Recommended for the sides: ${rule}. Why stands among the findings, at ${finding.path}.`, {
     indent: 2,
     hanging: 4,
   });

@@ -5,6 +5,8 @@ import { tell } from "../../language/tell";
 import { tellText } from "../../language/tellText";
 import { cautionWords } from "../../words/cautionWords";
 import { checkName, readingWords, verdictWords } from "../../words/checkWords";
+import { formatDifference } from "../../words/formatDifference";
+import { formatTapeLength } from "../../words/formatTapeLength";
 import { formatTolerance } from "../../words/formatTolerance";
 import { readNoLoadS } from "../../words/readNoLoadS";
 import { statedTailWord } from "../../words/tailWords";
@@ -49,9 +51,9 @@ function readings(check: Check, { reader, from }: ReadBy): string {
       reading(check, {
         reader,
         said: readingWords(id, reader, from),
-        target: show(fineLength(targetM)),
+        target: showLength(check, { id, valueM: targetM }, reader),
         within: toleranceM === null ? null : formatTolerance(toleranceM, reader),
-        read: readM === null ? null : show(fineLength(readM)),
+        read: readM === null ? null : showLength(check, { id, valueM: readM }, reader),
       }),
     ),
     ...check.angles.map(({ id, targetRad, toleranceRad, readRad }) =>
@@ -68,7 +70,17 @@ function readings(check: Check, { reader, from }: ReadBy): string {
   return said.length === 0 ? optional : `${optional}: ${said.join("; ")}`;
 }
 
-const fineLength = (valueM: number): Quantity => length(valueM, "fine");
+/** What is read off a tape is rounded as the tables round it; how far two readings differ is told in millimetres. */
+function showLength(
+  { matter }: Check,
+  { id, valueM }: { readonly id: string; readonly valueM: number },
+  reader: Reader,
+): string {
+  if (id === "differ" || matter === "sides") return `${formatDifference(valueM, reader)} mm`;
+  if (matter === "diagonals" || matter === "string" || id.includes("-from-"))
+    return formatTapeLength(valueM, reader);
+  return showQuantity(length(valueM, "fine"), reader);
+}
 
 /** In words, in the reader's units. */
 interface OneReading {
@@ -86,11 +98,19 @@ function reading({ matter }: Check, { said, target, within, read, reader }: OneR
   return `${said} ${target}${within === null ? "" : ` +/- ${within}`}${read === null ? "" : t`, read ${read}`}`;
 }
 
+/** Cloth is cut by the scissors, not by the tape's finest mark. */
+function patchWords(
+  { lengthM, widthM }: { readonly lengthM: number; readonly widthM: number },
+  reader: Reader,
+): string {
+  return `${showQuantity(length(lengthM), reader)} x ${showQuantity(length(widthM), reader)}`;
+}
+
 /** How each box is let in, or each base glassed on. */
 export function boxLines(plan: Plan, { verify }: Finset, reader: Reader): readonly string[] {
   const t = tell(reader);
   const show = (valueM: number | null): string =>
-    valueM === null ? "-" : showQuantity(length(valueM), reader);
+    valueM === null ? "-" : showQuantity(length(valueM, "fine"), reader);
   if (verify.boxes.length > 0) {
     const [first] = verify.boxes;
     const table = formatTable(
@@ -112,7 +132,7 @@ export function boxLines(plan: Plan, { verify }: Finset, reader: Reader): readon
         show(box.bits.find(({ id }) => id === reader.units)?.diameterM ?? null),
         show(box.foamOverCutM),
         showQuantity(volume(box.fillVolumeM3), reader),
-        box.patch === null ? "-" : `${show(box.patch.lengthM)} x ${show(box.patch.widthM)}`,
+        box.patch === null ? "-" : patchWords(box.patch, reader),
       ]),
     );
     return [
@@ -135,7 +155,7 @@ export function boxLines(plan: Plan, { verify }: Finset, reader: Reader): readon
       show(fin.filletRadiusM),
       showQuantity(volume(fin.filletVolumeM3), reader),
       show(fin.tackLengthM),
-      `${show(fin.patch.lengthM)} x ${show(fin.patch.widthM)}`,
+      patchWords(fin.patch, reader),
     ]),
   );
   return [

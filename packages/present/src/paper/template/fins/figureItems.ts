@@ -1,6 +1,5 @@
-import { length } from "@lapline/engine";
 import type { Item, Point, TextItem } from "../../../drawing/Drawing";
-import { showQuantity } from "../../../language/showQuantity";
+import { formatTapeLength } from "../../../words/formatTapeLength";
 import { tailWord } from "../../../words/tailWords";
 import { backed } from "../backed";
 import { cutOutOf, type FinMark, type FinSheet, placeMark, placeOnPaper } from "./FinSheet";
@@ -11,7 +10,7 @@ const SMALL_MM = 3;
 
 /** What each measure reads: marks from the line and from the tail, diagonals by tape, strings beside the nose. */
 export function figureItems(sheet: FinSheet): readonly Item[] {
-  const show = (valueM: number) => showQuantity(length(valueM), sheet.reader);
+  const show = (valueM: number) => formatTapeLength(valueM, sheet.reader);
   const centre = sheet.finset.marks.filter(({ side }) => side === "centre");
   return [
     ...diagonalFigures(sheet, show),

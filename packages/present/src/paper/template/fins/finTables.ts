@@ -1,7 +1,9 @@
-import { angle, length } from "@lapline/engine";
+import { angle } from "@lapline/engine";
 import { formatBareLength } from "../../../board/formatBareLength";
 import type { Reader } from "../../../language/Reader";
 import { showQuantity } from "../../../language/showQuantity";
+import { formatDiagonalWorth } from "../../../words/formatDiagonalWorth";
+import { formatBareTapeLength, formatTapeLength } from "../../../words/formatTapeLength";
 import { tailWord } from "../../../words/tailWords";
 import type { TemplateTable } from "../Template";
 import type { Finset } from "./FinSheet";
@@ -16,7 +18,7 @@ export function finTables(finset: Finset, reader: Reader): readonly TemplateTabl
 }
 
 function markTable({ marks, line }: Finset, reader: Reader): TemplateTable {
-  const show = (valueM: number) => formatBareLength(valueM, reader);
+  const show = (valueM: number) => formatBareTapeLength(valueM, reader);
   const turn = (valueRad: number) => showQuantity(angle(valueRad), reader);
   const hasCrotch = line.crotchFromTailM !== null;
   const crotch = ({ fromCrotchTapeM }: (typeof marks)[number]["trailing"]) =>
@@ -88,20 +90,23 @@ const DIAGONAL_WORDS = {
   "nose-leading": "nose tip to leading",
   "tail-trailing": "tail's middle to trailing",
   "tail-leading": "tail's middle to leading",
+  "crotch-trailing": "crotch to trailing",
+  "crotch-leading": "crotch to leading",
 } as const;
 
 function diagonalTable({ pairs }: Finset, reader: Reader): TemplateTable {
-  const show = (valueM: number) => showQuantity(length(valueM), reader);
+  const show = (valueM: number) => formatTapeLength(valueM, reader);
   return {
     title: "Check diagonals, by taut tape along the bottom",
     wordColumns: 2,
-    columns: ["pair", "from and to", "left", "right"],
+    columns: ["pair", "from and to", "left", "right", "1 mm across is worth"],
     rows: pairs.flatMap((pair) =>
-      pair.diagonals.map(({ id, leftTapeM, rightTapeM }) => [
+      pair.diagonals.map(({ id, from, leftTapeM, rightTapeM, acrossWorthRatio }) => [
         pair.id,
-        DIAGONAL_WORDS[id],
+        DIAGONAL_WORDS[`${from}-${id.endsWith("trailing") ? "trailing" : "leading"}`],
         show(leftTapeM),
         show(rightTapeM),
+        `${formatDiagonalWorth(acrossWorthRatio, reader)} mm`,
       ]),
     ),
   };

@@ -1,6 +1,5 @@
-import { length } from "@lapline/engine";
 import type { Item, Point, TextItem } from "../../../drawing/Drawing";
-import { showQuantity } from "../../../language/showQuantity";
+import { formatTapeLength } from "../../../words/formatTapeLength";
 import { tailWord } from "../../../words/tailWords";
 import { backed } from "../backed";
 import { cutOutOf, type FinMark, type FinSheet, placeMark, placeOnPaper, sheetSide } from "./FinSheet";
@@ -77,7 +76,7 @@ export function plugItems(sheet: FinSheet): readonly Item[] {
   const side = leftM > 0 ? 1 : -1;
   const x = centre.x + side * (radiusMm + 1.5);
   const anchor = side === 1 ? "start" : "end";
-  const text = `${showQuantity(length(leashPlug.fromTailTapeM), sheet.reader)} from the ${tailWord(sheet.finset.line)}`;
+  const text = `${formatTapeLength(leashPlug.fromTailTapeM, sheet.reader)} from the ${tailWord(sheet.finset.line)}`;
   return [
     { kind: "arc", pen: "hidden", centre, radiusMm, fromRad: 0, toRad: 2 * Math.PI },
     ...backed({ ...note, anchor, at: { x, y: centre.y - 0.6 }, text: "leash plug, in the deck" }),
