@@ -3,20 +3,26 @@ export { buildBoardMesh } from "./buildBoardMesh";
 export { buildHouseSetOffers } from "./buildHouseSetOffers";
 export { buildShopCalendar, type ShopBoard, type ShopCalendar } from "./calendar/buildShopCalendar";
 export { CAUTIONS } from "./constants/cautions";
+export { MOST_CANT } from "./constants/finLimits";
 export { HOUSE_SETS, type HouseSet } from "./constants/houseSets";
 export { SHEARS_GAP_M } from "./constants/rollCutting";
 export { TAPE_OVER_STRAIGHT } from "./constants/surveyDefaults";
 export { TAPE_STEPS } from "./constants/tapeSteps";
 export { outlineOnRoll, type RollPoint } from "./cutplan/outlineOnRoll";
 export { type Explanation, explain } from "./explain";
-export type {
-  Arrangement,
-  AsSetInput,
-  BoxInput,
-  FinInput,
-  FinsInput,
-  LeashPlugInput,
-  ToeInput,
+export {
+  ARRANGEMENTS,
+  type Arrangement,
+  type AsSetInput,
+  BOX_TIMINGS,
+  type BoxInput,
+  type BoxTiming,
+  type FinInput,
+  type FinsInput,
+  type LeashPlugInput,
+  SIDES_RULES,
+  type SidesRule,
+  type ToeInput,
 } from "./finset/FinsInput";
 export type { HouseSetOffer } from "./finset/offerHouseSet";
 export { describeKey } from "./foundation/describeKey";

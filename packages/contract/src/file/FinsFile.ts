@@ -1,10 +1,11 @@
+import type { Arrangement, BoxTiming, SidesRule } from "@lapline/engine";
 import type { QuantityText } from "./QuantityText";
 import type { VerifyFile } from "./VerifyFile";
 
 export interface FinsFile {
-  readonly arrangement: "single" | "twin" | "tri" | "quad" | "twin-trailer" | "five-box" | "single-sides";
-  readonly sides?: "average" | "rail" | "centreline";
-  readonly boxes?: "before-glass" | "after-laminate" | "after-fill" | "glassed-on";
+  readonly arrangement: Arrangement;
+  readonly sides?: SidesRule;
+  readonly boxes?: BoxTiming;
   readonly fromTailBy?: "tape" | "straight";
   readonly fromTailOf?: "tips" | "crotch";
   readonly tolerance?: QuantityText;

@@ -1,3 +1,4 @@
+import { ARRANGEMENTS, BOX_TIMINGS, formatQuantity, MOST_CANT, SIDES_RULES } from "@lapline/engine";
 import type { z } from "zod";
 import type { AsSetFile, BoxFile, FinFile, FinsFile, LeashPlugFile, ToeFile } from "../file/FinsFile";
 import { fields } from "./fields";
@@ -10,7 +11,9 @@ const length = (least: string, most: string) => quantity("length", { least, most
 const angle = (least: string, most: string) => quantity("angle", { least, most });
 const along = () => quantity("length", ALONG);
 const across = () => length("0 mm", "0.75 m");
-const cant = () => angle("-45 deg", "45 deg");
+/** The engine's own limit, so that there is one. */
+const MOST_CANT_TEXT = formatQuantity({ dimension: "angle", value: MOST_CANT.rad, grain: "coarse" }, "mm");
+const cant = () => angle(`-${MOST_CANT_TEXT}`, MOST_CANT_TEXT);
 const fin = () => id("a fin's name", "front");
 
 const TOE = {
@@ -71,13 +74,14 @@ const asSet: z.ZodType<AsSetFile> = fields("a fin as set", {
   on: oneOf(["foam", "laminate", "fill"]).exactOptional(),
   trailing: place("the trailing end as set").exactOptional(),
   leading: place("the leading end as set").exactOptional(),
-  cant: cant().exactOptional(),
+  // As it was read: what is set wrong has to be said.
+  cant: angle("-45 deg", "45 deg").exactOptional(),
 });
 
 export const finsSchema: z.ZodType<FinsFile> = fields("the fins", {
-  arrangement: oneOf(["single", "twin", "tri", "quad", "twin-trailer", "five-box", "single-sides"]),
-  sides: oneOf(["average", "rail", "centreline"]).exactOptional(),
-  boxes: oneOf(["before-glass", "after-laminate", "after-fill", "glassed-on"]).exactOptional(),
+  arrangement: oneOf(ARRANGEMENTS),
+  sides: oneOf(SIDES_RULES).exactOptional(),
+  boxes: oneOf(BOX_TIMINGS).exactOptional(),
   fromTailBy: oneOf(["tape", "straight"]).exactOptional(),
   fromTailOf: oneOf(["tips", "crotch"]).exactOptional(),
   tolerance: length("0.1 mm", "20 mm").exactOptional(),

@@ -1,9 +1,21 @@
 import type { Side } from "../survey/Side";
 import type { VerifyInput } from "./verify/VerifyInput";
 
-export type Arrangement = "single" | "twin" | "tri" | "quad" | "twin-trailer" | "five-box" | "single-sides";
-export type SidesRule = "average" | "rail" | "centreline";
-export type BoxTiming = "before-glass" | "after-laminate" | "after-fill" | "glassed-on";
+export const ARRANGEMENTS = [
+  "single",
+  "twin",
+  "tri",
+  "quad",
+  "twin-trailer",
+  "five-box",
+  "single-sides",
+] as const;
+export const SIDES_RULES = ["average", "rail", "centreline"] as const;
+export const BOX_TIMINGS = ["before-glass", "after-laminate", "after-fill", "glassed-on"] as const;
+
+export type Arrangement = (typeof ARRANGEMENTS)[number];
+export type SidesRule = (typeof SIDES_RULES)[number];
+export type BoxTiming = (typeof BOX_TIMINGS)[number];
 
 /** The `fins` part of a board file, in SI. */
 export interface FinsInput {

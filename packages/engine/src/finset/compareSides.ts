@@ -1,11 +1,9 @@
 import type { BoardShape } from "../shape/BoardShape";
 import { spotSide } from "./FinSpot";
 import type { SidesComparedPlan } from "./FinsetPlan";
-import type { SidesRule } from "./FinsInput";
+import { SIDES_RULES, type SidesRule } from "./FinsInput";
 import { type PlacedFins, type PlaceRequest, placeFins } from "./placeFins";
 import { buildSetOutLine, computeRailM, placeOnBoard, type SetOutLine } from "./SetOutLine";
-
-const RULES: readonly SidesRule[] = ["average", "rail", "centreline"];
 
 /**
  * Gives what each side would read from its own rail and from the stringer under each of the three rules, and how far each
@@ -18,7 +16,7 @@ export function compareSides(
   placed: PlacedFins,
 ): readonly SidesComparedPlan[] {
   const inForce: Laid = { line: request.line, placed };
-  return RULES.map((sides) => {
+  return SIDES_RULES.map((sides) => {
     const laid = sides === request.sides ? inForce : layOutBy(shape, request, sides);
     const { ownRails } = laid.placed;
     return {

@@ -93,6 +93,7 @@ function SwallowMarks({ marks }: { marks: readonly FinMark[] }) {
   return (
     <FactTable
       caption="Mark"
+      isToMark
       heads={["fin, end", "from tips", "from crotch", "from line", "from rail"]}
       rows={marks.flatMap((mark) =>
         ENDS.map((end) => ({

@@ -1,11 +1,10 @@
+import { ARRANGEMENTS, BOX_TIMINGS } from "@lapline/engine";
 import { FindingTape } from "../board/FindingTape";
 import { Choice } from "../shared/Choice";
 import { FinsField } from "./FinsField";
 import type { FinsForm } from "./FinsForm";
 import { findingsAt } from "./findingsAt";
 
-const ARRANGEMENTS = ["single", "twin", "tri", "quad", "twin-trailer", "five-box", "single-sides"] as const;
-const BOXES = ["before-glass", "after-laminate", "after-fill", "glassed-on"] as const;
 const ALONG = ["tape", "straight"] as const;
 const TAIL_POINTS = ["tips", "crotch"] as const;
 
@@ -25,7 +24,7 @@ export function SetFields({ form }: { form: FinsForm }) {
         <Choice
           label="boxes go in"
           value={fins.boxes ?? "after-fill"}
-          choices={BOXES}
+          choices={BOX_TIMINGS}
           names={{
             "before-glass": "before the glass",
             "after-laminate": "after the laminate",

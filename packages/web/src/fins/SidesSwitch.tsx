@@ -1,4 +1,4 @@
-import { formatQuantity, length } from "@lapline/engine";
+import { formatQuantity, length, SIDES_RULES, type SidesRule } from "@lapline/engine";
 import { setOutWords } from "@lapline/present";
 import { FindingTape } from "../board/FindingTape";
 import { useSettings } from "../settings/Settings";
@@ -7,8 +7,6 @@ import { Fractions } from "../shared/Fractions";
 import type { Finset, FinsForm } from "./FinsForm";
 import { findingsAt } from "./findingsAt";
 import { SidesTable, STAYS_M } from "./SidesTable";
-
-const RULES = ["average", "rail", "centreline"] as const;
 
 /** The rule for the two sides, what each choice does to the marks, and which one suits the board. */
 export function SidesSwitch({ form }: { form: FinsForm }) {
@@ -25,7 +23,7 @@ export function SidesSwitch({ form }: { form: FinsForm }) {
       ))}
       <fieldset className="switch sides-switch">
         <legend className="unseen">Sides set out by</legend>
-        {RULES.map((rule) => (
+        {SIDES_RULES.map((rule) => (
           <label key={rule}>
             <input
               type="radio"
@@ -56,7 +54,7 @@ export function SidesSwitch({ form }: { form: FinsForm }) {
 }
 
 /** Whether a rule suits the board, and how far it would move a mark at most; in millimetres in both systems. */
-function describeRule(finset: Finset, rule: (typeof RULES)[number]): string {
+function describeRule(finset: Finset, rule: SidesRule): string {
   const pairs = finset.sidesCompared.find(({ id }) => id === rule)?.pairs ?? [];
   const moves = pairs.flatMap(({ leftMovesM, rightMovesM }) => [Math.abs(leftMovesM), Math.abs(rightMovesM)]);
   const mostM = Math.max(0, ...moves);

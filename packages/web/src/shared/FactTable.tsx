@@ -6,6 +6,8 @@ interface FactTableProps {
   /** The first is of the rows' names. */
   readonly heads: readonly string[];
   readonly rows: readonly FactRow[];
+  /** Whether its figures are marked off with a tape: then they stand as large as in the marks' own table. */
+  readonly isToMark?: boolean;
 }
 
 export interface FactRow {
@@ -17,10 +19,10 @@ export interface FactRow {
 }
 
 /** A table that on a phone becomes one small block for each row, every figure under its own name. */
-export function FactTable({ caption, captionUnseen = false, heads, rows }: FactTableProps) {
+export function FactTable({ caption, captionUnseen = false, heads, rows, isToMark = false }: FactTableProps) {
   const [first = "", ...others] = heads;
   return (
-    <table className="facts">
+    <table className={isToMark ? "facts marks" : "facts"}>
       <caption className={captionUnseen ? "unseen" : undefined}>{caption}</caption>
       <thead>
         <tr>
