@@ -1,4 +1,5 @@
 import type { CalendarEntry } from "./calendar/CalendarPlan";
+import type { CostPlan } from "./cost/CostPlan";
 import type { CutPlan } from "./cutplan/CutPlan";
 import type { FinsetPlan } from "./finset/FinsetPlan";
 import type { Assumption, Finding } from "./foundation/stage";
@@ -26,7 +27,7 @@ export interface Plan {
   readonly weight: WeightPlan | null;
   /** Null where the record has no weighing. */
   readonly weighins: WeighinsPlan | null;
-  readonly cost: null;
+  readonly cost: CostPlan | null;
   readonly steps: readonly StepPlan[] | null;
   /** In order of time; what cannot be placed yet stands last, without times. */
   readonly calendar: readonly CalendarEntry[] | null;

@@ -1,5 +1,6 @@
 import type { Board } from "./Board";
 import type { CalendarEntry } from "./calendar/CalendarPlan";
+import type { CostPlan } from "./cost/CostPlan";
 import type { CutPlan } from "./cutplan/CutPlan";
 import type { FinsetPlan } from "./finset/FinsetPlan";
 import { type Assumption, type Finding, finding, type Severity, type Stage } from "./foundation/stage";
@@ -24,6 +25,7 @@ interface Stages {
   readonly byWeight: Stage<ByWeightPlan>;
   readonly weight: Stage<WeightPlan>;
   readonly weighins: Stage<WeighinsPlan>;
+  readonly cost: Stage<CostPlan>;
   readonly steps: Stage<readonly StepPlan[]>;
   readonly calendar: Stage<readonly CalendarEntry[]>;
   /** Always said, if only that nothing is known yet. */
@@ -35,7 +37,6 @@ const ORDER: readonly Severity[] = ["blocker", "warning", "note"];
 /** Parts of the plan that no stage builds yet, each with what a builder does meanwhile. */
 const NOT_BUILT: ReadonlyArray<readonly [path: string, words: string]> = [
   ["sanding", "the film budget is not reckoned yet: stop when the shine is gone and the weave does not show"],
-  ["cost", "costs are not reckoned yet"],
 ];
 
 /** Puts the stages' results into one plan: values as they are, findings with blockers first, assumptions in order. */
@@ -59,7 +60,7 @@ export function assemblePlan(board: Board, stages: Stages): Plan {
     byWeight: stages.byWeight.value,
     weight: stages.weight.value,
     weighins: stages.weighins.value,
-    cost: null,
+    cost: stages.cost.value,
     steps: stages.steps.value,
     calendar: stages.calendar.value,
     water: stages.water.value,

@@ -1,5 +1,6 @@
 import type { Board } from "./Board";
 import { calendarWorking } from "./calendar/calendarWorking";
+import { costWorking } from "./cost/costWorking";
 import { cutplanWorking } from "./cutplan/cutplanWorking";
 import { finsetWorking } from "./finset/finsetWorking";
 import { describeKey } from "./foundation/describeKey";
@@ -42,6 +43,7 @@ const TABLES: ReadonlyArray<WorkingTable<WorkingContext>> = [
   mixWorking,
   weightWorking,
   weighinsWorking,
+  costWorking,
   stepsWorking,
   calendarWorking,
 ];
@@ -55,6 +57,7 @@ const BUILT_FROM: Readonly<Record<string, readonly string[]>> = {
   mix: ["shop", "mix", "glass"],
   byWeight: ["blank", "survey.section"],
   weight: ["blank", "glass", "weight"],
+  cost: ["shop.prices", "shop.rolls", "cost"],
   weighins: ["shop.scale", "record", "weighins"],
   steps: ["shop", "steps"],
   calendar: ["shop", "record", "calendar"],

@@ -8,6 +8,7 @@ export { HOUSE_SETS, type HouseSet } from "./constants/houseSets";
 export { SHEARS_GAP_M } from "./constants/rollCutting";
 export { TAPE_OVER_STRAIGHT } from "./constants/surveyDefaults";
 export { TAPE_STEPS } from "./constants/tapeSteps";
+export { PRICED_IDS } from "./cost/pricedIds";
 export { outlineOnRoll, type RollPoint } from "./cutplan/outlineOnRoll";
 export { type Explanation, explain } from "./explain";
 export {

@@ -1,6 +1,7 @@
 import { assemblePlan } from "./assemblePlan";
 import type { Board } from "./Board";
 import { buildCalendar } from "./calendar/buildCalendar";
+import { buildCost } from "./cost/buildCost";
 import { buildCutplan } from "./cutplan/buildCutplan";
 import { buildFinset } from "./finset/buildFinset";
 import { buildLayup } from "./layup/buildLayup";
@@ -31,6 +32,7 @@ export function planBuild(board: Board): Plan {
   const steps = buildSteps(board, { finset: finset.value, layup: planned.value, mix: mix.value });
   const weighins = buildWeighins(board, { layup: planned.value, weight: weight.value, steps: steps.value });
   const layup = takeWeighedFilm(planned, weighins.value);
+  const cost = buildCost(board, { layup: planned.value, mix: mix.value, cutplan: cutplan.value });
   const calendar = buildCalendar(board, { steps: steps.value, layup: planned.value, mix: mix.value });
   const water = buildWater(board, steps.value, calendar.value);
   return assemblePlan(board, {
@@ -43,6 +45,7 @@ export function planBuild(board: Board): Plan {
     byWeight,
     weight,
     weighins,
+    cost,
     steps,
     calendar,
     water,

@@ -1,6 +1,7 @@
 import type { Fault } from "../reading/Fault";
 import { checkNames } from "./checkNames";
 import { checkPlaces } from "./checkPlaces";
+import { checkPrices } from "./checkPrices";
 import { checkResins } from "./checkResins";
 import { checkStations } from "./checkStations";
 
@@ -14,5 +15,6 @@ export function checkBoardFile(document: unknown): readonly Fault[] {
     ...checkPlaces(document),
     ...checkNames(document),
     ...checkResins(document),
+    ...checkPrices(document),
   ];
 }

@@ -16,6 +16,8 @@ export interface ShopFile {
   readonly dropsPerMl?: number;
   /** The smallest step that the scale for boards shows. */
   readonly scale?: QuantityText;
+  /** In the shop's own money, by id: a cloth, a resin, `polyester-hardener`, `wax`, `tint`, `box`, `box-centre`, `leash-plug`, a foam. */
+  readonly prices?: Readonly<Record<string, PriceFile>>;
   /** By the cloth's id. */
   readonly rolls?: Readonly<Record<string, RollFile>>;
 }
@@ -34,4 +36,15 @@ export interface RollFile {
   readonly width?: QuantityText;
   /** For a metre off the roll, in the shop's own money. */
   readonly price?: number;
+}
+
+export interface PriceFile {
+  /** Of a pack; of a metre for cloth without a pack. */
+  readonly price: number;
+  /** What is in it: a mass, a volume or, for cloth, a length. */
+  readonly pack?: QuantityText;
+  /** How many are in it. */
+  readonly pieces?: number;
+  /** How many this board takes, of something that the plan does not reckon. */
+  readonly use?: number;
 }

@@ -1,6 +1,7 @@
 import type { Plan } from "@lapline/engine";
 import { z } from "zod";
 import { calendarSchema } from "./calendarSchema";
+import { costSchema } from "./costSchema";
 import { cutplanSchema } from "./cutplanSchema";
 import { finsetSchema } from "./finsetSchema";
 import { layupSchema } from "./layupSchema";
@@ -41,7 +42,7 @@ const plan = z.object({
   byWeight: byWeightSchema.nullable(),
   weight: weightSchema.nullable(),
   weighins: weighinsSchema.nullable(),
-  cost: z.null(),
+  cost: costSchema.nullable(),
   steps: z.array(stepSchema).nullable(),
   calendar: z.array(calendarSchema).nullable(),
   water: waterSchema,

@@ -1,6 +1,7 @@
 import { z } from "zod";
-import type { AirReadingFile, RollFile, ShopFile } from "../file/ShopFile";
+import type { AirReadingFile, PriceFile, RollFile, ShopFile } from "../file/ShopFile";
 import { fields } from "./fields";
+import { packSize } from "./packSize";
 import { quantity } from "./quantity";
 import { id, listOf, oneOf, plainNumber, timeOfDay, timeZone, wallTime, wholeNumber } from "./words";
 
@@ -15,6 +16,13 @@ const airReading: z.ZodType<AirReadingFile> = fields("a temperature of the shop"
 const roll: z.ZodType<RollFile> = fields("a roll", {
   width: quantity("length", { least: "25 mm", most: "3 m" }).exactOptional(),
   price: plainNumber("price", 0, 1_000_000).exactOptional(),
+});
+
+const priced: z.ZodType<PriceFile> = fields("a price", {
+  price: plainNumber("price", 0, 1_000_000),
+  pack: packSize().exactOptional(),
+  pieces: wholeNumber("pieces", 1, 100_000).exactOptional(),
+  use: plainNumber("use", 0.001, 100_000).exactOptional(),
 });
 
 export const shopSchema: z.ZodType<ShopFile> = fields("the shop", {
@@ -33,6 +41,11 @@ export const shopSchema: z.ZodType<ShopFile> = fields("the shop", {
   experience: oneOf(["first", "some", "trade"]).exactOptional(),
   dropsPerMl: plainNumber("dropsPerMl", 5, 100).exactOptional(),
   scale: quantity("mass", { least: "0.01 g", most: "200 g" }).exactOptional(),
+  prices: z
+    .record(id("a material's id", "polyester"), priced, {
+      error: 'write an object, { … }, of prices by the material\'s id, such as "polyester"',
+    })
+    .exactOptional(),
   rolls: z
     .record(id("a cloth's id", "e-136"), roll, {
       error: 'write an object, { … }, of rolls by the cloth\'s id, such as "e-136"',

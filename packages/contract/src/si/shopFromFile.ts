@@ -1,5 +1,6 @@
 import type { ShopInput } from "@lapline/engine";
-import type { RollFile, ShopFile } from "../file/ShopFile";
+import type { PriceFile, RollFile, ShopFile } from "../file/ShopFile";
+import { readPack } from "../schema/packSize";
 import { clockChangesOf } from "../zone/clockChangesOf";
 import { asIs, given, lengthM, massKg, share, temperatureK } from "./given";
 
@@ -17,6 +18,7 @@ export function shopFromFile(file: ShopFile, recorded: readonly string[] = []): 
     ...given("experience", file.experience, asIs),
     ...given("dropsPerMl", file.dropsPerMl, asIs),
     ...given("scaleStepKg", file.scale, massKg),
+    ...given("prices", file.prices, pricesFromFile),
     ...given("rolls", file.rolls, rollsFromFile),
   };
 }
@@ -39,4 +41,22 @@ function rollsFromFile(file: Readonly<Record<string, RollFile>>): NonNullable<Sh
     { ...given("widthM", roll.width, lengthM), ...given("price", roll.price, asIs) },
   ]);
   return Object.fromEntries(rolls);
+}
+
+const PACK_KEYS = { mass: "packKg", volume: "packM3", length: "packM" } as const;
+
+function pricesFromFile(file: Readonly<Record<string, PriceFile>>): NonNullable<ShopInput["prices"]> {
+  const prices = Object.entries(file).map(([id, { price, pack, pieces, use }]) => {
+    const read = pack === undefined ? null : readPack(pack);
+    return [
+      id,
+      {
+        price,
+        ...(read === null ? {} : { [PACK_KEYS[read.dimension]]: read.valueSi }),
+        ...given("pieces", pieces, asIs),
+        ...given("use", use, asIs),
+      },
+    ];
+  });
+  return Object.fromEntries(prices);
 }

@@ -17,5 +17,19 @@ export interface ShopInput {
   readonly dropsPerMl?: number;
   /** The smallest step that the scale for boards shows. */
   readonly scaleStepKg?: number;
+  /** In the shop's own money, by the material's id. */
+  readonly prices?: Readonly<
+    Record<
+      string,
+      {
+        readonly price: number;
+        readonly packKg?: number;
+        readonly packM?: number;
+        readonly packM3?: number;
+        readonly pieces?: number;
+        readonly use?: number;
+      }
+    >
+  >;
   readonly rolls?: Readonly<Record<string, { readonly widthM?: number; readonly price?: number }>>;
 }

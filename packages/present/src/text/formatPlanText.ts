@@ -6,6 +6,7 @@ import { wallTimeWords } from "../words/wallTimeWords";
 import { assumptionsBlock } from "./assumptionsBlock";
 import type { Block } from "./Block";
 import { calendarBlock } from "./calendarBlock";
+import { costBlock } from "./costBlock";
 import { cutBlock } from "./cutBlock";
 import { findingLines, findingsBlock } from "./findingsBlock";
 import { finsBlock } from "./fins/finsBlock";
@@ -37,6 +38,7 @@ export function formatPlanText(plan: Plan, reader: Reader): string {
     calendarBlock(plan, reader),
     weightBlock(plan, reader),
     ...(weighin === null ? [] : [weighin]),
+    costBlock(plan, reader),
     findingsBlock(plan.findings, reader),
     assumptionsBlock(plan.assumptions, reader),
   ];

@@ -77,4 +77,33 @@ export const WEIGHT: Readonly<Record<string, string>> = {
   "Of {1} mixed, {2} went elsewhere.": "Von {1} gemischt ging {2} anderswohin.",
   "At this rate {1} takes {2} mixed ({3} to {4}); the plan has {5}.":
     "So gerechnet braucht {1} {2} gemischt ({3} bis {4}); der Plan hat {5}.",
+  "the cost waits for the glass": "die Kosten warten auf das Laminat",
+  "a price is nought or more, and a pack, its pieces and what is used are above nought":
+    "ein Preis ist null oder mehr; Packung, Stückzahl und Verbrauch sind größer als null",
+  "no prices are given: put them into shop.prices, in your own money":
+    "keine Preise angegeben: unter shop.prices eintragen, in der eigenen Währung",
+  "the total leaves out what has no price: {1}": "in der Summe fehlt, was keinen Preis hat: {1}",
+  "the price of {1} needs its pack: resin, hardener and tint by mass or volume, wax by volume":
+    "zum Preis von {1} gehört die Packung: Harz, Härter und Farbe nach Masse oder Volumen, Paraffin nach Volumen",
+  "what this board takes of a pack at the pack's price; nothing in stock":
+    "was dieses Board von einer Packung nimmt, zum Preis der Packung; nichts auf Lager",
+  "work, rent, power, fins and shipping are left out; a tin that is not emptied is counted by what was taken":
+    "Arbeit, Miete, Strom, Finnen und Versand sind nicht gerechnet; eine nicht geleerte Dose zählt mit dem, was entnommen wurde",
+  COST: "KOSTEN",
+  material: "Material",
+  "this board takes": "braucht das Board",
+  wasted: "davon Abfall",
+  "to buy": "kaufen",
+  "left over": "bleibt übrig",
+  cost: "Kosten",
+  "no price": "kein Preis",
+  "{1} cut to length": "{1} vom Stück",
+  "{1} of {2}": "{1} zu {2}",
+  "{1} for this board, waste with it; {2} in whole packs, in your own money.":
+    "{1} für dieses Board, Abfall dabei; {2} in ganzen Packungen, in der eigenen Währung.",
+  "Left out, without a price: {1}.": "Nicht dabei, ohne Preis: {1}.",
+  tint: "Farbe",
+  box: "Kasten",
+  "box-centre": "Kasten Mitte",
+  "{1} hardener": "{1} Härter",
 };

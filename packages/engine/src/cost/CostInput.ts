@@ -1,0 +1,46 @@
+import type { BlankInput } from "../layup/GlassInput";
+import type { LayupPlan } from "../layup/LayupPlan";
+import type { MaterialsInput } from "../materials/MaterialsInput";
+
+/** What one pack of a material costs, in the shop's own money, and what is in it. */
+export interface PriceInput {
+  readonly price: number;
+  readonly packKg?: number;
+  readonly packM?: number;
+  readonly packM3?: number;
+  /** How many are in a pack; one where nothing is said. */
+  readonly pieces?: number;
+  /** How many this board takes, of what the plan does not reckon: discs, gloves, tape. */
+  readonly use?: number;
+}
+
+/** What the cost needs of a board. */
+export interface CostBoard {
+  readonly blank?: BlankInput | undefined;
+  readonly materials?: MaterialsInput | undefined;
+  readonly shop?:
+    | {
+        readonly prices?: Readonly<Record<string, PriceInput>>;
+        readonly rolls?: Readonly<Record<string, { readonly price?: number }>>;
+      }
+    | undefined;
+}
+
+/** What was built before, as far as the cost reads it. */
+export interface CostBasis {
+  readonly layup: LayupPlan | null;
+  readonly mix: {
+    readonly coats: ReadonlyArray<{
+      readonly id: string;
+      readonly hardenerRatio: number | null;
+      readonly cups: ReadonlyArray<{ readonly waxVolumeM3: number; readonly tintMassKg: number }>;
+    }>;
+  } | null;
+  readonly cutplan: {
+    readonly rolls: ReadonlyArray<{
+      readonly cloth: string;
+      readonly lengthM: number;
+      readonly usedRatio: number;
+    }>;
+  } | null;
+}
