@@ -51,7 +51,9 @@ describe.each(CASES)("$id in $units", ({ plan, units }) => {
       "SAND",
       "SEAL AND WATER",
       "STEPS",
+      "CALENDAR",
       "WEIGHT",
+      "COST",
       "FINDINGS",
       "ASSUMED",
     ];
