@@ -95,6 +95,27 @@ export class HalfSection {
     return { yM, zM };
   }
 
+  /** Along the skin of one face from the rail's widest line to the centreline, as a sum of chords. */
+  girthM(face: "deck" | "bottom", intervals: number): number {
+    const { deckFullness, bottomFullness, concaveM, veeM } = this.numbers;
+    const isDeck = face === "deck";
+    const isCut = !isDeck && (concaveM !== 0 || veeM !== 0);
+    const { y, z } = lameCurve(isDeck ? deckFullness : bottomFullness, intervals);
+    const overRailM = this.heightM - this.apexM;
+    let girthM = 0;
+    let [beforeYM, beforeZM] = [0, 0];
+    // Thousands of chords make a plan: no arrays of points are kept for them.
+    for (let i = 0; i <= intervals; i++) {
+      const yM = y[i]! * this.halfWidthM;
+      let zM = isDeck ? this.apexM + overRailM * z[i]! : this.apexM * (1 - z[i]!);
+      if (isCut) zM = Math.max(zM, this.cutM(yM));
+      if (i > 0) girthM += Math.hypot(yM - beforeYM, zM - beforeZM);
+      beforeYM = yM;
+      beforeZM = zM;
+    }
+    return girthM;
+  }
+
   private envelopeBottomM(yM: number): number {
     const share = this.halfWidthM > 0 ? yM / this.halfWidthM : 1;
     return this.apexM * (1 - lameHeight(share, this.numbers.bottomFullness));

@@ -91,10 +91,7 @@ export class SurveyedShape implements Omit<BoardShape, "plan"> {
   }
 
   girthM(side: Side, face: "deck" | "bottom", xM: number): number {
-    const { yM, zM } = this.section(side, xM).profile(face, GIRTH_INTERVALS);
-    let girthM = 0;
-    for (let i = 1; i < yM.length; i++) girthM += Math.hypot(yM[i]! - yM[i - 1]!, zM[i]! - zM[i - 1]!);
-    return girthM;
+    return this.section(side, xM).girthM(face, GIRTH_INTERVALS);
   }
 
   volumeAtDeckFullnessM3(deckFullness: number): number {
