@@ -94,12 +94,11 @@ function momentEvents(
     flip: t`The board can be flipped: ${title}`,
     recoat: t`The next coat can go on: ${title}`,
   }[kind];
-  const show = (text: string) => text.replace("T", " ");
   const lines = [
     ...(lowAt === null || highAt === null
       ? []
-      : [t`Nine times in ten between ${show(lowAt)} and ${show(highAt)}; a fingertip is better.`]),
-    ...(untilAt === null ? [] : [t`By ${show(untilAt)} at the latest.`]),
+      : [t`Nine times in ten between ${lowAt} and ${highAt}; a fingertip is better.`]),
+    ...(untilAt === null ? [] : [t`By ${untilAt} at the latest.`]),
   ];
   return [
     {

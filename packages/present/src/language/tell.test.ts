@@ -29,6 +29,14 @@ describe("tell", () => {
     expect(tell(inGerman)`no catalogue has ${length(0.1)} of this`).toBe("no catalogue has 100 mm of this");
   });
 
+  it("writes out a time of the calendar that was put in", () => {
+    expect(tell(inEnglish)`by ${"2026-04-12T12:25"} or ${"day 2 09:05"}`).toBe(
+      "by Sun 12 Apr, 12:25 or Day 2, 09:05",
+    );
+    expect(tell(inGerman)`${"2026-04-12T12:25"}; ${"day 2 09:05"}`).toBe("So 12. Apr., 12:25; Tag 2, 09:05");
+    expect(tell(inGerman)`${"2026-99-12T12:25"}`).toBe("2026-99-12T12:25");
+  });
+
   it("knows nothing but its own texts", () => {
     expect(tell(inGerman)`constructor`).toBe("constructor");
     expect(tell(inGerman)`${"toString"}`).toBe("toString");

@@ -67,7 +67,7 @@ function part(title: string, lines: readonly string[]): readonly string[] {
 
 /** Lengths in millimetres beside inches, so that the figures can be followed by hand. */
 function show(value: Quantity | string, reader: Reader): string {
-  if (typeof value === "string") return value;
+  if (typeof value === "string") return tellPhrase(say`${value}`, reader);
   const shown = showQuantity(value, reader);
   if (value.dimension !== "length" || reader.units === "mm") return shown;
   const inMm = showQuantity({ ...value, grain: "fine" }, { ...reader, units: "mm" });

@@ -1,5 +1,6 @@
 import type { Reader } from "../language/Reader";
-import { tell } from "../language/tell";
+import { tellPhrase } from "../language/tellPhrase";
+import { readWallTime } from "../language/wallTimePhrase";
 
 /** A time of the calendar in words: its day, and the clock on the wall. */
 export interface WallTimeWords {
@@ -9,19 +10,13 @@ export interface WallTimeWords {
   readonly clock: string;
 }
 
-const WEEKDAYS = ["Sun", "Mon", "Tue", "Wed", "Thu", "Fri", "Sat"];
-const MONTHS = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];
-
-/** @param text as the plan's calendar has it: `2026-04-11T09:00`, or `day 1 09:00` where only days are counted */
+/**
+ * @param text as the plan's calendar has it: `2026-04-11T09:00`, or `day 1 09:00` where only days are counted
+ * @throws RangeError where it is neither
+ */
 export function wallTimeWords(text: string, reader: Reader): WallTimeWords {
-  const t = tell(reader);
-  const counted = /^day (\d+) (\d\d:\d\d)$/.exec(text);
-  if (counted !== null) {
-    const day = t`Day ${counted[1]!}`;
-    return { day, shortDay: day, clock: counted[2]! };
-  }
-  const date = new Date(`${text}Z`);
-  const shortDay = t`${WEEKDAYS[date.getUTCDay()]!} ${date.getUTCDate()} ${MONTHS[date.getUTCMonth()]!}`;
-  const day = `${shortDay} ${date.getUTCFullYear()}`;
-  return { day, shortDay, clock: text.slice("2026-04-11T".length) };
+  const read = readWallTime(text);
+  if (read === null) throw new RangeError(`${text} is no time of a calendar`);
+  const shortDay = tellPhrase(read.shortDay, reader);
+  return { day: read.year === null ? shortDay : `${shortDay} ${read.year}`, shortDay, clock: read.clock };
 }
