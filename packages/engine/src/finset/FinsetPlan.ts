@@ -1,5 +1,6 @@
 import type { Side } from "../survey/Side";
 import type { AsSetPairPlan, AsSetPlan } from "./AsSetPlan";
+import type { DiagonalStart } from "./DiagonalStart";
 import type { FinMark } from "./FinMark";
 import type { BoxTiming, SidesRule } from "./FinsInput";
 import type { VerifyPlan } from "./verify/VerifyPlan";
@@ -74,9 +75,6 @@ export interface DiagonalPlan {
   readonly acrossWorthRatio: number;
   readonly alongWorthRatio: number;
 }
-
-/** The nose tip, the tail's middle, or the crotch of a swallow tail. */
-export type DiagonalStart = "nose" | "tail" | "crotch";
 
 /** What the set would be under each of the three rules. */
 export interface SidesComparedPlan {

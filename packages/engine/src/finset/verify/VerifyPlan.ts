@@ -1,6 +1,6 @@
 import type { Surface } from "../../constants/finSetting";
+import type { DiagonalStart } from "../DiagonalStart";
 import type { FinMark } from "../FinMark";
-import type { DiagonalStart } from "../FinsetPlan";
 import type { CheckMatter } from "./checkTitles";
 
 /** Mark and verify: the stop before the router, in the order in which it is gone through. */

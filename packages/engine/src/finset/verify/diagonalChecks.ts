@@ -1,6 +1,7 @@
 import { say } from "../../foundation/phrase";
 import { length } from "../../foundation/quantity";
-import type { DiagonalPlan, DiagonalStart, PairPlan } from "../FinsetPlan";
+import type { DiagonalStart } from "../DiagonalStart";
+import type { DiagonalPlan, PairPlan } from "../FinsetPlan";
 import { buildReading, type CheckOf, type VerifyCheck } from "./VerifyCheck";
 import { buildLength } from "./VerifyReading";
 import { findLatest, type VerifyRequest } from "./VerifyRequest";
