@@ -27,7 +27,7 @@ export function readTexts({ path, text }: SourceFile): Texts {
   const plain = path.endsWith("/constants/cautions.ts") ? /^text$/ : PLAIN;
   walk(program, (node) => {
     if (typeof node.value === "string" && node.type === "Literal") strings.push(node.value);
-    if (node.type === "TaggedTemplateExpression" && TAGS.has(nameOf(node.tag))) said.push(keyOf(node));
+    if (node.type === "TaggedTemplateExpression" && isTag(node.tag)) said.push(keyOf(node));
     if (isEngine) said.push(...listPlain(node, plain));
   });
   return { said, strings };
@@ -43,6 +43,12 @@ function walk(value: unknown, visit: (node: Node) => void): void {
 
 function isNode(value: unknown): value is Node {
   return typeof value === "object" && value !== null && "type" in value;
+}
+
+/** `t`, `say`, or `tell(reader)` where a file says one thing only. */
+function isTag(tag: unknown): boolean {
+  if (TAGS.has(nameOf(tag))) return true;
+  return isNode(tag) && tag.type === "CallExpression" && nameOf(tag.callee) === "tell";
 }
 
 function nameOf(node: unknown): string {

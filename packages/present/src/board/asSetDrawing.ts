@@ -2,6 +2,7 @@ import { length, type Plan } from "@lapline/engine";
 import type { ArcItem, Drawing, Item, Point } from "../drawing/Drawing";
 import type { Reader } from "../language/Reader";
 import { showQuantity } from "../language/showQuantity";
+import { tell } from "../language/tell";
 import { formatTolerance } from "../words/formatTolerance";
 import { chooseExaggeration } from "./chooseExaggeration";
 import { type FinMark, finBaseItem, placeMark } from "./finMarkItems";
@@ -35,6 +36,7 @@ export function asSetDrawing(
   { reader, widthMm, textMm = 3.5 }: AsSetDrawingOptions,
 ): Drawing | null {
   const { shape, finset } = plan;
+  const t = tell(reader);
   if (shape === null || finset === null || finset.asSet.length === 0) return null;
   const view = layTail(shape, finset, {
     widthMm,
@@ -56,8 +58,10 @@ export function asSetDrawing(
     ...sheetSize(lay),
     frame: frameOf(lay),
     notes: [
-      "Bottom up, nose away: LEFT is on your right hand.",
-      `Thin: as planned; thick: as measured, errors drawn ${times === 1 ? "true to size" : `${times} times`}; a circle is the tolerance, ${formatTolerance(finset.toleranceM, reader)}.`,
+      t`Bottom up, nose away: LEFT is on your right hand.`,
+      times === 1
+        ? t`Thin: as planned; thick: as measured, errors drawn true to size; a circle is the tolerance, ${formatTolerance(finset.toleranceM, reader)}.`
+        : t`Thin: as planned; thick: as measured, errors drawn ${times} times; a circle is the tolerance, ${formatTolerance(finset.toleranceM, reader)}.`,
     ],
     layers: [
       { id: "foam", items: [foamItem(edge)] },
@@ -76,7 +80,7 @@ export function asSetDrawing(
           asSet === undefined ? [] : figureItems({ mark, asSet, lay, times, reader, textMm, roomMm }),
         ),
       },
-      { id: "words", items: [...sideNameItems(view, textMm)] },
+      { id: "words", items: [...sideNameItems(view, textMm, reader)] },
     ],
   };
 }

@@ -2,6 +2,7 @@ import type { Plan } from "@lapline/engine";
 import type { Drawing, Item, Point } from "../drawing/Drawing";
 import { estimateTextWidthMm } from "../drawing/estimateTextWidthMm";
 import type { Reader } from "../language/Reader";
+import { tell } from "../language/tell";
 import { formatTapeLength } from "../words/formatTapeLength";
 import { type FinMark, finBaseItem, placeMark } from "./finMarkItems";
 import { frameOf, type Lay, placeOnBoard, sheetSize } from "./Lay";
@@ -33,6 +34,7 @@ export function checkDrawing(
   { reader, widthMm, textMm = 3.5 }: CheckDrawingOptions,
 ): Drawing | null {
   const { shape, finset } = plan;
+  const t = tell(reader);
   const pair = finset?.pairs.find(({ id }) => id === fin);
   if (shape === null || finset === null || pair === undefined) return null;
   const marks = finset.marks.filter((mark) => mark.fin === fin);
@@ -45,8 +47,10 @@ export function checkDrawing(
     ...sheetSize(lay),
     frame: frameOf(lay),
     notes: [
-      "Bottom up, nose to the right: LEFT is below.",
-      `Strings: how far beside the nose tip each crosses the square there. Thin: diagonals by taut tape along the bottom, from the nose tip and from ${finset.line.crotchFromTailM === null ? "the tail's middle" : "the crotch"} to the trailing marks.`,
+      t`Bottom up, nose to the right: LEFT is below.`,
+      finset.line.crotchFromTailM === null
+        ? t`Strings: how far beside the nose tip each crosses the square there. Thin: diagonals by taut tape along the bottom, from the nose tip and from the tail's middle to the trailing marks.`
+        : t`Strings: how far beside the nose tip each crosses the square there. Thin: diagonals by taut tape along the bottom, from the nose tip and from the crotch to the trailing marks.`,
     ],
     layers: [
       { id: "foam", items: [foamItem(edge)] },
@@ -188,11 +192,12 @@ function diagonalFigures(room: Room): readonly Item[] {
   });
 }
 
-function sideNames({ lay, textMm }: Room): readonly Item[] {
+function sideNames({ lay, textMm, reader }: Room): readonly Item[] {
+  const t = tell(reader);
   const word = { kind: "text", sizeMm: textMm, role: "title", anchor: "end" } as const;
   const x = lay.uTotalMm - 1;
   return [
-    { ...word, at: { x, y: textMm }, text: "RIGHT" },
-    { ...word, at: { x, y: lay.vTotalMm - textMm * 0.4 }, text: "LEFT" },
+    { ...word, at: { x, y: textMm }, text: t`RIGHT` },
+    { ...word, at: { x, y: lay.vTotalMm - textMm * 0.4 }, text: t`LEFT` },
   ];
 }

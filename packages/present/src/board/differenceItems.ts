@@ -1,5 +1,7 @@
 import type { Plan } from "@lapline/engine";
 import type { Item, Point } from "../drawing/Drawing";
+import type { Reader } from "../language/Reader";
+import { tell } from "../language/tell";
 import { chooseExaggeration } from "./chooseExaggeration";
 import { type Lay, placeOnBoard } from "./Lay";
 
@@ -22,12 +24,15 @@ const SAME_M = 0.0002;
  * How far the board is out of true, drawn at its true place and larger than life: on each side the other one mirrored, as
  * a faint line, and ruled where this side stands prouder; the best-fit centreline against the stringer by the same factor.
  */
-export function buildDifference(shape: Shape, lay: Lay): Difference {
+export function buildDifference(shape: Shape, lay: Lay, reader: Reader): Difference {
+  const t = tell(reader);
   const times = chooseExaggeration(Math.abs(shape.symmetry.worstM) * lay.mmPerM, ROOM_MM);
-  const size = times === 1 ? "true to size" : `drawn ${times} times`;
   return {
     times,
-    note: `Faint: the other side mirrored; ruled: where this side is fuller; differences ${size}.`,
+    note:
+      times === 1
+        ? t`Faint: the other side mirrored; ruled: where this side is fuller; differences true to size.`
+        : t`Faint: the other side mirrored; ruled: where this side is fuller; differences drawn ${times} times.`,
     items: [
       ...proudAreas(shape, lay, times),
       mirroredLine(shape, lay, times, "left"),

@@ -1,6 +1,7 @@
 import type { Plan } from "@lapline/engine";
 import type { DimensionItem, Item } from "../drawing/Drawing";
 import type { Reader } from "../language/Reader";
+import { tell } from "../language/tell";
 import { formatBareTapeLength, formatTapeLength } from "../words/formatTapeLength";
 import { tailWord } from "../words/tailWords";
 import { type FinMark, placeMark } from "./finMarkItems";
@@ -40,7 +41,7 @@ export function fromTailItems(
       lineAt: innermost - i * FROM_TAIL_STEP,
       text:
         tailWord(finset.line) === "tips"
-          ? `${formatTapeLength(mark.trailing.fromTailTapeM, reader)} from tips`
+          ? tell(reader)`${formatTapeLength(mark.trailing.fromTailTapeM, reader)} from tips`
           : formatTapeLength(mark.trailing.fromTailTapeM, reader),
       sizeMm: textMm,
     }),

@@ -2,6 +2,7 @@ import type { Plan } from "@lapline/engine";
 import type { Drawing, Item } from "../drawing/Drawing";
 import { estimateTextWidthMm } from "../drawing/estimateTextWidthMm";
 import type { Reader } from "../language/Reader";
+import { tell } from "../language/tell";
 import { formatBareTapeLength } from "../words/formatTapeLength";
 import { tailWord } from "../words/tailWords";
 import { FROM_TAIL_STEP, fromLineItems, fromRailItems, fromTailItems } from "./finDimensions";
@@ -31,6 +32,7 @@ export function finDrawing(
   { reader, widthMm, textMm = 3.5, flags = new Map() }: FinDrawingOptions,
 ): Drawing | null {
   const { shape, finset } = plan;
+  const t = tell(reader);
   if (shape === null || finset === null || finset.marks.length === 0) return null;
   const view = layTail(shape, finset, {
     widthMm,
@@ -45,9 +47,9 @@ export function finDrawing(
     ...sheetSize(lay),
     frame: frameOf(lay),
     notes: [
-      "Bottom up, nose away: LEFT is on your right hand.",
-      `In ${reader.units === "inch" ? "inches" : "millimetres"}: up from the ${tailWord(finset.line)} by tape along the bottom, out from the line, in from the rail.`,
-      "Over each string stands where it crosses, beside the nose tip.",
+      t`Bottom up, nose away: LEFT is on your right hand.`,
+      t`In ${reader.units === "inch" ? "inches" : "millimetres"}: up from the ${tailWord(finset.line)} by tape along the bottom, out from the line, in from the rail.`,
+      t`Over each string stands where it crosses, beside the nose tip.`,
     ],
     layers: [
       { id: "foam", items: [foamItem(edge)] },
@@ -61,7 +63,10 @@ export function finDrawing(
       { id: "outline", items: [openEdgeItem(edge)] },
       {
         id: "words",
-        items: [...nameItems(finset.marks, { lay, textMm, flags }), ...sideNameItems(view, textMm)],
+        items: [
+          ...nameItems(finset.marks, { lay, textMm, flags, reader }),
+          ...sideNameItems(view, textMm, reader),
+        ],
       },
     ],
   };

@@ -1,5 +1,7 @@
 import type { Item, Point } from "../drawing/Drawing";
 import { estimateTextWidthMm } from "../drawing/estimateTextWidthMm";
+import type { Reader } from "../language/Reader";
+import { finName } from "../words/finName";
 import type { FinMark } from "./finMarkItems";
 import { type Lay, placeOnBoard } from "./Lay";
 
@@ -10,6 +12,7 @@ interface NameRoom {
   readonly lay: Lay;
   readonly textMm: number;
   readonly flags: FinFlags;
+  readonly reader: Reader;
 }
 
 /** Each fin's name on the right side, between its base and the line, and under it on tape the findings that concern it. */
@@ -17,7 +20,7 @@ export function nameItems(marks: readonly FinMark[], room: NameRoom): readonly I
   return marks.filter((mark) => mark.side !== "left").flatMap((mark) => nameOf(mark, room));
 }
 
-function nameOf(mark: FinMark, { lay, textMm, flags }: NameRoom): readonly Item[] {
+function nameOf(mark: FinMark, { lay, textMm, flags, reader }: NameRoom): readonly Item[] {
   const { trailing, leading, side, box } = mark;
   const xM = (trailing.at.xM + leading.at.xM) / 2;
   const isCentre = side === "centre";
@@ -27,7 +30,7 @@ function nameOf(mark: FinMark, { lay, textMm, flags }: NameRoom): readonly Item[
   const anchor = isCentre ? "start" : "middle";
   const flag = flags.get(mark.fin);
   return [
-    { kind: "text", text: mark.fin, at, anchor, sizeMm: textMm, role: "note", tone: "soft" },
+    { kind: "text", text: finName(mark.fin, reader), at, anchor, sizeMm: textMm, role: "note", tone: "soft" },
     ...(flag === undefined
       ? []
       : flagItems(flag, { at: { x: at.x, y: at.y + textMm * 1.5 }, anchor, textMm })),

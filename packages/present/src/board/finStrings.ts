@@ -1,6 +1,7 @@
 import type { Plan } from "@lapline/engine";
 import type { Item, Point } from "../drawing/Drawing";
 import type { Reader } from "../language/Reader";
+import { tell } from "../language/tell";
 import { formatTapeLength } from "../words/formatTapeLength";
 import { type FinMark, placeMark } from "./finMarkItems";
 import { placeOnBoard } from "./Lay";
@@ -29,6 +30,7 @@ export function stringItems(
   { reader, textMm }: { reader: Reader; textMm: number },
 ): readonly Item[] {
   const { lay } = view;
+  const t = tell(reader);
   const strings = finset.marks
     .filter((mark) => mark.side !== "centre")
     .map((mark): FinString => ({ mark, end: runOff(mark, view) }))
@@ -51,7 +53,7 @@ export function stringItems(
         {
           ...text,
           at: { x, y: end.y - 1.4 },
-          text: mark.aimBesideNoseM < 0 ? "past centre" : "beside nose",
+          text: mark.aimBesideNoseM < 0 ? t`past centre` : t`beside nose`,
           sizeMm: textMm * SMALL,
           role: "note",
           tone: "soft",

@@ -3,6 +3,7 @@ import type { Drawing, Item, Point } from "../drawing/Drawing";
 import { estimateTextWidthMm } from "../drawing/estimateTextWidthMm";
 import type { Reader } from "../language/Reader";
 import { showQuantity } from "../language/showQuantity";
+import { tell } from "../language/tell";
 
 type Clock = NonNullable<NonNullable<Plan["mix"]>["coats"][number]["clock"]>;
 
@@ -22,6 +23,7 @@ export function gelBandDrawing(
   clock: Clock,
   { reader, widthMm, untilS, textMm = 3.5 }: GelBandOptions,
 ): Drawing {
+  const t = tell(reader);
   const top = textMm * 1.5;
   const line = top + BAND_MM;
   const at = (timeS: number): number => 1 + (timeS / untilS) * (widthMm - 2);
@@ -32,7 +34,7 @@ export function gelBandDrawing(
     { x: at(clock.potGelLowS), y: line },
   ];
   const show = (timeS: number): string => showQuantity(duration(timeS), reader);
-  const label = `spread by ${show(clock.spreadByS)}`;
+  const label = t`spread by ${show(clock.spreadByS)}`;
   const wide = estimateTextWidthMm(label, textMm);
   const spread = at(clock.spreadByS);
   return {
@@ -48,7 +50,7 @@ export function gelBandDrawing(
           { kind: "polyline", closed: true, pen: "thin", points: band },
         ],
       },
-      { id: "clock", items: clockItems({ at, line, untilS, textMm, show }) },
+      { id: "clock", items: clockItems({ at, line, untilS, textMm, show, startWords: t`hardener in` }) },
       {
         id: "spread",
         items: [
@@ -71,13 +73,15 @@ interface ClockRoom {
   readonly line: number;
   readonly untilS: number;
   readonly textMm: number;
+  /** What stands under nought. */
+  readonly startWords: string;
   at(timeS: number): number;
   show(timeS: number): string;
 }
 
 /** The line of time with ticks as close as their figures allow. */
-function clockItems({ at, line, untilS, textMm, show }: ClockRoom): readonly Item[] {
-  const wide = estimateTextWidthMm("hardener in", textMm);
+function clockItems({ at, line, untilS, textMm, show, startWords }: ClockRoom): readonly Item[] {
+  const wide = estimateTextWidthMm(startWords, textMm);
   const stepS = TICKS_S.find((step) => at(step) - at(0) > wide * 1.4) ?? untilS;
   const ticks = Array.from({ length: Math.floor(untilS / stepS) + 1 }, (_, i) => i * stepS);
   return [
@@ -99,7 +103,7 @@ function clockItems({ at, line, untilS, textMm, show }: ClockRoom): readonly Ite
       {
         kind: "text",
         at: { x: at(timeS), y: line + textMm * 1.4 },
-        text: i === 0 ? "hardener in" : show(timeS),
+        text: i === 0 ? startWords : show(timeS),
         sizeMm: textMm,
         anchor: i === 0 ? "start" : at(timeS) > at(untilS) - textMm * 2 ? "end" : "middle",
         role: "note",

@@ -2,6 +2,7 @@ import { length, type Plan } from "@lapline/engine";
 import type { DimensionItem, Item } from "../drawing/Drawing";
 import type { Reader } from "../language/Reader";
 import { showQuantity } from "../language/showQuantity";
+import { tell } from "../language/tell";
 import { placeOnBoard, placeOnSheet, uOf } from "./Lay";
 import { nearestPoint } from "./nearestPoint";
 import { DIMENSION_STEP, type PlanLayout } from "./planLayout";
@@ -35,7 +36,7 @@ function lengthItem(
     from: placeOnSheet(lay, uOf(lay, 0), tapeMm.to),
     to: placeOnSheet(lay, uOf(lay, shape.lengthM), tapeMm.to),
     lineAt: lay.stands ? line.x : line.y,
-    text: `${showQuantity(length(shape.lengthM), reader)} straight, ${showQuantity(length(shape.lengthTapeM), reader)} by tape`,
+    text: tell(reader)`${length(shape.lengthM)} straight, ${length(shape.lengthTapeM)} by tape`,
     sizeMm: textMm,
   };
 }

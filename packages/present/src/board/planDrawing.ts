@@ -1,5 +1,6 @@
 import type { Plan } from "@lapline/engine";
 import type { Drawing, Item } from "../drawing/Drawing";
+import { tell } from "../language/tell";
 import { buildDifference } from "./differenceItems";
 import { finMarkItems } from "./finMarkItems";
 import { frameOf, placeOnSheet, sheetSize } from "./Lay";
@@ -20,7 +21,7 @@ export function planDrawing(plan: Plan, options: PlanDrawingOptions): Drawing | 
   const layout = planLayout(shape, options);
   const { lay } = layout;
   const edge = edgeOf(shape.outline, shape.notch, lay);
-  const difference = buildDifference(shape, lay);
+  const difference = buildDifference(shape, lay, options.reader);
   return {
     ...sheetSize(lay),
     frame: frameOf(lay),
@@ -50,28 +51,35 @@ export function planDrawing(plan: Plan, options: PlanDrawingOptions): Drawing | 
 }
 
 function faceNote({ face, stands, reader }: PlanDrawingOptions): string {
-  const seen = face === "deck" ? "Deck up" : "Bottom up";
-  const left =
-    face === "bottom" && stands ? ": LEFT is on your right hand" : face === "bottom" ? ": LEFT is below" : "";
-  const nose = stands ? "nose away" : "nose to the right";
-  return `${seen}, ${nose}${left}. Readings in ${reader.units === "inch" ? "inches" : "millimetres"}.`;
+  const t = tell(reader);
+  const units = reader.units === "inch" ? "inches" : "millimetres";
+  if (face === "deck")
+    return stands
+      ? t`Deck up, nose away. Readings in ${units}.`
+      : t`Deck up, nose to the right. Readings in ${units}.`;
+  return stands
+    ? t`Bottom up, nose away: LEFT is on your right hand. Readings in ${units}.`
+    : t`Bottom up, nose to the right: LEFT is below. Readings in ${units}.`;
 }
 
 /** Which side is which, in words that cannot be taken the wrong way round. */
-function sideWords({ lay, textMm, wordsMm }: PlanLayout, { face }: PlanDrawingOptions): readonly Item[] {
-  const [low, high] = face === "deck" ? ["LEFT", "RIGHT"] : ["RIGHT", "LEFT"];
-  const word = (text: string): string => (text === "LEFT" && face === "bottom" ? "LEFT is here" : text);
+function sideWords(
+  { lay, textMm, wordsMm }: PlanLayout,
+  { face, reader }: PlanDrawingOptions,
+): readonly Item[] {
+  const t = tell(reader);
+  const [low, high] = face === "deck" ? [t`LEFT`, t`RIGHT`] : [t`RIGHT`, t`LEFT is here`];
   const common = { kind: "text", sizeMm: textMm, role: "title" } as const;
   if (lay.stands) {
     const u = lay.uTotalMm - textMm * 1.1;
     return [
-      { ...common, at: placeOnSheet(lay, u, 1), text: word(low), anchor: "start" },
-      { ...common, at: placeOnSheet(lay, u, lay.vTotalMm - 1), text: word(high), anchor: "end" },
+      { ...common, at: placeOnSheet(lay, u, 1), text: low, anchor: "start" },
+      { ...common, at: placeOnSheet(lay, u, lay.vTotalMm - 1), text: high, anchor: "end" },
     ];
   }
   const u = lay.uTailMm;
   return [
-    { ...common, at: placeOnSheet(lay, u, wordsMm.low), text: word(low), anchor: "start" },
-    { ...common, at: placeOnSheet(lay, u, wordsMm.high), text: word(high), anchor: "start" },
+    { ...common, at: placeOnSheet(lay, u, wordsMm.low), text: low, anchor: "start" },
+    { ...common, at: placeOnSheet(lay, u, wordsMm.high), text: high, anchor: "start" },
   ];
 }

@@ -2,6 +2,7 @@ import { length, type Plan } from "@lapline/engine";
 import type { Drawing, Item, Point } from "../drawing/Drawing";
 import type { Reader } from "../language/Reader";
 import { showQuantity } from "../language/showQuantity";
+import { tell } from "../language/tell";
 import { chooseExaggeration } from "./chooseExaggeration";
 import { nearestPoint } from "./nearestPoint";
 import { END_ROOM } from "./planLayout";
@@ -24,6 +25,7 @@ const HEIGHT_STEPS = [3, 2];
 export function profileDrawing(plan: Plan, options: ProfileDrawingOptions): Drawing | null {
   const { shape } = plan;
   if (shape === null) return null;
+  const t = tell(options.reader);
   const textMm = options.textMm ?? 3.5;
   const mmPerM = (options.widthMm - 2 * END_ROOM) / shape.lengthM;
   const tallestM = Math.max(...shape.profile.map((point) => point.rockerM + point.thicknessM));
@@ -46,8 +48,8 @@ export function profileDrawing(plan: Plan, options: ProfileDrawingOptions): Draw
       acrossMmPerM: { x: 0, y: -mmPerM * heightTimes },
     },
     notes: [
-      "On the straightedge that touches at half length; the line inside is the widest of the rail.",
-      ...(heightTimes === 1 ? [] : [`Heights drawn ${heightTimes} times larger than lengths.`]),
+      t`On the straightedge that touches at half length; the line inside is the widest of the rail.`,
+      ...(heightTimes === 1 ? [] : [t`Heights drawn ${heightTimes} times larger than lengths.`]),
     ],
     layers: [
       { id: "foam", items: [{ kind: "hatch", hatch: "foam", points: edge }] },

@@ -3,6 +3,8 @@ import type { Drawing, Item, Point } from "../drawing/Drawing";
 import { estimateTextWidthMm } from "../drawing/estimateTextWidthMm";
 import type { Reader } from "../language/Reader";
 import { showQuantity } from "../language/showQuantity";
+import { tell } from "../language/tell";
+import { tellText } from "../language/tellText";
 import { type SkinGroup, skinGroups } from "../words/skinGroups";
 
 export interface SkinStripOptions {
@@ -51,7 +53,7 @@ export function skinStrip(plan: Plan, options: SkinStripOptions): Drawing | null
       alongMmPerM: { x: 0, y: 0 },
       acrossMmPerM: { x: 0, y: -1000 * times },
     },
-    notes: [`Foam dotted, glass woven, coats plain; thickness drawn ${times} times.`],
+    notes: [tell(options.reader)`Foam dotted, glass woven, coats plain; thickness drawn ${times} times.`],
     layers: [{ id: "skin", items }],
   };
 }
@@ -114,11 +116,12 @@ function groupItems(group: SkinGroup, room: GroupRoom): readonly Item[] {
 
 /** What is written under a column: where, then how thick. */
 function linesOf({ names, zone }: SkinGroup, reader: Reader): readonly string[] {
+  const t = tell(reader);
   const show = (valueM: number): string => showQuantity(length(valueM), reader);
   return [
-    ...names,
-    ...(zone.glossThicknessM > 0 ? [`gloss ${show(zone.glossThicknessM)}`] : []),
-    `fill ${show(zone.fillThicknessM)}`,
-    `glass ${show(zone.laminateThicknessM)}`,
+    ...names.map((name) => tellText(name, reader)),
+    ...(zone.glossThicknessM > 0 ? [t`gloss ${show(zone.glossThicknessM)}`] : []),
+    t`fill ${show(zone.fillThicknessM)}`,
+    t`glass ${show(zone.laminateThicknessM)}`,
   ];
 }

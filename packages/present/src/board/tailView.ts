@@ -1,5 +1,7 @@
 import type { Plan } from "@lapline/engine";
 import type { Item } from "../drawing/Drawing";
+import type { Reader } from "../language/Reader";
+import { tell } from "../language/tell";
 import { type Lay, placeOnBoard, placeOnSheet } from "./Lay";
 import type { Edge } from "./outlineItems";
 
@@ -77,11 +79,12 @@ export function openEdgeItem({ left, right, crotch }: Edge): Item {
 }
 
 /** Which hand is which, in words that cannot be taken the wrong way round. */
-export function sideNameItems({ lay }: TailView, textMm: number): readonly Item[] {
+export function sideNameItems({ lay }: TailView, textMm: number, reader: Reader): readonly Item[] {
+  const t = tell(reader);
   const u = lay.uTotalMm - textMm * 1.1;
   const word = { kind: "text", sizeMm: textMm, role: "title" } as const;
   return [
-    { ...word, at: placeOnSheet(lay, u, 1), text: "RIGHT", anchor: "start" },
-    { ...word, at: placeOnSheet(lay, u, lay.vTotalMm - 1), text: "LEFT is here", anchor: "end" },
+    { ...word, at: placeOnSheet(lay, u, 1), text: t`RIGHT`, anchor: "start" },
+    { ...word, at: placeOnSheet(lay, u, lay.vTotalMm - 1), text: t`LEFT is here`, anchor: "end" },
   ];
 }

@@ -1,6 +1,8 @@
 import { CALENDAR } from "./calendar";
 import { CAUTIONS } from "./cautions";
+import { CLOTH } from "./cloth";
 import { CUT } from "./cut";
+import { DRAWINGS } from "./drawings";
 import { FINS } from "./fins";
 import { FIN_TABLES } from "./finTables";
 import { GATE } from "./gate";
@@ -24,6 +26,7 @@ export const DE: Readonly<Record<string, string>> = {
   ...GLASS,
   ...MIX,
   ...CUT,
+  ...CLOTH,
   ...WEIGHT,
   ...STEPS,
   ...CALENDAR,
@@ -33,4 +36,5 @@ export const DE: Readonly<Record<string, string>> = {
   ...TABLES,
   ...FIN_TABLES,
   ...JOBSHEET,
+  ...DRAWINGS,
 };
