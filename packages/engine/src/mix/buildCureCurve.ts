@@ -45,34 +45,38 @@ export function buildCureCurve(
 
 /** Each sum from nought to each piece's end. */
 interface Sums {
-  readonly timeS: Float64Array;
-  readonly credited: Float64Array;
-  readonly closing: Float64Array;
-  readonly creditedS: Float64Array;
-  readonly kelvinS: Float64Array;
+  readonly timeS: number[];
+  readonly credited: number[];
+  readonly closing: number[];
+  readonly creditedS: number[];
+  readonly kelvinS: number[];
 }
 
 function addUp(pieces: readonly AirPiece[], gelS: (airK: number) => number, leastK: number): Sums {
-  const make = () => new Float64Array(pieces.length + 1);
-  const sums = { timeS: make(), credited: make(), closing: make(), creditedS: make(), kelvinS: make() };
+  const sums: Sums = {
+    timeS: [pieces[0]?.fromS ?? 0],
+    credited: [0],
+    closing: [0],
+    creditedS: [0],
+    kelvinS: [0],
+  };
   const known = new Map<number, number>();
-  sums.timeS[0] = pieces[0]?.fromS ?? 0;
   pieces.forEach(({ fromS, toS, airK }, i) => {
     const wholeS = known.get(airK) ?? gelS(airK);
     known.set(airK, wholeS);
     const lengthS = toS - fromS;
     const creditedS = airK < leastK ? 0 : lengthS;
-    sums.timeS[i + 1] = toS;
-    sums.closing[i + 1] = sums.closing[i]! + lengthS / wholeS;
-    sums.credited[i + 1] = sums.credited[i]! + creditedS / wholeS;
-    sums.creditedS[i + 1] = sums.creditedS[i]! + creditedS;
-    sums.kelvinS[i + 1] = sums.kelvinS[i]! + creditedS * airK;
+    sums.timeS.push(toS);
+    sums.closing.push(sums.closing[i]! + lengthS / wholeS);
+    sums.credited.push(sums.credited[i]! + creditedS / wholeS);
+    sums.creditedS.push(sums.creditedS[i]! + creditedS);
+    sums.kelvinS.push(sums.kelvinS[i]! + creditedS * airK);
   });
   return sums;
 }
 
 /** A sum at any time, by straight lines between the pieces' ends; flat outside them. */
-function at({ timeS }: Sums, sum: Float64Array, wantedS: number): number {
+function at({ timeS }: Sums, sum: readonly number[], wantedS: number): number {
   const i = firstNotBelow(timeS, wantedS);
   if (i === 0) return sum[0]!;
   if (i === timeS.length) return sum[i - 1]!;
@@ -81,7 +85,7 @@ function at({ timeS }: Sums, sum: Float64Array, wantedS: number): number {
 }
 
 /** The first time at which a sum has come so far; null where it never does. */
-function inverse({ timeS }: Sums, sum: Float64Array, wanted: number): number | null {
+function inverse({ timeS }: Sums, sum: readonly number[], wanted: number): number | null {
   const i = firstNotBelow(sum, wanted);
   if (i === sum.length) return null;
   if (i === 0) return timeS[0]!;
@@ -89,7 +93,7 @@ function inverse({ timeS }: Sums, sum: Float64Array, wanted: number): number | n
   return timeS[i - 1]! + share * (timeS[i]! - timeS[i - 1]!);
 }
 
-function firstNotBelow(rising: Float64Array, wanted: number): number {
+function firstNotBelow(rising: readonly number[], wanted: number): number {
   let [low, high] = [0, rising.length];
   while (low < high) {
     const middle = (low + high) >> 1;

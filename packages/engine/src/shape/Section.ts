@@ -82,16 +82,21 @@ export class HalfSection {
   profile(
     face: "deck" | "bottom",
     intervals: number,
-  ): { readonly yM: Float64Array; readonly zM: Float64Array } {
+  ): { readonly yM: readonly number[]; readonly zM: readonly number[] } {
     const { deckFullness, bottomFullness, concaveM, veeM } = this.numbers;
     const curve = lameCurve(face === "deck" ? deckFullness : bottomFullness, intervals);
-    const yM = curve.y.map((y) => y * this.halfWidthM);
-    if (face === "deck") return { yM, zM: curve.z.map((z) => this.apexM + (this.heightM - this.apexM) * z) };
-    const flat = concaveM === 0 && veeM === 0;
-    const zM = curve.z.map((z, i) => {
-      const envelope = this.apexM * (1 - z);
-      return flat ? envelope : Math.max(envelope, this.cutM(yM[i]!));
-    });
+    const flat = face === "deck" || (concaveM === 0 && veeM === 0);
+    const overRailM = this.heightM - this.apexM;
+    // Plain arrays: a typed one of this size costs more to make than to fill.
+    const yM: number[] = [];
+    const zM: number[] = [];
+    for (let i = 0; i <= intervals; i++) {
+      const z = curve.z[i]!;
+      const outM = curve.y[i]! * this.halfWidthM;
+      const envelope = face === "deck" ? this.apexM + overRailM * z : this.apexM * (1 - z);
+      yM.push(outM);
+      zM.push(flat ? envelope : Math.max(envelope, this.cutM(outM)));
+    }
     return { yM, zM };
   }
 

@@ -5,8 +5,8 @@ import type { SurveyedShape } from "./SurveyedShape";
 export interface HalfRing {
   readonly xM: number;
   /** To the left positive, so negative on the right. */
-  readonly yM: Float64Array;
-  readonly zM: Float64Array;
+  readonly yM: readonly number[];
+  readonly zM: readonly number[];
   /** Index of the rail's widest point. */
   readonly rail: number;
 }
@@ -28,12 +28,11 @@ export function buildHalfRing(
   const pivot = shape.rockerM(xM);
   const cos = Math.cos(shape.twistRad(xM));
   const sin = Math.sin(shape.twistRad(xM));
-  const count = deckIntervals + bottomIntervals + 1;
-  const yM = new Float64Array(count);
-  const zM = new Float64Array(count);
-  const put = (index: number, y: number, z: number): void => {
-    yM[index] = sign * y * cos - (z - pivot) * sin;
-    zM[index] = pivot + sign * y * sin + (z - pivot) * cos;
+  const yM: number[] = [];
+  const zM: number[] = [];
+  const put = (y: number, z: number): void => {
+    yM.push(sign * y * cos - (z - pivot) * sin);
+    zM.push(pivot + sign * y * sin + (z - pivot) * cos);
   };
   // In a notch the points move outwards, between its wall and the rail, and their heights with them.
   const squeeze = inner > 0 ? 1 - inner / section.halfWidthM : 1;
@@ -42,11 +41,11 @@ export function buildHalfRing(
   for (let i = 0; i <= deckIntervals; i++) {
     const from = deckIntervals - i;
     const y = inner + squeeze * deck.yM[from]!;
-    put(i, y, base + (inner > 0 ? section.deckM(y) : deck.zM[from]!));
+    put(y, base + (inner > 0 ? section.deckM(y) : deck.zM[from]!));
   }
   for (let i = 1; i <= bottomIntervals; i++) {
     const y = inner + squeeze * bottom.yM[i]!;
-    put(deckIntervals + i, y, base + (inner > 0 ? section.bottomM(y) : bottom.zM[i]!));
+    put(y, base + (inner > 0 ? section.bottomM(y) : bottom.zM[i]!));
   }
   return { xM, yM, zM, rail: deckIntervals };
 }

@@ -128,13 +128,14 @@ function meanRows(readings: readonly OutlineReading[], lengthM: number): MeanRow
   const rows: MeanRow[] = [];
   for (const { station, sideSign, xM, valueM, sdM } of readings) {
     const other = readings.find((r) => r.station === station && r.sideSign === -sideSign);
+    // A station read on both sides is one row, made where its left side comes up.
+    if (sideSign === -1 && other !== undefined) continue;
     const xi = xM / lengthM;
     const legendre = legendreValues(2 * xi - 1, MEAN_TERMS);
     const row = { xi, legendre, value: valueM, tapeSd: sdM, sideSd: 0 };
     if (sideSign === 0) rows.push(row);
     else if (other === undefined) rows.push({ ...row, sideSd: ONE_SIDE_SD_M });
-    else if (sideSign === 1)
-      rows.push({ ...row, value: (valueM + other.valueM) / 2, tapeSd: sdM / Math.SQRT2 });
+    else rows.push({ ...row, value: (valueM + other.valueM) / 2, tapeSd: sdM / Math.SQRT2 });
   }
   return rows;
 }

@@ -22,17 +22,19 @@ export function traceFold(flat: FlatFace): FoldPoint[] {
   const middle = Math.floor(right.length / 2);
   const ring = [...right.slice(middle), ...left.reverse(), ...right.slice(0, middle)];
   const edges = ring.map((from, i) => {
-    const to = ring[(i + 1) % ring.length]!;
+    const to = ring[i + 1] ?? ring[0]!;
     const alongM = to.alongM - from.alongM;
     const acrossM = to.acrossM - from.acrossM;
     return { longM: Math.hypot(alongM, acrossM), headingRad: Math.atan2(acrossM, alongM) };
   });
   return ring.map((point, i) => {
-    const arriving = edges[(i + edges.length - 1) % edges.length]!;
+    const arriving = edges[i - 1] ?? edges.at(-1)!;
     const leaving = edges[i]!;
     const isStill = arriving.longM === 0 || leaving.longM === 0;
     return {
-      ...point,
+      alongM: point.alongM,
+      acrossM: point.acrossM,
+      tapeM: point.tapeM,
       headingRad: arriving.headingRad,
       turnRad: isStill ? 0 : wrap(leaving.headingRad - arriving.headingRad),
       arrivingM: arriving.longM,
