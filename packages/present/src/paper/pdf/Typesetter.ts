@@ -1,6 +1,7 @@
 import type { Point } from "../../drawing/Drawing";
 import { splitFractions } from "../../drawing/splitFractions";
 import { readPaperFont, type Weight } from "./paperFonts";
+import { shapedWords } from "./shapedWords";
 
 export interface TextStyle {
   /** Em size. */
@@ -22,6 +23,7 @@ export interface TextPlace {
 export class Typesetter {
   /** Widths at an em of one, since a text is measured again for every way of laying out a page. */
   private readonly known = new Map<string, number>();
+  private readonly words = { 400: shapedWords(400), 600: shapedWords(600) };
 
   constructor(private readonly document: PDFKit.PDFDocument) {
     for (const weight of [400, 600] as const) document.registerFont(nameOf(weight), readPaperFont(weight));
@@ -59,7 +61,10 @@ export class Typesetter {
   }
 
   private choose({ weight, sizeMm }: TextStyle): PDFKit.PDFDocument {
-    return this.document.font(nameOf(weight)).fontSize(sizeMm);
+    const document = this.document.font(nameOf(weight)).fontSize(sizeMm);
+    const font = document._fontFamilies[nameOf(weight)];
+    if (font !== undefined) font.layoutCache = this.words[weight];
+    return document;
   }
 }
 

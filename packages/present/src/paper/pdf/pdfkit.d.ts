@@ -10,8 +10,10 @@ declare namespace PDFKit {
   }
 
   interface PDFDocument {
-    /** Fonts in use; an embedded one lists the code points of each glyph of its subset. */
-    readonly _fontFamilies: Readonly<Record<string, { readonly unicode?: number[][] }>>;
+    /** Fonts in use; an embedded one lists the code points of each glyph of its subset, and keeps the words it has set. */
+    readonly _fontFamilies: Readonly<
+      Record<string, { readonly unicode?: number[][]; layoutCache: Record<string, object> }>
+    >;
     /** The catalogue; it has viewer preferences where the document was made with `displayTitle`. */
     readonly _root: {
       readonly data: { readonly ViewerPreferences?: { readonly data: Record<string, unknown> } };
