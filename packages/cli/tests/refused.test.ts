@@ -44,7 +44,8 @@ describe("words that are not understood", () => {
   test.each([
     [[], "lapline plan FILE"],
     [["pln", "board.json"], "Did you mean plan?"],
-    [["sheet", "board.json"], 'no command "sheet"'],
+    [["paste", "board.json"], 'no command "paste"'],
+    [["sheet", "board.json"], "needs -o OUT.pdf"],
     [["plan"], "needs FILE"],
     [["plan", "board.json", "again.json"], "one word too many"],
     [["plan", "board.json", "--jsno"], "Did you mean --json?"],

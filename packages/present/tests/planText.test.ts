@@ -12,6 +12,7 @@ import {
 import { describe, expect, test } from "vitest";
 import { formatCheckText, formatPlanText } from "../src";
 import { formatBareTapeLength } from "../src/words/formatTapeLength";
+import { hardenerAmounts } from "../src/words/hardenerAmounts";
 import { DEMO_PLANS } from "./demoPlans";
 
 const UNITS = ["inch", "mm"] as const;
@@ -89,8 +90,9 @@ describe.each(CASES)("$id in $units", ({ plan, units }) => {
       const [cup] = coat.cups;
       if (cup === undefined) continue;
       expect(rowOf(coat.id, 1)).toContain(show(mass(cup.baseMassKg)));
-      expect(rowOf(coat.id, 1)).toContain(show(mass(cup.hardenerMassKg)));
-      expect(rowOf(coat.id, 1)).toContain(show(volume(cup.hardenerVolumeM3)));
+      const { byMass, byVolume } = hardenerAmounts(cup);
+      expect(rowOf(coat.id, 1)).toContain(show(byMass));
+      expect(rowOf(coat.id, 1)).toContain(show(byVolume));
     }
     expect(flat(text)).toContain(show(length(shape.lengthTapeM)));
     expect(rowOf("volume")).toContain(show(volume(shape.volumeM3)));
