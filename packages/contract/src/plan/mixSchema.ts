@@ -44,6 +44,7 @@ const cup = z.object({
   hardenerDrops: numberOrNull,
   waxVolumeM3: number,
   tintMassKg: number,
+  tintedBaseKg: numberOrNull,
   fromTailM: numberOrNull,
   toM: numberOrNull,
   mixAtS: number,

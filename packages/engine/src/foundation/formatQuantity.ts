@@ -56,7 +56,7 @@ const FORMATS: Record<Quantity["dimension"], (value: number, grain: Grain, units
       ? `${formatDecimal((value * S_PER_MINUTE) / M3_PER_CUBIC_FOOT, 0)} cfm`
       : `${formatDecimal(value * S_PER_HOUR, 0)} m³/h`,
   fraction: fractionText,
-  count: (value) => (Number.isInteger(value) ? formatDecimal(value, 0) : formatDecimal(value, 2)),
+  count: (value, grain) => formatDecimal(value, grain === "coarse" || Number.isInteger(value) ? 0 : 2),
 };
 
 function decimals(grain: Grain, coarse: number, normal: number, fine: number): number {

@@ -115,6 +115,8 @@ export interface CupPlan {
   readonly waxVolumeM3: number;
   /** Tint or pigment on top of the base, already in it from the master batch; nought without. */
   readonly tintMassKg: number;
+  /** What is weighed into the cup from the master batch: its base with the tint in it; null without tint. */
+  readonly tintedBaseKg: number | null;
   /** The stretch of the board that it covers; null where the coat is one batch. */
   readonly fromTailM: number | null;
   readonly toM: number | null;

@@ -12,6 +12,7 @@ export function buildCups(task: CupTask, split: CupSplit, setting: MixSetting): 
   const hardenerVolumeM3 = resin.kind === "sunlight" ? 0 : hardenerMassKg / resin.hardenerDensityKgM3.value;
   const waxShare = resin.kind !== "two-part" && hasWax(kind, resin) ? resin.waxVolumeShare?.value : undefined;
   const places = split.count > 1 ? placeCups(setting.outline, split.count) : [];
+  const tintMassKg = tintShare(task, setting) * baseMassKg;
   const isByDrops = resin.kind === "peroxide" && setting.dropsPerM3 !== null;
   return Array.from({ length: split.count }, (_, i) => ({
     mixedMassKg: split.massKg,
@@ -20,7 +21,8 @@ export function buildCups(task: CupTask, split: CupSplit, setting: MixSetting): 
     hardenerVolumeM3,
     hardenerDrops: isByDrops ? hardenerVolumeM3 * setting.dropsPerM3! : null,
     waxVolumeM3: ((waxShare ?? 0) * baseMassKg) / resin.liquidDensityKgM3.value,
-    tintMassKg: tintShare(task, setting) * baseMassKg,
+    tintMassKg,
+    tintedBaseKg: tintMassKg > 0 ? baseMassKg + tintMassKg : null,
     fromTailM: places[i]?.fromTailM ?? null,
     toM: places[i]?.toM ?? null,
     mixAtS: i * split.spreadS,

@@ -134,6 +134,12 @@ export const cupWorking: WorkingTable<MixContext> = {
     sources: ["mass-balance"],
     inputs: (context, ids) => [...cupMass(context, ids), ...tint(context, ids[0])],
   },
+  "mix.coats[].cups[].tintedBaseKg": {
+    words: "what is weighed into the cup from the master batch: its resin with the tint in it",
+    formula: "base + tint",
+    sources: ["mass-balance"],
+    inputs: (context, ids) => [...cupMass(context, ids), ...tint(context, ids[0])],
+  },
   "mix.coats[].masterBatch.baseMassKg": {
     words: "resin of all the cups, coloured at once so that they match",
     formula: "base of one cup × number of cups",

@@ -54,7 +54,12 @@ describe("colour and drops", () => {
     expect(deck.masterBatch!.tintMassKg).toBeCloseTo(0.02 * base, 12);
     expect(deck.cups.every((cup) => cup.tintMassKg === deck.cups[0]!.tintMassKg)).toBe(true);
     expect(findings.map(({ code }) => code)).toContain("mix.master-batch");
-    expect(value!.coats.find(({ id }) => id === "fill-deck")!.masterBatch).toBeNull();
+    // What is weighed out of the master batch uses it up, tint and all.
+    const poured = deck.cups.reduce((sum, cup) => sum + cup.tintedBaseKg!, 0);
+    expect(poured).toBeCloseTo(1.02 * base, 12);
+    const fill = value!.coats.find(({ id }) => id === "fill-deck")!;
+    expect(fill.masterBatch).toBeNull();
+    expect(fill.cups.every((cup) => cup.tintedBaseKg === null)).toBe(true);
   });
 
   it("count drops by the builder's own bottle, and not without", () => {

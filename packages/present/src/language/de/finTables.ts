@@ -109,7 +109,7 @@ export const FIN_TABLES: Readonly<Record<string, string>> = {
     "{1} nicht belasten, oder wie das Harzblatt es verlangt.",
   "foam under it": "Schaum darunter",
   "to the rail": "zur Rail",
-  "to the stringer": "zum Stringer",
+  "to the stringer's middle": "zur Mitte des Stringers",
   "to the next box": "zum nächsten Kasten",
   "to the {1} box": "zum Kasten {1}",
   "to the box beneath": "zum Kasten darunter",

@@ -47,18 +47,16 @@ export const JOBSHEET: Readonly<Record<string, string>> = {
     "Diese Linie zuerst ziehen: {1} an den Tailspitzen, {2} an der Nosespitze (links, wie der Surfer steht).",
   "Before the first cut: string, both diagonals, depth stop; LEFT and RIGHT named aloud.":
     "Vor dem ersten Schnitt: Schnur, beide Diagonalen, Tiefenanschlag; LINKS und RECHTS laut benannt.",
-  "Leash plug, on the deck, {1}: {2} from the tail, {3} from the line.":
-    "Leashplug, auf dem Deck, {1}: {2} vom Tail, {3} von der Linie.",
-  "No load on it for {1}, or as the resin's sheet asks; then pull it straight up with {2}.":
-    "{1} nicht belasten, oder wie das Datenblatt des Harzes sagt; dann mit {2} gerade nach oben ziehen.",
+  "No load on it for {1}, or as the resin's sheet asks; then pull it straight up with the weight of {2}.":
+    "{1} nicht belasten, oder wie das Datenblatt des Harzes sagt; dann mit dem Gewicht von {2} gerade nach oben ziehen.",
 
   "Fins: marking-out": "Finnen: Anriss",
   "The tail with the fins' marks.": "Das Tail mit den Finnenmarken.",
   fin: "Finne",
-  "trailing end: from tail": "hinteres Ende: vom Tail",
+  "trailing end: from {1}": "hinteres Ende: ab {1}",
   "from line": "von der Linie",
   "from rail": "von der Rail",
-  "leading end: from tail": "vorderes Ende: vom Tail",
+  "leading end: from {1}": "vorderes Ende: ab {1}",
   "toe over base": "Vorspur über Basis",
   toe: "Vorspur",
   cant: "Cant",
@@ -161,6 +159,7 @@ export const JOBSHEET: Readonly<Record<string, string>> = {
   "cup {1} of {2}": "Becher {1} von {2}",
   can: "Dose",
   base: "Harz",
+  "tinted base, {1} of tint in it": "gefärbtes Harz, darin {1} Farbe",
   "hardener in at": "Härter drin um",
   opened: "geöffnet",
   batch: "Charge",

@@ -2,11 +2,11 @@ import type { Item } from "../../drawing/Drawing";
 import type { Tell } from "../../language/tell";
 import type { PaperBlock } from "../pdf/PaperDocument";
 import type { Typesetter } from "../pdf/Typesetter";
-import { shortenToWidth } from "../sheet/flow/shortenToWidth";
 import { PAGE_SIZES } from "../sheet/PaperSize";
 import type { JobSheetRequest } from "./JobSheetRequest";
 import { MARGIN_MM, NOTE, STRONG } from "./look";
 import { levelRule } from "./pieces/marks";
+import { whoseWords } from "./whoseWords";
 
 /** What head and foot of a page take. */
 export const HEAD_MM = 8;
@@ -29,9 +29,9 @@ export function pageEdgeBlocks({ request, number, of, type, t }: EdgeWords): {
   const { widthMm, heightMm } = PAGE_SIZES[paper];
   const [left, right] = [MARGIN_MM, widthMm - MARGIN_MM];
   const page = t`page ${number} of ${of}`;
-  const whose = [plan.name, order?.serial ?? ""].filter((word) => word !== "").join(" · ");
   const measure = (text: string) => type.widthMm(text, STRONG);
   const roomMm = right - left - measure(page) - 6;
+  const whose = whoseWords({ name: plan.name, serial: order?.serial }, roomMm, measure);
   const y = MARGIN_MM + STRONG.sizeMm * 0.86;
   const foot = heightMm - MARGIN_MM;
   const made = t`Lapline ${plan.engine}, ${madeOn.date}. The safety data sheets, local codes and a licensed person decide, not this page.`;
@@ -43,7 +43,7 @@ export function pageEdgeBlocks({ request, number, of, type, t }: EdgeWords): {
             {
               tag: "P",
               items: [
-                textItem(shortenToWidth(whose, roomMm, measure), { x: left, y }, STRONG),
+                textItem(whose, { x: left, y }, STRONG),
                 textItem(page, { x: right, y, anchor: "end" }, STRONG),
               ],
             },

@@ -18,7 +18,7 @@ export function plugLines(plan: Plan, { leashPlug: plug, line }: Finset, reader:
   const room = [
     [t`foam under it`, plug.foamUnderM],
     [t`to the rail`, plug.toRailM],
-    [t`to the stringer`, plug.toStringerM],
+    [t`to the stringer's middle`, plug.toStringerM],
     [plug.box === null ? t`to the next box` : t`to the ${plug.box} box`, plug.toBoxM],
     [
       plug.boxBeneath === null ? t`to the box beneath` : t`down to the ${plug.boxBeneath} box`,

@@ -57,7 +57,7 @@ interface Extra {
 const EXTRAS: readonly Extra[] = [
   {
     head: say`drops`,
-    of: (cup) => (cup.hardenerDrops === null ? null : count(Math.round(cup.hardenerDrops))),
+    of: (cup) => (cup.hardenerDrops === null ? null : { ...count(cup.hardenerDrops), grain: "coarse" }),
   },
   { head: say`wax`, of: (cup) => (cup.waxVolumeM3 > 0 ? volume(cup.waxVolumeM3) : null) },
   { head: say`tint in it`, of: (cup) => (cup.tintMassKg > 0 ? mass(cup.tintMassKg) : null) },
@@ -74,7 +74,7 @@ function cupTable(mix: Mix, reader: Reader): readonly string[] {
     groupCups(coat.cups).map(({ count: cups, cup }) => [
       tellText(coat.id, reader),
       `${cups} x`,
-      show(mass(cup.baseMassKg)),
+      show(mass(cup.tintedBaseKg ?? cup.baseMassKg)),
       ...dosesOf(cup).map((of) => (of.value > 0 ? show(of) : "-")),
       ...extras.map(({ of }) => show(of(cup))),
       show(coat.hardenerRatio ? fraction(coat.hardenerRatio) : null),

@@ -1,7 +1,8 @@
 import type { Plan } from "@lapline/engine";
 import type { Reader } from "../../../language/Reader";
 import { type Tell, tell } from "../../../language/tell";
-import type { Ledger } from "../Ledger";
+import { hardenerAmounts } from "../../../words/hardenerAmounts";
+import type { Grain, Ledger } from "../Ledger";
 import { nameWords } from "../nameWords";
 import { cautionName } from "../sections/cautionName";
 
@@ -33,7 +34,7 @@ export function labelCards(ledger: Ledger): readonly LabelCard[] {
   const coats = plan.mix?.coats ?? [];
   const resins = [...new Set(coats.map(({ resin }) => resin))];
   return [
-    ...coats.flatMap((coat) => coat.cups.map((_, i) => cupCard(coat, i, context))),
+    ...coats.flatMap((coat) => coat.cups.map((cup, i) => cupCard(coat, { cup, i }, context))),
     ...resins.map((resin) =>
       canCard(
         coats.filter((coat) => coat.resin === resin),
@@ -43,18 +44,26 @@ export function labelCards(ledger: Ledger): readonly LabelCard[] {
   ];
 }
 
-function cupCard(coat: Coat, i: number, context: CardContext): LabelCard {
+interface CupAt {
+  readonly cup: Coat["cups"][number];
+  readonly i: number;
+}
+
+function cupCard(coat: Coat, { cup, i }: CupAt, context: CardContext): LabelCard {
   const { ledger, reader, t } = context;
   const at = `mix.coats[${coat.id}]`;
-  const show = (key: string) => ledger.show(`${at}.cups[${i}].${key}`);
-  const hasWax = (coat.cups[i]?.waxVolumeM3 ?? 0) > 0;
+  const show = (key: string, grain: Grain = "normal") => ledger.show(`${at}.cups[${i}].${key}`, grain);
+  const { byMass, byVolume } = hardenerAmounts(cup);
+  const hardener = `${show("hardenerMassKg", byMass.grain)} · ${show("hardenerVolumeM3", byVolume.grain)}`;
   return {
     title: nameWords(coat.id, reader),
     which: t`cup ${i + 1} of ${coat.cups.length}`,
     figures: [
-      { name: t`base`, figure: show("baseMassKg") },
-      { name: t`hardener`, figure: `${show("hardenerMassKg")} · ${show("hardenerVolumeM3")}` },
-      ...(hasWax ? [{ name: t`wax solution`, figure: show("waxVolumeM3") }] : []),
+      ...(cup.tintedBaseKg === null
+        ? [{ name: t`base`, figure: show("baseMassKg") }]
+        : [{ name: t`tinted base, ${show("tintMassKg")} of tint in it`, figure: show("tintedBaseKg") }]),
+      { name: t`hardener`, figure: hardener },
+      ...(cup.waxVolumeM3 > 0 ? [{ name: t`wax solution`, figure: show("waxVolumeM3") }] : []),
       ...(coat.clock === null ? [] : [{ name: t`spread by`, figure: ledger.show(`${at}.clock.spreadByS`) }]),
     ],
     blanks: [t`hardener in at`, t`date`],

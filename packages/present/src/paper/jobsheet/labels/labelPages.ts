@@ -2,13 +2,13 @@ import type { Item, Point } from "../../../drawing/Drawing";
 import { tell } from "../../../language/tell";
 import type { PaperBlock, PaperPage } from "../../pdf/PaperDocument";
 import type { TextStyle, Typesetter } from "../../pdf/Typesetter";
-import { shortenToWidth } from "../../sheet/flow/shortenToWidth";
 import { wrapToWidth } from "../../sheet/flow/wrapToWidth";
 import { PAGE_SIZES } from "../../sheet/PaperSize";
 import type { JobSheetRequest } from "../JobSheetRequest";
 import { Ledger } from "../Ledger";
 import { ACT, BODY, NOTE, STRONG } from "../look";
 import { levelRule, rectangle } from "../pieces/marks";
+import { whoseWords } from "../whoseWords";
 import { type LabelCard, labelCards } from "./labelCards";
 
 export interface ComposedLabels {
@@ -54,7 +54,6 @@ function labelBlock(card: LabelCard, { x, y }: Point, { request, type }: LabelRo
   const t = tell(request.reader);
   const { plan, order, madeOn } = request;
   const [from, to] = [x + PAD_MM, x + LABEL.widthMm - PAD_MM];
-  const whose = [plan.name, order?.serial ?? ""].filter((word) => word !== "").join(" · ");
   const foot = y + LABEL.heightMm - PAD_MM;
   const made = t`Lapline ${plan.engine}, ${madeOn.date}`;
   const lines = wrapToWidth(card.cautions, to - from, (text) => type.widthMm(text, NOTE)).slice(
@@ -63,6 +62,9 @@ function labelBlock(card: LabelCard, { x, y }: Point, { request, type }: LabelRo
   );
   const cautionsFrom = foot - NOTE_ROW_MM * lines.length;
   const roomMm = to - from - type.widthMm(made, NOTE) - 3;
+  const whose = whoseWords({ name: plan.name, serial: order?.serial }, roomMm, (part) =>
+    type.widthMm(part, NOTE),
+  );
   return {
     tag: "Sect",
     blocks: [
@@ -85,14 +87,7 @@ function labelBlock(card: LabelCard, { x, y }: Point, { request, type }: LabelRo
       },
       {
         tag: "P",
-        items: [
-          text(
-            shortenToWidth(whose, roomMm, (part) => type.widthMm(part, NOTE)),
-            { x: from, y: foot + 1 },
-            NOTE,
-          ),
-          text(made, { x: to, y: foot + 1 }, NOTE, "end"),
-        ],
+        items: [text(whose, { x: from, y: foot + 1 }, NOTE), text(made, { x: to, y: foot + 1 }, NOTE, "end")],
       },
     ],
   };

@@ -1,5 +1,6 @@
 import type { Plan } from "@lapline/engine";
 import type { SheetContext } from "../SheetContext";
+import { tailStart } from "./tailStart";
 
 type Finset = NonNullable<Plan["finset"]>;
 
@@ -31,13 +32,21 @@ const beforeCutNotes = ({ t }: SheetContext): readonly string[] => [
   t`Before the first cut: string, both diagonals, depth stop; LEFT and RIGHT named aloud.`,
 ];
 
-function plugNotes({ leashPlug: plug }: Finset, { ledger, t }: SheetContext): readonly string[] {
+function plugNotes({ leashPlug: plug, line }: Finset, { plan, ledger, t }: SheetContext): readonly string[] {
   if (plug === null) return [];
-  const fromTail = ledger.show("finset.leashPlug.fromTailTapeM", "tape");
+  const start = tailStart(line);
+  const fromTail = ledger.show(`finset.leashPlug.${start.key}`, "tape");
   const fromLine = ledger.show("finset.leashPlug.fromCentrelineM", "tape");
   const side = plug.side === "left" ? t`left` : t`right`;
+  const noLoad = ledger.show(noLoadPath(plan));
   return [
-    t`Leash plug, on the deck, ${side}: ${fromTail} from the tail, ${fromLine} from the line.`,
-    t`No load on it for ${ledger.show("finset.leashPlug.cureBeforeLoadS")}, or as the resin's sheet asks; then pull it straight up with ${ledger.show("finset.leashPlug.pullTestMassKg", "coarse")}.`,
+    t`Leash plug, on the deck, ${side}: ${fromTail} from the ${start.word}, ${fromLine} from the line.`,
+    t`No load on it for ${noLoad}, or as the resin's sheet asks; then pull it straight up with the weight of ${ledger.show("finset.leashPlug.pullTestMassKg", "coarse")}.`,
   ];
 }
+
+/** By the steps, which know the resin's clock, as in the text; else the usual time of the fins' own part. */
+const noLoadPath = ({ steps }: Plan): string =>
+  typeof steps?.find(({ id }) => id === "leash-plug")?.noLoadS === "number"
+    ? "steps[leash-plug].noLoadS"
+    : "finset.leashPlug.cureBeforeLoadS";

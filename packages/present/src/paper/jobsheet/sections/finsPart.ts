@@ -11,6 +11,7 @@ import type { SheetContext, SheetPart } from "../SheetContext";
 import { finNotes } from "./finNotes";
 import { foundPieces } from "./foundPieces";
 import { missingPieces } from "./missingPieces";
+import { tailStart } from "./tailStart";
 
 type Finset = NonNullable<Plan["finset"]>;
 
@@ -51,16 +52,17 @@ function drawnPieces(finset: Finset, context: SheetContext): readonly FlowPiece[
   return [besidePiece(left, right, drawnMm + BESIDE_MM), notePiece(ledger.drawn(drawing.notes), context)];
 }
 
-function markTable({ marks }: Finset, { ledger, reader, t, type, widthMm }: SheetContext): FlowPiece {
+function markTable({ marks, line }: Finset, { ledger, reader, t, type, widthMm }: SheetContext): FlowPiece {
+  const start = tailStart(line);
   const rows = marks.map(({ id, side }) => {
     const at = (path: string) => `finset.marks[${id}].${path}`;
     const tape = (path: string) => ledger.bare(at(path), "tape");
     return [
       nameWords(id, reader),
-      tape("trailing.fromTailTapeM"),
+      tape(`trailing.${start.key}`),
       tape("trailing.fromCentrelineM"),
       tape("trailing.fromRailM"),
-      tape("leading.fromTailTapeM"),
+      tape(`leading.${start.key}`),
       tape("leading.fromCentrelineM"),
       side === "centre" ? "–" : ledger.bare(at("toeOverBaseM"), "fine"),
       ledger.show(at("toeRad")),
@@ -71,10 +73,10 @@ function markTable({ marks }: Finset, { ledger, reader, t, type, widthMm }: Shee
     {
       columns: [
         { head: t`fin`, kind: "name" },
-        { head: t`trailing end: from tail`, kind: "figure" },
+        { head: t`trailing end: from ${start.word}`, kind: "figure" },
         { head: t`from line`, kind: "figure" },
         { head: t`from rail`, kind: "figure" },
-        { head: t`leading end: from tail`, kind: "figure" },
+        { head: t`leading end: from ${start.word}`, kind: "figure" },
         { head: t`from line`, kind: "figure" },
         { head: t`toe over base`, kind: "figure" },
         { head: t`toe`, kind: "figure" },
@@ -105,10 +107,10 @@ const pocketsTitle = ({ t }: SheetContext): Readonly<Record<Finset["verify"]["su
   fill: t`Pockets, deep from the fill coat`,
 });
 
-function diagonalTable({ pairs }: Finset, { ledger, reader, t, type, widthMm }: SheetContext) {
+function diagonalTable({ pairs, line }: Finset, { ledger, reader, t, type, widthMm }: SheetContext) {
   const names = [
     ["nose-trailing", t`nose tip`],
-    ["tail-trailing", t`tail's middle`],
+    ["tail-trailing", line.crotchFromTailM === null ? t`tail's middle` : t`crotch`],
   ] as const;
   const rows = pairs.flatMap((pair) =>
     names.map(([id, name]) => {

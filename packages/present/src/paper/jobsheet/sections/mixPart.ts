@@ -1,6 +1,8 @@
 import type { Plan } from "@lapline/engine";
 import { groupCups } from "../../../words/groupCups";
+import { hardenerAmounts } from "../../../words/hardenerAmounts";
 import type { FlowPiece } from "../../sheet/flow/FlowPiece";
+import type { Grain } from "../Ledger";
 import { nameWords } from "../nameWords";
 import { gridPiece } from "../pieces/gridPiece";
 import { notePiece } from "../pieces/notePiece";
@@ -40,16 +42,17 @@ function cupTable({ coats }: Mix, context: SheetContext): FlowPiece {
     let first = 0;
     return groupCups(coat.cups).map(({ count, cup }) => {
       const at = `mix.coats[${coat.id}].cups[${first}]`;
-      const show = (key: string, grain: "normal" | "fine" = "normal") => ledger.show(`${at}.${key}`, grain);
+      const show = (key: string, grain: Grain = "normal") => ledger.show(`${at}.${key}`, grain);
+      const { byMass, byVolume } = hardenerAmounts(cup);
       const isFirst = first === 0;
       first += count;
       return [
         isFirst ? coatName(coat.id, context) : "",
         Array.from({ length: count }, () => "x").join(" "),
-        show("baseMassKg"),
-        show("hardenerMassKg"),
-        show("hardenerVolumeM3"),
-        ...(hasDrops ? [cup.hardenerDrops === null ? "–" : show("hardenerDrops")] : []),
+        show(cup.tintedBaseKg === null ? "baseMassKg" : "tintedBaseKg"),
+        show("hardenerMassKg", byMass.grain),
+        show("hardenerVolumeM3", byVolume.grain),
+        ...(hasDrops ? [cup.hardenerDrops === null ? "–" : show("hardenerDrops", "coarse")] : []),
         ...(hasWax ? [cup.waxVolumeM3 > 0 ? show("waxVolumeM3") : "–"] : []),
         isFirst && coat.clock !== null ? ledger.show(`mix.coats[${coat.id}].clock.spreadByS`) : "",
         isFirst && isStage(coat.id) ? ledger.onScale(`weight.stages[${coat.id}].massKg`) : "",
