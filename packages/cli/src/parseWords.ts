@@ -1,4 +1,5 @@
 import { parseArgs } from "node:util";
+import { say } from "@lapline/engine";
 import type { Command, CommandWords } from "./Command";
 import { optionText } from "./optionText";
 import { RefusedError } from "./RefusedError";
@@ -47,18 +48,18 @@ function readOption(command: Command, token: OptionToken): string | true {
       short === undefined ? `--${name}` : `-${short}`,
     );
     throw new RefusedError(
-      `lapline ${command.name} has no option ${token.rawName}.${suggestNearest(token.rawName, known)}`,
+      say`lapline ${command.name} has no option ${token.rawName}.${suggestNearest(token.rawName, known)}`,
     );
   }
   if (option.value === undefined) {
     if (token.value === undefined) return true;
     throw new RefusedError(
-      `${token.rawName} is a switch and takes no value; ${JSON.stringify(token.value)} was given.`,
+      say`${token.rawName} is a switch and takes no value; ${JSON.stringify(token.value)} was given.`,
     );
   }
   const looksLikeOption = token.inlineValue === false && /^-./.test(token.value ?? "");
   if (token.value === undefined || token.value === "" || looksLikeOption) {
-    throw new RefusedError(`${token.rawName} needs a value: ${token.rawName} ${option.value}.`);
+    throw new RefusedError(say`${token.rawName} needs a value: ${token.rawName} ${option.value}.`);
   }
   return token.value;
 }
@@ -66,15 +67,16 @@ function readOption(command: Command, token: OptionToken): string | true {
 function refuseWrongCount(command: Command, given: readonly string[]): void {
   const usage = `Usage: lapline ${[command.name, ...command.needs].join(" ")}`;
   const missing = command.needs[given.length];
-  if (missing !== undefined) throw new RefusedError(`lapline ${command.name} needs ${missing}. ${usage}`);
+  if (missing !== undefined) throw new RefusedError(say`lapline ${command.name} needs ${missing}. ${usage}`);
   if (command.needs.at(-1)?.endsWith("...")) return;
   const extra = given[command.needs.length];
-  if (extra !== undefined) throw new RefusedError(`${JSON.stringify(extra)} is one word too many. ${usage}`);
+  if (extra !== undefined)
+    throw new RefusedError(say`${JSON.stringify(extra)} is one word too many. ${usage}`);
 }
 
 function refuseMissingOption(command: Command, read: Readonly<Record<string, string | true>>): void {
   for (const [name, option] of Object.entries(command.options)) {
     if (option.needed && read[name] === undefined)
-      throw new RefusedError(`lapline ${command.name} needs ${optionText(name, option)}: ${option.says}.`);
+      throw new RefusedError(say`lapline ${command.name} needs ${optionText(name, option)}: ${option.says}.`);
   }
 }

@@ -1,5 +1,6 @@
 import { type BoardFile, formatProblems, readBoardFile } from "@lapline/contract";
 import type { Board } from "@lapline/engine";
+import { say } from "@lapline/engine";
 import { RefusedError } from "./RefusedError";
 import { readInput } from "./readInput";
 import type { Terminal } from "./Terminal";
@@ -17,6 +18,6 @@ export async function readBoardAsWritten(
   const read = readBoardFile(await readInput(file, terminal));
   if (read.ok) return read;
   throw new RefusedError(
-    `${file === "-" ? "standard input" : file} cannot be read as a board:\n${formatProblems(read.problems)}`,
+    say`${file === "-" ? "standard input" : file} cannot be read as a board:\n${formatProblems(read.problems)}`,
   );
 }

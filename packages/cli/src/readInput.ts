@@ -1,5 +1,6 @@
 import { createReadStream } from "node:fs";
 import { LARGEST_BOARD_FILE_BYTES } from "@lapline/contract";
+import { say } from "@lapline/engine";
 import { RefusedError } from "./RefusedError";
 import { reasonOf } from "./reasonOf";
 import type { Terminal } from "./Terminal";
@@ -22,7 +23,7 @@ export async function readInput(file: string, terminal: Terminal, wanted = BOARD
   try {
     return new TextDecoder("utf-8", { fatal: true }).decode(bytes);
   } catch {
-    throw new RefusedError(`${name} is not text. ${wanted}`);
+    throw new RefusedError(say`${name} is not text. ${wanted}`);
   }
 }
 
@@ -36,11 +37,11 @@ async function readUpToLargest(stream: AsyncIterable<Uint8Array>, name: string):
       parts.push(part);
     }
   } catch (error) {
-    throw new RefusedError(`Cannot read ${name}: ${reasonOf(error, READING)}.`);
+    throw new RefusedError(say`Cannot read ${name}: ${reasonOf(error, READING)}.`);
   }
   if (size > LARGEST_BOARD_FILE_BYTES) {
     throw new RefusedError(
-      `${name} is too large: what is read has at most ${LARGEST_BOARD_FILE_BYTES / 1e6} MB.`,
+      say`${name} is too large: what is read has at most ${LARGEST_BOARD_FILE_BYTES / 1e6} MB.`,
     );
   }
   return Buffer.concat(parts);

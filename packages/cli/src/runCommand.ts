@@ -1,3 +1,5 @@
+import { say } from "@lapline/engine";
+import { type Language, tellPhrase } from "@lapline/present";
 import packageFile from "../package.json" with { type: "json" };
 import type { Command } from "./Command";
 import { calendarCommand } from "./commands/calendarCommand";
@@ -38,13 +40,20 @@ export async function runCommand(args: readonly string[], terminal: Terminal): P
     return await dispatch(args, terminal);
   } catch (error) {
     if (!(error instanceof RefusedError)) throw error;
-    terminal.tell(error.message);
+    terminal.tell(tellPhrase(error.says, { units: "mm", language: languageOf(args) }));
     return 2;
   }
 }
 
+/** The language asked for, wherever it stands among the words; English where it cannot be told. */
+function languageOf(args: readonly string[]): Language {
+  const at = args.findIndex((word) => word === "--language" || word.startsWith("--language="));
+  const word = args[at]?.split("=")[1] ?? args[at + 1];
+  return at >= 0 && word === "de" ? "de" : "en";
+}
+
 async function dispatch([name, ...rest]: readonly string[], terminal: Terminal): Promise<ExitCode> {
-  if (name === undefined) throw new RefusedError(formatHelp(COMMANDS));
+  if (name === undefined) throw new RefusedError(say`${formatHelp(COMMANDS)}`);
   if (name === "--version") {
     terminal.print(packageFile.version);
     return 0;
@@ -57,7 +66,7 @@ async function dispatch([name, ...rest]: readonly string[], terminal: Terminal):
   if (command === undefined) {
     const known = [...COMMANDS.map((each) => each.name), "--help", "--version"];
     throw new RefusedError(
-      `lapline has no command ${JSON.stringify(name)}.${suggestNearest(name, known)} See lapline --help.`,
+      say`lapline has no command ${JSON.stringify(name)}.${suggestNearest(name, known)} See lapline --help.`,
     );
   }
   if (rest.some((word) => word === "--help" || word === "-h")) {

@@ -1,5 +1,6 @@
 import { open, rename, rm } from "node:fs/promises";
 import { basename, dirname, join } from "node:path";
+import { say } from "@lapline/engine";
 import { RefusedError } from "./RefusedError";
 import { reasonOf } from "./reasonOf";
 
@@ -20,6 +21,6 @@ export async function writeWhole(path: string, content: string | Uint8Array): Pr
     await rename(beside, path);
   } catch (error) {
     await rm(beside, { force: true });
-    throw new RefusedError(`Cannot write ${path}: ${reasonOf(error)}.`);
+    throw new RefusedError(say`Cannot write ${path}: ${reasonOf(error)}.`);
   }
 }

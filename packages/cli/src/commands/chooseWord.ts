@@ -1,3 +1,4 @@
+import { say } from "@lapline/engine";
 import { RefusedError } from "../RefusedError";
 
 /** The one of the words that an option was given, or the usual one. Throws RefusedError. */
@@ -9,5 +10,5 @@ export function chooseWord<Word extends string>(
   const word = words.find((each) => each === (given ?? usual));
   if (word !== undefined) return word;
   const list = `${words.slice(0, -1).join(", ")} or ${words.at(-1)}`;
-  throw new RefusedError(`${option} is ${list}; ${JSON.stringify(given)} was given.`);
+  throw new RefusedError(say`${option} is ${list}; ${JSON.stringify(given)} was given.`);
 }

@@ -1,5 +1,5 @@
 import type { CsvRead } from "@lapline/contract/csv";
-import { planBuild } from "@lapline/engine";
+import { planBuild, say } from "@lapline/engine";
 import type { Command, CommandWords } from "../Command";
 import { RefusedError } from "../RefusedError";
 import { readBoardAsWritten } from "../readBoard";
@@ -66,7 +66,7 @@ async function writeTable({ of, words }: Asked, terminal: Terminal): Promise<Exi
   const text = of === "survey" ? formatSurveyCsv(read.file, units) : formatMarksCsv(read.file, plan, units);
   if (text === null) {
     if (read.file.fins === undefined)
-      throw new RefusedError("There are no marks of this board: it has no fins. Nothing was written.");
+      throw new RefusedError(say`There are no marks of this board: it has no fins. Nothing was written.`);
     tellBlockers("There are no marks", { plan, reader }, terminal);
     return 1;
   }
@@ -80,11 +80,11 @@ async function readTable(
   terminal: Terminal,
 ): Promise<ExitCode> {
   if (words.options.units !== undefined)
-    throw new RefusedError("--units is for writing a CSV file; one that is read says its units itself.");
+    throw new RefusedError(say`--units is for writing a CSV file; one that is read says its units itself.`);
   const [file = ""] = words.given;
   const { path } = readOutputPath(words.options.output, { endings: [".json"], keeps: [file, from] });
   if (file === "-" && from === "-")
-    throw new RefusedError("FILE and --from cannot both be standard input: name one of them.");
+    throw new RefusedError(say`FILE and --from cannot both be standard input: name one of them.`);
   const { file: into } = await readBoardAsWritten(file, terminal);
   const text = await readInput(from, terminal, CSV_FILE);
   const csv = await import("@lapline/contract/csv");
@@ -92,7 +92,7 @@ async function readTable(
   if (!read.ok) {
     const name = from === "-" ? "standard input" : from;
     const lines = csv.formatCsvProblems(read.problems);
-    throw new RefusedError(`${name} cannot be read as ${of}; nothing was written:\n${lines}`);
+    throw new RefusedError(say`${name} cannot be read as ${of}; nothing was written:\n${lines}`);
   }
   await writeWhole(path, read.text);
   terminal.print(path);

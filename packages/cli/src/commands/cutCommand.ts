@@ -1,4 +1,4 @@
-import { fraction, length, type Plan, planBuild } from "@lapline/engine";
+import { fraction, length, type Plan, planBuild, say } from "@lapline/engine";
 import { buildNestOrders, checkNestOrder, type NestFault, type NestLay, type NestOrder } from "@lapline/nest";
 import { formatLayText, type Reader, tell, tellPhrase } from "@lapline/present";
 import type { Command, CommandWords } from "../Command";
@@ -104,7 +104,7 @@ function refuseUnknownRolls(widthsM: Readonly<Record<string, number>>, orders: r
   const unknown = Object.keys(widthsM).find((cloth) => !cloths.includes(cloth));
   if (unknown === undefined) return;
   throw new RefusedError(
-    `--roll names ${JSON.stringify(unknown)}, which no board is made with; they take ${cloths.join(", ")}.`,
+    say`--roll names ${JSON.stringify(unknown)}, which no board is made with; they take ${cloths.join(", ")}.`,
   );
 }
 

@@ -1,4 +1,5 @@
 import { extname, resolve } from "node:path";
+import { say } from "@lapline/engine";
 import { RefusedError } from "../RefusedError";
 
 /**
@@ -13,9 +14,9 @@ export function readOutputPath<Ending extends string>(
   const ending = endings.find((each) => each === extname(path).toLowerCase());
   if (ending === undefined) {
     const list = [endings.slice(0, -1).join(", "), endings.at(-1)].filter((part) => part !== "").join(" or ");
-    throw new RefusedError(`-o is a file that ends in ${list}; ${JSON.stringify(path)} was given.`);
+    throw new RefusedError(say`-o is a file that ends in ${list}; ${JSON.stringify(path)} was given.`);
   }
   if (keeps.some((kept) => resolve(path) === resolve(kept)))
-    throw new RefusedError(`-o names a file that is read, ${path}; it would be lost. Name another.`);
+    throw new RefusedError(say`-o names a file that is read, ${path}; it would be lost. Name another.`);
   return { path, ending };
 }

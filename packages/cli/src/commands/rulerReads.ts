@@ -1,4 +1,4 @@
-import { formatQuantity, length, parseQuantity } from "@lapline/engine";
+import { formatQuantity, length, parseQuantity, say } from "@lapline/engine";
 import { RefusedError } from "../RefusedError";
 
 export interface RulerReads {
@@ -33,5 +33,5 @@ function readRuler(text: string, given: string | true): number {
 }
 
 function refuse(given: string | true, reason: string): never {
-  throw new RefusedError(`--ruler-reads ${JSON.stringify(given)}: ${reason}.`);
+  throw new RefusedError(say`--ruler-reads ${JSON.stringify(given)}: ${reason}.`);
 }

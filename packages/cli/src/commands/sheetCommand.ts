@@ -1,4 +1,4 @@
-import { planBuild } from "@lapline/engine";
+import { planBuild, say } from "@lapline/engine";
 import type { Command, CommandWords } from "../Command";
 import { RefusedError } from "../RefusedError";
 import { readBoard } from "../readBoard";
@@ -43,7 +43,9 @@ export const sheetCommand: Command = {
     const bytes = await (labels ? labelsPdf(request) : jobSheetPdf(request));
     if (bytes === null) {
       if (exitCodeOf(plan) === 0)
-        throw new RefusedError("There are no labels: no cup is planned for this board. Nothing was written.");
+        throw new RefusedError(
+          say`There are no labels: no cup is planned for this board. Nothing was written.`,
+        );
       tellBlockers("There are no labels", { plan, reader: asked.reader }, terminal);
       return 1;
     }
@@ -70,11 +72,11 @@ function readUrl(given: string | true | undefined): string | undefined {
   const isWeb = URL.canParse(url) && /^https?:$/.test(new URL(url).protocol);
   if (!isWeb)
     throw new RefusedError(
-      `--url is a web address that begins with http:// or https://; ${JSON.stringify(url)} was given.`,
+      say`--url is a web address that begins with http:// or https://; ${JSON.stringify(url)} was given.`,
     );
   if (url.length > URL_LETTERS_AT_MOST)
     throw new RefusedError(
-      `--url has ${url.length} letters; a code that can be read has ${URL_LETTERS_AT_MOST} at most.`,
+      say`--url has ${url.length} letters; a code that can be read has ${URL_LETTERS_AT_MOST} at most.`,
     );
   return url;
 }

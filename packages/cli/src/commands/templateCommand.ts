@@ -1,4 +1,4 @@
-import { type Plan, planBuild } from "@lapline/engine";
+import { type Plan, planBuild, say } from "@lapline/engine";
 import type { Reader } from "@lapline/present";
 import type { Command, CommandWords } from "../Command";
 import { RefusedError } from "../RefusedError";
@@ -59,7 +59,9 @@ function readAsked(words: CommandWords) {
   const { path, ending } = readOutputPath(options.output, { endings: ENDINGS, keeps: words.given });
   const rulerReads = readRulerReads(options["ruler-reads"]);
   if (rulerReads !== undefined && ending !== ".pdf")
-    throw new RefusedError(`--ruler-reads makes up for a printer, and ${ending} files are not made for one.`);
+    throw new RefusedError(
+      say`--ruler-reads makes up for a printer, and ${ending} files are not made for one.`,
+    );
   return {
     of: chooseWord("--of", options.of, { words: KINDS }),
     paper: chooseWord("--paper", options.paper, { words: PAPERS, usual: "a4" }),
@@ -80,7 +82,7 @@ async function draw(plan: Plan, asked: Asked, terminal: Terminal): Promise<strin
   const template = asked.part === null ? whole : paper.pickPart(whole, asked.part);
   if (template === null) {
     const names = whole.parts.map(({ id }) => id).join(", ");
-    throw new RefusedError(`--part is one of ${names}; ${JSON.stringify(asked.part)} was given.`);
+    throw new RefusedError(say`--part is one of ${names}; ${JSON.stringify(asked.part)} was given.`);
   }
   const madeOn = madeOnOf(terminal.now());
   if (asked.ending === ".svg") return paper.templateSvg(template, madeOn);
@@ -91,7 +93,7 @@ async function draw(plan: Plan, asked: Asked, terminal: Terminal): Promise<strin
     return await paper.templatePdf(template, options);
   } catch (error) {
     if (error instanceof paper.SheetTooLongError)
-      throw new RefusedError(`--paper ${asked.paper}: ${error.message}.`);
+      throw new RefusedError(say`--paper ${asked.paper}: ${error.message}.`);
     throw error;
   }
 }
@@ -109,7 +111,9 @@ function tellWhyNone(
 ): null {
   const blockers = plan.findings.filter(({ severity }) => severity === "blocker");
   if (blockers.length === 0)
-    throw new RefusedError(`There is no ${of} template for this board: ${STAGES[of]}. Nothing was written.`);
+    throw new RefusedError(
+      say`There is no ${of} template for this board: ${STAGES[of]}. Nothing was written.`,
+    );
   tellBlockers(`There is no ${of} template`, { plan, reader }, terminal);
   return null;
 }

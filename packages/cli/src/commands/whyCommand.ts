@@ -1,4 +1,4 @@
-import { explain, planBuild } from "@lapline/engine";
+import { explain, planBuild, say } from "@lapline/engine";
 import { formatWhyText } from "@lapline/present";
 import type { Command } from "../Command";
 import { RefusedError } from "../RefusedError";
@@ -17,7 +17,7 @@ export const whyCommand: Command = {
     const board = await readBoard(file, terminal);
     const plan = planBuild(board);
     const explanation = explain(board, plan, path);
-    if ("message" in explanation) throw new RefusedError(explanation.message);
+    if ("message" in explanation) throw new RefusedError(say`${explanation.message}`);
     terminal.print(formatWhyText(explanation, reader));
     return exitCodeOf(plan);
   },

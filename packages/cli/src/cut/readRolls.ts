@@ -1,4 +1,4 @@
-import { parseQuantity } from "@lapline/engine";
+import { parseQuantity, say } from "@lapline/engine";
 import type { CommandOption } from "../Command";
 import { RefusedError } from "../RefusedError";
 
@@ -25,5 +25,5 @@ export function readRolls(given: string | true | undefined): Readonly<Record<str
 }
 
 function refuse(given: string | true, reason: string): never {
-  throw new RefusedError(`--roll ${JSON.stringify(given)}: ${reason}.`);
+  throw new RefusedError(say`--roll ${JSON.stringify(given)}: ${reason}.`);
 }

@@ -1,10 +1,11 @@
+import { tell } from "../language/tell";
 import type { MadeOn } from "./MadeOn";
 import { renderPdf } from "./pdf/renderPdf";
 import type { PaperName } from "./sheet/PaperSize";
 import { type RulerReads, TRUE_RULER } from "./sheet/RulerReads";
 import { rollPages } from "./sheet/rollPages";
 import { tiledPages } from "./sheet/tiledPages";
-import type { Template } from "./template/Template";
+import type { TemplateForReader } from "./template/Template";
 
 export interface TemplatePdfOptions {
   readonly paper: PaperName;
@@ -19,13 +20,14 @@ export interface TemplatePdfOptions {
  * @throws SheetTooLongError where one long sheet is longer than a PDF's page can be
  */
 export function templatePdf(
-  template: Template,
+  template: TemplateForReader,
   { paper, madeOn, rulerReads = TRUE_RULER }: TemplatePdfOptions,
 ): Promise<Uint8Array> {
+  const t = tell(template.reader);
   const document = {
-    title: `${template.boardName}: ${template.title.toLowerCase()}, full size`,
-    subject: `Full-size template, to print at 100 %. ${template.orientation}`,
-    language: "en",
+    title: t`${template.boardName}: ${template.title}, full size`,
+    subject: t`Full-size template, to print at 100 %. ${template.orientation}`,
+    language: template.reader.language,
     createdAt: madeOn.instant,
   };
   return renderPdf(document, (type) => {

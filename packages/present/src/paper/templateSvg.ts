@@ -1,5 +1,6 @@
 import type { Drawing, Layer } from "../drawing/Drawing";
 import { drawingToSvg } from "../drawing/drawingToSvg";
+import { tell } from "../language/tell";
 import type { PaperBlock } from "./pdf/PaperDocument";
 import { createTypesetter } from "./pdf/renderPdf";
 import { footerItems } from "./sheet/footerItems";
@@ -7,13 +8,13 @@ import { moveItems } from "./sheet/moveItems";
 import { TRUE_RULER } from "./sheet/RulerReads";
 import { layOutRoll } from "./sheet/rollPages";
 import { rulerItems } from "./sheet/rulerItems";
-import type { Template } from "./template/Template";
+import type { TemplateForReader } from "./template/Template";
 
 /**
  * A template as one SVG sheet in true millimetres, all parts beside each other, with rulers and all that must be read. The
  * layers of a part keep their names, behind the part's own where there are several.
  */
-export function templateSvg(template: Template, { date }: { readonly date: string }): string {
+export function templateSvg(template: TemplateForReader, { date }: { readonly date: string }): string {
   const type = createTypesetter();
   const making = { template, type, reads: TRUE_RULER, date };
   const sheet = layOutRoll(making, template.parts, { place: "", number: 1, of: 1 });
@@ -36,7 +37,7 @@ export function templateSvg(template: Template, { date }: { readonly date: strin
     ],
   };
   return drawingToSvg(drawing, {
-    title: `${template.boardName}: ${template.title.toLowerCase()}, full size`,
+    title: tell(template.reader)`${template.boardName}: ${template.title}, full size`,
     desc: template.orientation,
     idPrefix: "template",
     fontFamily: "Archivo, 'Helvetica Neue', Arial, sans-serif",

@@ -92,8 +92,8 @@ describe.each(PAPER_BOARDS)("$id as DXF", ({ plan }) => {
     expect(xOf("LEFT is here")).toBeGreaterThan(stringerX);
     expect(xOf("RIGHT")).toBeLessThan(stringerX);
     for (const { id, side } of marks) {
-      if (side === "left") expect(xOf(id)).toBeGreaterThan(stringerX);
-      if (side === "right") expect(xOf(id)).toBeLessThan(stringerX);
+      if (side === "left") expect(xOf(id.replaceAll("-", " "))).toBeGreaterThan(stringerX);
+      if (side === "right") expect(xOf(id.replaceAll("-", " "))).toBeLessThan(stringerX);
     }
   });
 

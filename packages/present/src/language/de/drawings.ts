@@ -38,6 +38,8 @@ export const DRAWINGS: Readonly<Record<string, string>> = {
     "Schnüre: wie weit neben der Nosespitze jede die Rechtwinklige dort kreuzt. Dünn: Diagonalen mit straffem Maßband an der Unterseite, von der Nosespitze und der Kerbe zu den hinteren Marken.",
   "Foam dotted, glass woven, coats plain; thickness drawn {1} times.":
     "Schaum gepunktet, Glas gewebt, Schichten glatt; Dicke {1}-mal gezeichnet.",
+  "Time upwards in even factors, temperature to the right; thin lines are the fit.":
+    "Zeit nach oben in gleichen Faktoren, Temperatur nach rechts; dünne Linien sind die Kurve.",
   "spread by {1}": "verteilt bis {1}",
   "gloss {1}": "Gloss {1}",
   "fill {1}": "Hotcoat {1}",

@@ -1,6 +1,7 @@
 import { CALENDAR } from "./calendar";
 import { CAUTIONS } from "./cautions";
 import { CLOTH } from "./cloth";
+import { COMMAND } from "./command";
 import { CUT } from "./cut";
 import { DRAWINGS } from "./drawings";
 import { FINS } from "./fins";
@@ -10,9 +11,11 @@ import { GLASS } from "./glass";
 import { JOBSHEET } from "./jobsheet";
 import { MIX } from "./mix";
 import { PAGE } from "./page";
+import { SANDING } from "./sanding";
 import { STEPS } from "./steps";
 import { SURVEY } from "./survey";
 import { TABLES } from "./tables";
+import { TEMPLATES } from "./templates";
 import { TOOLS } from "./tools";
 import { WEIGHT } from "./weight";
 import { WORDS } from "./words";
@@ -28,6 +31,7 @@ export const DE: Readonly<Record<string, string>> = {
   ...CUT,
   ...CLOTH,
   ...WEIGHT,
+  ...SANDING,
   ...STEPS,
   ...CALENDAR,
   ...TOOLS,
@@ -37,4 +41,6 @@ export const DE: Readonly<Record<string, string>> = {
   ...FIN_TABLES,
   ...JOBSHEET,
   ...DRAWINGS,
+  ...TEMPLATES,
+  ...COMMAND,
 };

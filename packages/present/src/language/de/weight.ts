@@ -3,8 +3,8 @@ export const WEIGHT: Readonly<Record<string, string>> = {
   "the weight waits for {1}": "fürs Gewicht fehlt noch: {1}",
   "the shaped blank must weigh more than its stringer, about {1}":
     "der geshapte Blank muss mehr wiegen als sein Stringer, etwa {1}",
-  "the sanding plan is not built yet; a sanded board comes out lighter by part of its fill coat":
-    "der Schleifplan ist noch nicht gebaut; geschliffen wird das Board um einen Teil des Hotcoats leichter",
+  "how much goes off hangs on the hand; a sanded board comes out lighter by part of its fill coat":
+    "wie viel abgeht, hängt an der Hand; geschliffen wird das Board um einen Teil des Hotcoats leichter",
   "what sanding takes off is left in": "was das Schleifen abnimmt, ist noch dabei",
   "the weighed blank less its stringer": "der gewogene Blank ohne Stringer",
   "the scale is nearer than volume times density; it may be {1} off":

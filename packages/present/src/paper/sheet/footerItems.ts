@@ -1,12 +1,13 @@
 import type { Item } from "../../drawing/Drawing";
+import { type Tell, tell } from "../../language/tell";
 import type { Rect } from "../pdf/PaperDocument";
 import type { TextStyle, Typesetter } from "../pdf/Typesetter";
-import type { Template } from "../template/Template";
+import type { TemplateForReader } from "../template/Template";
 import { wrapToWidth } from "./flow/wrapToWidth";
 import { isTrue, type RulerReads } from "./RulerReads";
 
 export interface PageWords {
-  readonly template: Template;
+  readonly template: TemplateForReader;
   /** Which part this page belongs to and its place in it: `left half, B2`; empty for the first page. */
   readonly place: string;
   readonly number: number;
@@ -22,23 +23,24 @@ const LEADING = 1.18;
 
 /** The words at the foot of each page: whose board, which page of how many, how it must be printed and how to check it. */
 export function footerItems(words: PageWords, room: Rect, type: Typesetter): readonly Item[] {
+  const t = tell(words.template.reader);
   const lines = [
     ...clipToWidth(words.template.boardName, NAME, { room, type, most: 1 }),
     ...clipToWidth(pageLine(words), STRONG, { room, type, most: 1 }),
     ...(words.template.stops.length === 0
       ? []
-      : clipToWidth("STOP: a blocker stands against this plan, see the first page.", STRONG, {
+      : clipToWidth(t`STOP: a blocker stands against this plan, see the first page.`, STRONG, {
           room,
           type,
           most: 1,
         })),
     ...clipToWidth(words.template.orientation, STRONG, { room, type, most: 1 }),
-    ...clipToWidth(checkLine(words.reads), PLAIN, { room, type, most: 3 }),
+    ...clipToWidth(checkLine(words.reads, t), PLAIN, { room, type, most: 3 }),
   ];
   let y = room.y;
   return lines.map(({ text, style }): Item => {
     y += style.sizeMm * LEADING;
-    const isStop = text.startsWith("STOP");
+    const isStop = text.startsWith(t`STOP`);
     return {
       kind: "text",
       anchor: "start",
@@ -53,13 +55,15 @@ export function footerItems(words: PageWords, room: Rect, type: Typesetter): rea
 
 function pageLine({ template, place, number, of, date }: PageWords): string {
   const what = [template.title, place].filter((word) => word !== "").join(", ");
-  return `${what} · page ${number} of ${of} · Lapline ${template.engine}, ${date}`;
+  const t = tell(template.reader);
+  return t`${what} · page ${number} of ${of} · Lapline ${template.engine}, ${date}`;
 }
 
-function checkLine(reads: RulerReads): string {
-  const check = "Print at 100 %. Both rulers 100 mm and 4 in; from 60 to 80, across the corner, 100 mm.";
+function checkLine(reads: RulerReads, t: Tell): string {
+  const check = t`Print at 100 %. Both rulers 100 mm and 4 in; from 60 to 80, across the corner, 100 mm.`;
   if (isTrue(reads)) return check;
-  return `${check} Made up for a printer that printed 100 mm as ${reads.acrossMm} mm across, ${reads.upMm} mm up.`;
+  const madeUp = t`Made up for a printer that printed 100 mm as ${reads.acrossMm} mm across, ${reads.upMm} mm up.`;
+  return `${check} ${madeUp}`;
 }
 
 interface ClipRoom {

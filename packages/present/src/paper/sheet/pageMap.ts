@@ -1,4 +1,6 @@
 import type { Item, Point } from "../../drawing/Drawing";
+import type { Reader } from "../../language/Reader";
+import { tell } from "../../language/tell";
 import type { PaperBlock } from "../pdf/PaperDocument";
 import type { TemplatePart } from "../template/Template";
 import type { FlowPiece } from "./flow/FlowPiece";
@@ -26,7 +28,11 @@ const BETWEEN_MM = 8;
 const SHOWN = new Set(["outline", "bases", "cut-outs", "stringer", "stations"]);
 
 /** How the pages of each part lie together, several maps beside each other where they fit. */
-export function pageMaps(parts: readonly MappedPart[], widthMm: number): readonly WidePiece[] {
+export function pageMaps(
+  parts: readonly MappedPart[],
+  widthMm: number,
+  reader: Reader,
+): readonly WidePiece[] {
   const maps = parts.map(layOutMap);
   const rows: SmallMap[][] = [];
   for (const map of maps) {
@@ -42,7 +48,7 @@ export function pageMaps(parts: readonly MappedPart[], widthMm: number): readonl
     place: (corner) => {
       let x = corner.x;
       const figures = row.map((map): PaperBlock => {
-        const block = mapBlock(map, { x, y: corner.y });
+        const block = mapBlock(map, { x, y: corner.y }, reader);
         x += map.widthMm + BETWEEN_MM;
         return block;
       });
@@ -74,7 +80,8 @@ function layOutMap(mapped: MappedPart): SmallMap {
   };
 }
 
-function mapBlock({ mapped, scale, turned }: SmallMap, corner: Point): PaperBlock {
+function mapBlock({ mapped, scale, turned }: SmallMap, corner: Point, reader: Reader): PaperBlock {
+  const t = tell(reader);
   const { part, tiling } = mapped;
   const { grid, tiles, columns, rows } = tiling;
   const view: SmallView = {
@@ -87,7 +94,7 @@ function mapBlock({ mapped, scale, turned }: SmallMap, corner: Point): PaperBloc
   const lines = part.drawing.layers.filter(({ id }) => SHOWN.has(id)).flatMap(({ items }) => items);
   return {
     tag: "Figure",
-    alt: `${part.title}: ${columns} by ${rows} pages, ${tiles.map(({ name }) => name).join(", ")}; the others would be empty.`,
+    alt: t`${part.title}: ${columns} by ${rows} pages, ${tiles.map(({ name }) => name).join(", ")}; the others would be empty.`,
     items: [
       {
         kind: "text",
@@ -95,7 +102,7 @@ function mapBlock({ mapped, scale, turned }: SmallMap, corner: Point): PaperBloc
         anchor: "start",
         sizeMm: TITLE_MM,
         at: { x: corner.x, y: corner.y + TITLE_MM * 0.86 },
-        text: turned ? `${part.title}, nose to the right` : part.title,
+        text: turned ? t`${part.title}, nose to the right` : part.title,
       },
       ...scaleLines(lines, view),
       ...tiles.flatMap((tile) => tileItems(tile, view)),

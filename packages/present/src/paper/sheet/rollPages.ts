@@ -1,4 +1,6 @@
 import type { Layer } from "../../drawing/Drawing";
+import { tell } from "../../language/tell";
+import { nameWords } from "../jobsheet/nameWords";
 import type { PaperBlock, PaperPage, Rect } from "../pdf/PaperDocument";
 import type { TemplatePart } from "../template/Template";
 import { coverPieces } from "./coverPieces";
@@ -33,10 +35,10 @@ const COLUMNS_AT_MOST = 3;
  * @throws SheetTooLongError where a sheet is longer than a page can be
  */
 export function rollPages(making: Making): readonly PaperPage[] {
-  const { parts } = making.template;
+  const { parts, reader } = making.template;
   const stretch = stretchFor(making.reads);
   return parts.map((part, i): PaperPage => {
-    const place = parts.length > 1 ? part.id : "";
+    const place = parts.length > 1 ? nameWords(part.id, reader) : "";
     const sheet = layOutRoll(making, [part], { place, number: i + 1, of: parts.length });
     const longestMm = Math.max(sheet.layout.widthMm * stretch.x, sheet.layout.heightMm * stretch.y);
     if (longestMm > LONGEST_PAGE_MM) throw new SheetTooLongError(longestMm);
@@ -48,7 +50,7 @@ export function rollPages(making: Making): readonly PaperPage[] {
         ...sheet.parts.map(
           ({ part: { title, drawing }, at }): PaperBlock => ({
             tag: "Figure",
-            alt: `${title} at full size. ${drawing.notes.join(" ")}`,
+            alt: tell(reader)`${title} at full size. ${drawing.notes.join(" ")}`,
             items: drawing.layers.flatMap((layer: Layer) => layer.items),
             at,
           }),

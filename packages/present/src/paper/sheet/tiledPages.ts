@@ -1,7 +1,10 @@
 import type { Drawing, Item } from "../../drawing/Drawing";
+import type { Reader } from "../../language/Reader";
+import { tell } from "../../language/tell";
+import { nameWords } from "../jobsheet/nameWords";
 import type { PaperBlock, PaperPage, Rect, Stretch } from "../pdf/PaperDocument";
 import type { Typesetter } from "../pdf/Typesetter";
-import type { Template, TemplatePart } from "../template/Template";
+import type { TemplateForReader, TemplatePart } from "../template/Template";
 import { coverPieces } from "./coverPieces";
 import { flowPieces } from "./flow/flowPieces";
 import { footerItems, type PageWords } from "./footerItems";
@@ -14,7 +17,7 @@ import { touches } from "./touches";
 import { trimItems } from "./trimItems";
 
 export interface Making {
-  readonly template: Template;
+  readonly template: TemplateForReader;
   readonly type: Typesetter;
   readonly reads: RulerReads;
   /** As it is printed on the pages. */
@@ -31,6 +34,7 @@ interface Draft {
 /** The template on pages of one size: what must be read first, then each part tile by tile. */
 export function tiledPages(making: Making, paperName: PageName): readonly PaperPage[] {
   const stretch = stretchFor(making.reads);
+  const { reader } = making.template;
   // Laid out on the paper as it measures after printing by this printer, then drawn larger by as much as the printer shrinks.
   const paper = {
     widthMm: PAGE_SIZES[paperName].widthMm / stretch.x,
@@ -41,8 +45,9 @@ export function tiledPages(making: Making, paperName: PageName): readonly PaperP
     ...coverDrafts(making, tilings, layOutPage(paper.widthMm, paper.heightMm)),
     ...tilings.flatMap(({ part, tiling }) =>
       tiling.tiles.map((tile): Draft => {
-        const place = making.template.parts.length > 1 ? `${part.id} ${tile.name}` : tile.name;
-        return { layout: tiling.page, place, blocks: tileBlocks(part, tiling, tile) };
+        const place =
+          making.template.parts.length > 1 ? `${nameWords(part.id, reader)} ${tile.name}` : tile.name;
+        return { layout: tiling.page, place, blocks: tileBlocks({ part, tiling, tile, reader }) };
       }),
     ),
   ];
@@ -73,18 +78,25 @@ function insetForText({ x, y, widthMm, heightMm }: Rect): Rect {
   return { x: x + 5, y: y + 4, widthMm: Math.min(widthMm - 8, TEXT_AT_MOST_MM), heightMm: heightMm - 6 };
 }
 
-function tileBlocks(part: TemplatePart, { page }: Tiling, tile: Tile): readonly PaperBlock[] {
+interface TileOf {
+  readonly part: TemplatePart;
+  readonly tiling: Tiling;
+  readonly tile: Tile;
+  readonly reader: Reader;
+}
+
+function tileBlocks({ part, tiling: { page }, tile, reader }: TileOf): readonly PaperBlock[] {
   const at = { x: page.net.x - tile.net.x, y: page.net.y - tile.net.y };
   const shown = { ...page.window, x: page.window.x - at.x, y: page.window.y - at.y };
   return [
     {
       tag: "Figure",
-      alt: `${part.title}, page ${tile.name}, at full size. ${part.drawing.notes.join(" ")}`,
+      alt: tell(reader)`${part.title}, page ${tile.name}, at full size. ${part.drawing.notes.join(" ")}`,
       items: itemsWithin(part.drawing, shown),
       at,
       clip: page.window,
     },
-    { tag: "Artifact", items: trimItems(page, tile) },
+    { tag: "Artifact", items: trimItems(page, tile, reader) },
   ];
 }
 

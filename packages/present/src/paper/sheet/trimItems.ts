@@ -1,4 +1,6 @@
 import type { Item, Point } from "../../drawing/Drawing";
+import type { Reader } from "../../language/Reader";
+import { tell } from "../../language/tell";
 import type { PageLayout } from "./pageLayout";
 import type { Tile } from "./tilePart";
 
@@ -9,7 +11,7 @@ const WORD_MM = 2.4;
  * What a page is joined by: a cross at each corner of its own part, a dashed line to cut along at the right and the top, and a
  * thin line at the left and the foot for the neighbour's cut edge to be laid to. Sides without a neighbour have none.
  */
-export function trimItems({ net }: PageLayout, { neighbours }: Tile): readonly Item[] {
+export function trimItems({ net }: PageLayout, { neighbours }: Tile, reader: Reader): readonly Item[] {
   const [left, right] = [net.x, net.x + net.widthMm];
   const [top, foot] = [net.y, net.y + net.heightMm];
   const word = (at: Point, text: string, turnRad = 0): Item => ({
@@ -24,6 +26,7 @@ export function trimItems({ net }: PageLayout, { neighbours }: Tile): readonly I
   });
   const middle = { x: (left + right) / 2, y: (top + foot) / 2 };
   const turn = -Math.PI / 2;
+  const t = tell(reader);
   const line = (from: Point, to: Point, pen: "hidden" | "thin"): Item => ({
     kind: "line",
     from,
@@ -38,25 +41,25 @@ export function trimItems({ net }: PageLayout, { neighbours }: Tile): readonly I
       ? []
       : [
           line({ x: right, y: top }, { x: right, y: foot }, "hidden"),
-          word({ x: right + 2.4, y: middle.y }, `cut here, lay over ${atRight}`, turn),
+          word({ x: right + 2.4, y: middle.y }, t`cut here, lay over ${atRight}`, turn),
         ]),
     ...(above === undefined
       ? []
       : [
           line({ x: left, y: top }, { x: right, y: top }, "hidden"),
-          word({ x: middle.x, y: top - 0.8 }, `cut here, lay over ${above}`),
+          word({ x: middle.x, y: top - 0.8 }, t`cut here, lay over ${above}`),
         ]),
     ...(atLeft === undefined
       ? []
       : [
           line({ x: left, y: top }, { x: left, y: foot }, "thin"),
-          word({ x: left - 1, y: middle.y }, `edge of ${atLeft} to this line`, turn),
+          word({ x: left - 1, y: middle.y }, t`edge of ${atLeft} to this line`, turn),
         ]),
     ...(below === undefined
       ? []
       : [
           line({ x: left, y: foot }, { x: right, y: foot }, "thin"),
-          word({ x: middle.x, y: foot + 2.6 }, `edge of ${below} to this line`),
+          word({ x: middle.x, y: foot + 2.6 }, t`edge of ${below} to this line`),
         ]),
   ];
 }

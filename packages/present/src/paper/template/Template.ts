@@ -1,4 +1,5 @@
 import type { Drawing } from "../../drawing/Drawing";
+import type { Reader } from "../../language/Reader";
 
 export type TemplateKind = "fins" | "outline" | "cloth";
 
@@ -21,6 +22,11 @@ export interface Template {
   readonly cautions: readonly string[];
   readonly tables: readonly TemplateTable[];
   readonly parts: readonly TemplatePart[];
+}
+
+/** A template and who it is for, which the pages that it is put on are made for too. */
+export interface TemplateForReader extends Template {
+  readonly reader: Reader;
 }
 
 export interface TemplateTable {

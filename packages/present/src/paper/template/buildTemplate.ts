@@ -1,9 +1,10 @@
 import type { Plan } from "@lapline/engine";
 import type { Reader } from "../../language/Reader";
+import { tellText } from "../../language/tellText";
 import { clothTemplate } from "./cloth/clothTemplate";
 import { finsTemplate } from "./fins/finsTemplate";
 import { outlineTemplate } from "./outline/outlineTemplate";
-import type { Template, TemplateKind } from "./Template";
+import type { Template, TemplateForReader, TemplateKind } from "./Template";
 
 export interface TemplateRequest {
   readonly of: TemplateKind;
@@ -11,7 +12,15 @@ export interface TemplateRequest {
 }
 
 /** The full-size template asked for, from the plan alone; null where the plan has not got the stage it is drawn from. */
-export function buildTemplate(plan: Plan, { of, reader }: TemplateRequest): Template | null {
+export function buildTemplate(plan: Plan, request: TemplateRequest): TemplateForReader | null {
+  const { reader } = request;
+  const template = drawTemplate(plan, request);
+  if (template === null) return null;
+  const cautions = template.cautions.map((caution) => tellText(caution, reader));
+  return { ...template, cautions, reader };
+}
+
+function drawTemplate(plan: Plan, { of, reader }: TemplateRequest): Template | null {
   const { shape, finset, layup } = plan;
   switch (of) {
     case "fins":

@@ -1,4 +1,5 @@
 import type { Item, Point, TextItem } from "../../../drawing/Drawing";
+import { type Tell, tell } from "../../../language/tell";
 import { formatTapeLength } from "../../../words/formatTapeLength";
 import { tailWord } from "../../../words/tailWords";
 import { backed } from "../backed";
@@ -15,7 +16,7 @@ export function figureItems(sheet: FinSheet): readonly Item[] {
   return [
     ...diagonalFigures(sheet, show),
     ...strings(sheet).map(({ mark, from, to }): TextItem => {
-      const text = stringWords(mark, show);
+      const text = stringWords(mark, show, tell(sheet.reader));
       return { ...alongLine({ from, to, share: 1 }, text), anchor: "end", tone: "resin" };
     }),
     ...squares(sheet).flatMap((measure) => squareFigures(sheet, measure, show)),
@@ -68,7 +69,7 @@ function squareFigures(sheet: FinSheet, { mark, end, from, to }: Measure, show: 
     {
       ...figure,
       at: { x: middle.x, y: middle.y - 1.2 },
-      text: `${show(mark[end].fromCentrelineM)} from the line`,
+      text: tell(sheet.reader)`${show(mark[end].fromCentrelineM)} from the line`,
     },
     { ...figure, at: { x: middle.x, y: middle.y + 4.2 }, text: fromTail(sheet, { mark, end, show }) },
   ];
@@ -89,14 +90,14 @@ function centreFigure(sheet: FinSheet, mark: FinMark, end: MarkEnd, show: Show):
 }
 
 const fromTail = (
-  { finset }: FinSheet,
+  { finset, reader }: FinSheet,
   { mark, end, show }: { mark: FinMark; end: MarkEnd; show: Show },
-): string => `${show(mark[end].fromTailTapeM)} from the ${tailWord(finset.line)}`;
+): string => tell(reader)`${show(mark[end].fromTailTapeM)} from the ${tailWord(finset.line)}`;
 
-function stringWords({ aimBesideNoseM }: FinMark, show: Show): string {
+function stringWords({ aimBesideNoseM }: FinMark, show: Show, t: Tell): string {
   return aimBesideNoseM < 0
-    ? `string: ${show(-aimBesideNoseM)} beside the nose, over the line`
-    : `string: ${show(aimBesideNoseM)} beside the nose`;
+    ? t`string: ${show(-aimBesideNoseM)} beside the nose, over the line`
+    : t`string: ${show(aimBesideNoseM)} beside the nose`;
 }
 
 /** A text that stands on a line and reads along it, from the bottom or the right of the sheet. */

@@ -1,10 +1,13 @@
-import { angle } from "@lapline/engine";
+import { angle, say } from "@lapline/engine";
 import { formatBareLength } from "../../../board/formatBareLength";
 import type { Reader } from "../../../language/Reader";
 import { showQuantity } from "../../../language/showQuantity";
+import { type Tell, tell } from "../../../language/tell";
+import { tellPhrase } from "../../../language/tellPhrase";
 import { formatDiagonalWorth } from "../../../words/formatDiagonalWorth";
 import { formatBareTapeLength, formatTapeLength } from "../../../words/formatTapeLength";
 import { tailWord } from "../../../words/tailWords";
+import { nameWords } from "../../jobsheet/nameWords";
 import type { TemplateTable } from "../Template";
 import type { Finset } from "./FinSheet";
 
@@ -20,28 +23,29 @@ export function finTables(finset: Finset, reader: Reader): readonly TemplateTabl
 function markTable({ marks, line }: Finset, reader: Reader): TemplateTable {
   const show = (valueM: number) => formatBareTapeLength(valueM, reader);
   const turn = (valueRad: number) => showQuantity(angle(valueRad), reader);
+  const t = tell(reader);
   const hasCrotch = line.crotchFromTailM !== null;
   const crotch = ({ fromCrotchTapeM }: (typeof marks)[number]["trailing"]) =>
     hasCrotch ? [show(fromCrotchTapeM ?? 0)] : [];
-  const crotchHead = hasCrotch ? ["from crotch"] : [];
+  const crotchHead = hasCrotch ? [t`from crotch`] : [];
   return {
-    title: `Marks, in ${unitWord(reader)}`,
+    title: t`Marks, in ${unitWord(reader)}`,
     wordColumns: 1,
     columns: [
-      "mark",
-      `trailing from ${tailWord(line)}`,
+      t`mark`,
+      t`trailing from ${tailWord(line)}`,
       ...crotchHead,
-      "from line",
-      "from rail",
-      `leading from ${tailWord(line)}`,
+      t`from line`,
+      t`from rail`,
+      t`leading from ${tailWord(line)}`,
       ...crotchHead,
-      "from line",
-      "string beside nose",
-      "toe",
-      "cant",
+      t`from line`,
+      t`string beside nose`,
+      t`toe`,
+      t`cant`,
     ],
     rows: marks.map((mark) => [
-      mark.id,
+      nameWords(mark.id, reader),
       show(mark.trailing.fromTailTapeM),
       ...crotch(mark.trailing),
       show(mark.trailing.fromCentrelineM),
@@ -49,19 +53,20 @@ function markTable({ marks, line }: Finset, reader: Reader): TemplateTable {
       show(mark.leading.fromTailTapeM),
       ...crotch(mark.leading),
       show(mark.leading.fromCentrelineM),
-      mark.side === "centre" ? "–" : stringFigure(mark.aimBesideNoseM, show),
+      mark.side === "centre" ? "–" : stringFigure(mark.aimBesideNoseM, show, t),
       turn(mark.toeRad),
       turn(mark.cantRad),
     ]),
   };
 }
 
-const stringFigure = (aimM: number, show: (valueM: number) => string) =>
-  aimM < 0 ? `${show(-aimM)} over` : show(aimM);
+const stringFigure = (aimM: number, show: (valueM: number) => string, t: Tell) =>
+  aimM < 0 ? t`${show(-aimM)} over` : show(aimM);
 
 /** Pockets alike in one row. Depths count from the surface that the router stands on. */
 function cutOutTable({ verify }: Finset, reader: Reader): TemplateTable {
   const show = (valueM: number) => formatBareLength(valueM, reader, "fine");
+  const t = tell(reader);
   const rows: Array<{ readonly ids: string[]; readonly figures: readonly string[] }> = [];
   for (const { id, cutOut, bits } of verify.boxes) {
     const bitM = bits.find((bit) => bit.id === reader.units)?.diameterM ?? null;
@@ -72,38 +77,39 @@ function cutOutTable({ verify }: Finset, reader: Reader): TemplateTable {
     else alike.ids.push(id);
   }
   return {
-    title: `Cut-outs, in ${unitWord(reader)}, deep from the ${SURFACES[verify.surface]}`,
+    title: t`Cut-outs, in ${unitWord(reader)}, deep from ${SURFACES[verify.surface]}`,
     wordColumns: 1,
-    columns: ["box", "long", "wide", "deep", "bit at most"],
-    rows: rows.map(({ ids, figures }) => [ids.join(", "), ...figures]),
+    columns: [t`box`, t`long`, t`wide`, t`deep`, t`bit at most`],
+    rows: rows.map(({ ids, figures }) => [ids.map((id) => nameWords(id, reader)).join(", "), ...figures]),
   };
 }
 
 const SURFACES: Readonly<Record<Finset["verify"]["surface"], string>> = {
-  foam: "foam",
-  laminate: "laminate",
-  fill: "fill coat",
+  foam: "the foam",
+  laminate: "the laminate",
+  fill: "the fill coat",
 };
 
 const DIAGONAL_WORDS = {
-  "nose-trailing": "nose tip to trailing",
-  "nose-leading": "nose tip to leading",
-  "tail-trailing": "tail's middle to trailing",
-  "tail-leading": "tail's middle to leading",
-  "crotch-trailing": "crotch to trailing",
-  "crotch-leading": "crotch to leading",
+  "nose-trailing": say`nose tip to trailing`,
+  "nose-leading": say`nose tip to leading`,
+  "tail-trailing": say`tail's middle to trailing`,
+  "tail-leading": say`tail's middle to leading`,
+  "crotch-trailing": say`crotch to trailing`,
+  "crotch-leading": say`crotch to leading`,
 } as const;
 
 function diagonalTable({ pairs }: Finset, reader: Reader): TemplateTable {
+  const t = tell(reader);
   const show = (valueM: number) => formatTapeLength(valueM, reader);
   return {
-    title: "Check diagonals, by taut tape along the bottom",
+    title: t`Check diagonals, by taut tape along the bottom`,
     wordColumns: 2,
-    columns: ["pair", "from and to", "left", "right", "1 mm across is worth"],
+    columns: [t`pair`, t`from and to`, t`left`, t`right`, t`1 mm across is worth`],
     rows: pairs.flatMap((pair) =>
       pair.diagonals.map(({ id, from, leftTapeM, rightTapeM, acrossWorthRatio }) => [
-        pair.id,
-        DIAGONAL_WORDS[`${from}-${id.endsWith("trailing") ? "trailing" : "leading"}`],
+        nameWords(pair.id, reader),
+        tellPhrase(DIAGONAL_WORDS[`${from}-${id.endsWith("trailing") ? "trailing" : "leading"}`], reader),
         show(leftTapeM),
         show(rightTapeM),
         `${formatDiagonalWorth(acrossWorthRatio, reader)} mm`,

@@ -2,6 +2,7 @@ import type { Plan } from "@lapline/engine";
 import { frameOf, sheetSize } from "../../../board/Lay";
 import type { Drawing } from "../../../drawing/Drawing";
 import type { Reader } from "../../../language/Reader";
+import { tell } from "../../../language/tell";
 import { setOutWords } from "../../../words/setOutWords";
 import { cautionsAt } from "../cautionsAt";
 import { stopsOf } from "../stopsOf";
@@ -18,31 +19,32 @@ import { wordItems } from "./wordItems";
 /** The tail at full size with every mark, box, string and check: laid on the board's bottom, and pricked through. */
 export function finsTemplate(plan: Plan, built: { shape: Shape; finset: Finset }, reader: Reader): Template {
   const { finset } = built;
+  const t = tell(reader);
   const sheet = layOutFinSheet(built.shape, finset, reader);
   return {
     kind: "fins",
-    title: "Fins",
+    title: t`Fins`,
     boardName: plan.name,
     engine: plan.engine,
-    orientation: "Bottom up, nose away: LEFT is on your right hand.",
+    orientation: t`Bottom up, nose away: LEFT is on your right hand.`,
     stops: stopsOf(plan, reader),
     notes: [
       setOutWords(finset, reader),
-      "Distances from the tail are by tape along the bottom, from a straightedge across the tail tips; the paper is drawn so too, and lies down true. Across, it is true on a flat bottom.",
+      t`Distances from the tail are by tape along the bottom, from a straightedge across the tail tips; the paper is drawn so too, and lies down true. Across, it is true on a flat bottom.`,
       ...(finset.marks.some(({ box }) => box !== null)
         ? [
-            "Boxes (dashed) and their cut-outs are drawn at their own size, around the middle of where the plan has them.",
+            t`Boxes (dashed) and their cut-outs are drawn at their own size, around the middle of where the plan has them.`,
           ]
         : []),
     ],
     steps: [
-      "Board bottom up, nose away. Lay the stringer line on the stringer and the straightedge line across the tail tips; LEFT is on your right hand. Let the paper hang over the rails. Tape it down.",
-      "Prick through each cross: trailing and leading marks. Take the paper off and join them: these are the base lines.",
-      "Mark and verify, before anything is cut: each string past the nose, both diagonals of a pair alike, each mark from the tail by tape and from the line. Say left and right aloud.",
+      t`Board bottom up, nose away. Lay the stringer line on the stringer and the straightedge line across the tail tips; LEFT is on your right hand. Let the paper hang over the rails. Tape it down.`,
+      t`Prick through each cross: trailing and leading marks. Take the paper off and join them: these are the base lines.`,
+      t`Mark and verify, before anything is cut: each string past the nose, both diagonals of a pair alike, each mark from the tail by tape and from the line. Say left and right aloud.`,
     ],
     cautions: cautionsAt(plan, ["mark-fins", "set-boxes"]),
     tables: finTables(finset, reader),
-    parts: [{ id: "fins", title: "Fins", drawing: drawingOf(sheet), keepWhole: keepWholeOf(sheet) }],
+    parts: [{ id: "fins", title: t`Fins`, drawing: drawingOf(sheet), keepWhole: keepWholeOf(sheet) }],
   };
 }
 
@@ -50,7 +52,7 @@ function drawingOf(sheet: FinSheet): Drawing {
   return {
     ...sheetSize(sheet.lay),
     frame: frameOf(sheet.lay),
-    notes: ["One to one. Along the board the sheet is by tape along the bottom."],
+    notes: [tell(sheet.reader)`One to one. Along the board the sheet is by tape along the bottom.`],
     layers: [
       { id: "diagonals", items: diagonalItems(sheet) },
       { id: "squares", items: squareItems(sheet) },

@@ -1,5 +1,6 @@
 import { placeOnBoard } from "../../../board/Lay";
 import type { Item, Point } from "../../../drawing/Drawing";
+import { tell } from "../../../language/tell";
 import { type FinSheet, placeOnPaper } from "./FinSheet";
 
 /** Below this the best-fit line is the stringer line to a pencil, metres. */
@@ -18,17 +19,19 @@ export function edgeItems({ lay, edge, finset, develop }: FinSheet): readonly It
 }
 
 /** The stringer line, with its name at the top. */
-export function stringerItems({ lay, reachTapeM }: FinSheet): readonly Item[] {
+export function stringerItems({ lay, reachTapeM, reader }: FinSheet): readonly Item[] {
+  const t = tell(reader);
   const top = placeOnBoard(lay, reachTapeM, 0);
   return [
     { kind: "line", pen: "centreline", from: placeOnBoard(lay, -BEYOND_TAIL_M, 0), to: top },
-    alongUpright("stringer line", { x: top.x - 1.5, y: top.y + 4 }),
+    alongUpright(t`stringer line`, { x: top.x - 1.5, y: top.y + 4 }),
   ];
 }
 
 /** The best-fit centreline, where it is another line than the stringer. */
 export function bestFitItems(sheet: FinSheet): readonly Item[] {
   const { shape, reachTapeM, lay } = sheet;
+  const t = tell(sheet.reader);
   const { centrelineShiftM, centrelineSkewRad } = shape.symmetry;
   const leftAt = (xM: number) => centrelineShiftM + Math.tan(centrelineSkewRad) * (xM - shape.lengthM / 2);
   const points = sheet.edge.map((_, i): Point => {
@@ -40,12 +43,13 @@ export function bestFitItems(sheet: FinSheet): readonly Item[] {
   const top = placeOnBoard(lay, reachTapeM, leftAt(reachTapeM));
   return [
     { kind: "polyline", closed: false, pen: "phantom", tone: "tape", points },
-    { ...alongUpright("best-fit line", { x: top.x + 5, y: top.y + 4 }), tone: "tape" },
+    { ...alongUpright(t`best-fit line`, { x: top.x + 5, y: top.y + 4 }), tone: "tape" },
   ];
 }
 
 /** The straightedge across the tail tips: the paper is laid to it, and distances from the tail start there. */
-export function tailTipItems({ lay, edge }: FinSheet): readonly Item[] {
+export function tailTipItems({ lay, edge, reader }: FinSheet): readonly Item[] {
+  const t = tell(reader);
   const [tail] = edge;
   const outM = Math.max(tail?.leftM ?? 0, tail?.rightM ?? 0) + 0.03;
   const [from, to] = [placeOnBoard(lay, 0, outM), placeOnBoard(lay, 0, -outM)];
@@ -57,7 +61,7 @@ export function tailTipItems({ lay, edge }: FinSheet): readonly Item[] {
       anchor: "middle",
       sizeMm: 3.2,
       at: { x: (from.x + to.x) / 2, y: from.y + 18 },
-      text: "straightedge across the tail tips: all distances from the tail start here",
+      text: t`straightedge across the tail tips: all distances from the tail start here`,
     },
   ];
 }

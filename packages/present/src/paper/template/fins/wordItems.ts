@@ -2,6 +2,8 @@ import { angle, length } from "@lapline/engine";
 import { placeOnSheet } from "../../../board/Lay";
 import type { Item, Point, TextItem } from "../../../drawing/Drawing";
 import { showQuantity } from "../../../language/showQuantity";
+import { tell } from "../../../language/tell";
+import { nameWords } from "../../jobsheet/nameWords";
 import { backed } from "../backed";
 import { cutOutOf, type FinMark, type FinSheet, placeMark, sheetSide } from "./FinSheet";
 
@@ -16,16 +18,17 @@ export function wordItems(sheet: FinSheet): readonly Item[] {
   ];
 }
 
-function sideItems({ lay }: FinSheet): readonly Item[] {
+function sideItems({ lay, reader }: FinSheet): readonly Item[] {
+  const t = tell(reader);
   const at = (vMm: number, uMm: number) => placeOnSheet(lay, uMm, vMm);
   const title = { kind: "text", role: "title", sizeMm: 8 } as const;
   const note = { kind: "text", role: "note", sizeMm: 4 } as const;
   const [right, left] = [3, lay.vTotalMm - 3];
   return [
-    { ...title, anchor: "start", at: at(right, 10), text: "RIGHT" },
-    { ...note, anchor: "start", at: at(right, 4), text: "bottom up, nose away" },
-    { ...title, anchor: "end", at: at(left, 10), text: "LEFT is here" },
-    { ...note, anchor: "end", at: at(left, 4), text: "bottom up, nose away" },
+    { ...title, anchor: "start", at: at(right, 10), text: t`RIGHT` },
+    { ...note, anchor: "start", at: at(right, 4), text: t`bottom up, nose away` },
+    { ...title, anchor: "end", at: at(left, 10), text: t`LEFT is here` },
+    { ...note, anchor: "end", at: at(left, 4), text: t`bottom up, nose away` },
   ];
 }
 
@@ -48,7 +51,13 @@ function nameItems(sheet: FinSheet, mark: FinMark): readonly TextItem[] {
   const box = boxWords(sheet, mark);
   const [name, detail] = inwards === 1 ? [0, 1.1] : [0.9, 0];
   return [
-    { ...along, role: "title", sizeMm: NAME_MM, at: line(inwards, name, NAME_MM), text: mark.id },
+    {
+      ...along,
+      role: "title",
+      sizeMm: NAME_MM,
+      at: line(inwards, name, NAME_MM),
+      text: nameWords(mark.id, sheet.reader),
+    },
     {
       ...along,
       role: "note",
@@ -64,13 +73,16 @@ function nameItems(sheet: FinSheet, mark: FinMark): readonly TextItem[] {
 
 function angleWords({ reader }: FinSheet, mark: FinMark): string {
   const show = (valueRad: number) => showQuantity(angle(valueRad), reader);
-  const cant = `cant ${show(mark.cantRad)}`;
-  return mark.side === "centre" ? cant : `toe ${show(mark.toeRad)}, ${cant}`;
+  const t = tell(reader);
+  const cant = t`cant ${show(mark.cantRad)}`;
+  return mark.side === "centre" ? cant : t`toe ${show(mark.toeRad)}, cant ${show(mark.cantRad)}`;
 }
 
 function boxWords(sheet: FinSheet, mark: FinMark): string | null {
   const cutOut = cutOutOf(sheet, mark);
   if (cutOut === null) return null;
   const show = (valueM: number) => showQuantity(length(valueM, "fine"), sheet.reader);
-  return `cut ${show(cutOut.lengthM)} × ${show(cutOut.widthM)}, ${show(cutOut.depthM)} deep`;
+  return tell(
+    sheet.reader,
+  )`cut ${show(cutOut.lengthM)} × ${show(cutOut.widthM)}, ${show(cutOut.depthM)} deep`;
 }

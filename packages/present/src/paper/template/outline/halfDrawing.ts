@@ -3,6 +3,7 @@ import { frameOf, type Lay, placeOnBoard, sheetSize } from "../../../board/Lay";
 import type { Drawing, Item } from "../../../drawing/Drawing";
 import type { Reader } from "../../../language/Reader";
 import { showQuantity } from "../../../language/showQuantity";
+import { type Tell, tell } from "../../../language/tell";
 import type { EdgePoint } from "../developOutline";
 import { readEdge } from "../developOutline";
 import type { StationPlace } from "./stationPlaces";
@@ -26,7 +27,7 @@ export function halfDrawing(half: Half): Drawing {
   return {
     ...sheetSize(lay),
     frame: frameOf(lay),
-    notes: ["One to one. Along the board the sheet is by tape along the bottom."],
+    notes: [tell(half.reader)`One to one. Along the board the sheet is by tape along the bottom.`],
     layers: [
       { id: "stations", items: half.stations.flatMap((station) => stationItems(half, lay, station)) },
       { id: "outline", items: [edgeItem(half, lay)] },
@@ -83,24 +84,30 @@ function stationItems(half: Half, lay: Lay, station: StationPlace): readonly Ite
   const show = (valueM: number) => showQuantity(length(valueM), half.reader);
   return [
     { kind: "line", pen: "thin", from, to },
-    { ...figure, role: "note", at: { x, y: from.y - 1.4 }, text: stationWords(station, show) },
+    {
+      ...figure,
+      role: "note",
+      at: { x, y: from.y - 1.4 },
+      text: stationWords(station, show, tell(half.reader)),
+    },
     {
       ...figure,
       role: "figure",
       at: { x, y: from.y + 4.6 },
-      text: `half-width ${show(Math.abs(outM(half, point)))}`,
+      text: tell(half.reader)`half-width ${show(Math.abs(outM(half, point)))}`,
     },
   ];
 }
 
-function stationWords({ from, countedM }: StationPlace, show: (valueM: number) => string): string {
-  if (from === "middle") return "half length";
-  if (from === "widest") return "widest";
-  return `${show(countedM)} from the ${from}`;
+function stationWords({ from, countedM }: StationPlace, show: (valueM: number) => string, t: Tell): string {
+  if (from === "middle") return t`half length`;
+  if (from === t`widest`) return t`widest`;
+  return t`${show(countedM)} from the ${from}`;
 }
 
 /** The name and the side, along the board where it is wide. */
 function wordItems(half: Half, lay: Lay): readonly Item[] {
+  const t = tell(half.reader);
   const middle = placeOnBoard(lay, lengthM(half) * 0.42, 0);
   const side = half.side === "left" ? -1 : 1;
   const word = { kind: "text", anchor: "middle", turnRad: -Math.PI / 2 } as const;
@@ -112,15 +119,15 @@ function wordItems(half: Half, lay: Lay): readonly Item[] {
       role: "title",
       sizeMm: 9,
       at: at(first),
-      text: `${half.side.toUpperCase()} half`,
+      text: half.side === "left" ? t`LEFT half` : t`RIGHT half`,
     },
-    { ...word, role: "note", sizeMm: 4.5, at: at(second), text: `deck up, nose away · ${half.boardName}` },
+    { ...word, role: "note", sizeMm: 4.5, at: at(second), text: t`deck up, nose away · ${half.boardName}` },
     {
       ...word,
       role: "note",
       sizeMm: 3.2,
       at: { x: middle.x + (side === -1 ? -1.5 : 4), y: middle.y },
-      text: "stringer line",
+      text: t`stringer line`,
     },
   ];
 }

@@ -1,0 +1,72 @@
+/** Schleifen: was vom Film bleibt, die Papiere und ihre Zeit. */
+export const SANDING: Readonly<Record<string, string>> = {
+  "the film budget waits for the shape and the glass":
+    "was vom Film bleibt, folgt, wenn Shape und Glas bekannt sind",
+  "sanding time from area, passes and the speed of pad and block":
+    "Schleifzeit aus Fläche, Durchgängen und Tempo von Teller und Klotz",
+  "each paper takes off as much as the scratches of the one before are deep, a tenth of the grain":
+    "jedes Papier nimmt so viel ab, wie die Riefen des vorigen tief sind, ein Zehntel des Korns",
+  "for resin no table was found; a film gauge or weighed dust replaces it":
+    "für Harz fand sich keine Tabelle; Schichtdickenmesser oder gewogener Staub ersetzen sie",
+  "the coarsest paper stays off rails, laps and ends, which are sanded by hand with soft pads":
+    "das gröbste Papier bleibt von Rails, Laps und Enden weg; sie werden mit weichem Pad von Hand geschliffen",
+  "the film is thinnest there": "dort ist der Film am dünnsten",
+  "a stringer level with the foam": "ein Stringer bündig mit dem Schaum",
+  "how far it stands up was not given; a proud stringer is sanded through first":
+    "sein Überstand wurde nicht angegeben; ein überstehender Stringer ist zuerst durchgeschliffen",
+  "the reading {1} stands after {2}, and no such paper is on this ladder: it is left out":
+    "die Ablesung {1} steht nach {2}, und so ein Papier gibt es in dieser Folge nicht: sie bleibt weg",
+  "the dust {1} is no mass above nought: it is left out":
+    "der Staub {1} ist keine Masse über null: er bleibt weg",
+  "the film {1} is of {2}, and this board has no such zone: it is left out":
+    "der Film {1} gilt für {2}, und dieses Board hat keine solche Zone: er bleibt weg",
+  "a film of {1} cannot be: it is nought or more; the reading is left out":
+    "einen Film von {1} gibt es nicht: er ist null oder mehr; die Ablesung bleibt weg",
+  "a film is a length of nought or more: the reading is left out":
+    "ein Film ist eine Länge von null oder mehr: die Ablesung bleibt weg",
+  "box {1}": "Kasten {1}",
+  "{1} goes through first: {2} of film, {3} taken by the papers, gone in {4} of boards like this one":
+    "{1} ist zuerst durch: {2} Film, {3} nehmen die Papiere, weg bei {4} solcher Boards",
+  "{1}; lay a second fill coat there, or begin with a finer paper and stop while shine is left in the low spots":
+    "{1}; dort einen zweiten Hotcoat legen, oder mit feinerem Papier beginnen und aufhören, solange in den Senken noch Glanz steht",
+  "{1}; go over it last, by hand, and stop while shine is left in the low spots":
+    "{1}; zuletzt und von Hand darüber, und aufhören, solange in den Senken noch Glanz steht",
+  "the {1} rail, {2} from the tail, has {3} less film than the papers take":
+    "die Rail {1}, {2} vom Tail, hat {3} weniger Film, als die Papiere nehmen",
+  "papers finer than {1} gain no speed by the book (100 ν/U, {2} in salt water); measured plates still found fine sanding above polished, so nothing here says that sanding beats polish":
+    "feinere Papiere als {1} bringen nach dem Lehrbuch kein Tempo (100 ν/U, {2} in Salzwasser); gemessene Platten lagen fein geschliffen dennoch über polierten, also sagt hier nichts, dass Schliff besser sei als Politur",
+  "dull the low spot by hand with a pad, and leave the sander off it":
+    "die Senke mit dem Pad von Hand mattieren, die Maschine bleibt weg",
+  "whoever chases the shine is through beside it first": "wer dem Glanz nachjagt, ist daneben zuerst durch",
+  "Thinnest: left rail, {1} from the tail: {2}.": "Am dünnsten: linke Rail, {1} vom Tail: {2}.",
+  "Thinnest: right rail, {1} from the tail: {2}.": "Am dünnsten: rechte Rail, {1} vom Tail: {2}.",
+  "Thinnest: left rail, {1} from the tail: through, {2} short.":
+    "Am dünnsten: linke Rail, {1} vom Tail: durch, {2} fehlen.",
+  "Thinnest: right rail, {1} from the tail: through, {2} short.":
+    "Am dünnsten: rechte Rail, {1} vom Tail: durch, {2} fehlen.",
+  "Shine left in a low spot is not chased: stop, dull it by hand, spot-fill it.":
+    "Glanz in einer Senke wird nicht gejagt: aufhören, von Hand mattieren, Fleck nachfüllen.",
+  "Tail edge and the bottom's edge aft stay sharp: flat block, along the edge, never over it. Rails and nose stay round: soft pad, last, by hand.":
+    "Tailkante und hintere Kante des Bottoms bleiben scharf: harter Klotz, an der Kante entlang, nie darüber. Rails und Nose bleiben rund: weiches Pad, zuletzt, von Hand.",
+  "Each paper until the scratches of the one before are gone, and no longer. Pencil the face over before each; where the pencil is gone, go on.":
+    "Jedes Papier, bis die Riefen des vorigen weg sind, nicht länger. Vor jedem die Fläche mit Bleistift überziehen; wo der Strich weg ist, weiter.",
+  "The films are planned, not measured: a gauge or weighed dust in the record replaces the model.":
+    "Die Filme sind geplant, nicht gemessen: Messgerät oder gewogener Staub im Protokoll ersetzen das Modell.",
+  film: "Film",
+  taken: "ab",
+  remains: "bleibt",
+  "gone in": "durch bei",
+  thin: "dünn",
+  enough: "genug",
+  paper: "Papier",
+  grain: "Korn",
+  takes: "nimmt",
+  leaves: "Riefen",
+  where: "wo",
+  discs: "Teller",
+  sheets: "Bögen",
+  "wet, all over": "nass, überall",
+  "dry, rails too": "trocken, auch Rails",
+  "dry, flats only": "trocken, nur Flächen",
+  shine: "Glanz",
+};
