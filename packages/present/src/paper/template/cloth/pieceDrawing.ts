@@ -1,148 +1,123 @@
-import { length, type Plan } from "@lapline/engine";
-import { formatBareLength } from "../../../board/formatBareLength";
+import { length } from "@lapline/engine";
 import type { Drawing, Item, Point } from "../../../drawing/Drawing";
 import type { Reader } from "../../../language/Reader";
 import { showQuantity } from "../../../language/showQuantity";
+import { tell } from "../../../language/tell";
+import { type CutPiece, isFullLayer } from "./CutPiece";
+import { layOutPiece, type PieceLay } from "./layOutPiece";
+import { notchItems } from "./notchItems";
+import { isNarrow, pieceWords } from "./pieceWords";
+import { stringerEnds } from "./stringerEnds";
 
-export type Piece = NonNullable<Plan["layup"]>["pieces"][number];
-
-export interface CutPiece {
-  readonly piece: Piece;
-  /** Names of all pieces that are cut alike. */
-  readonly names: readonly string[];
-  /** Around the rail, for a full layer; null for a patch. */
-  readonly lapM: number | null;
-  readonly reader: Reader;
-}
-
-const MARGIN_MM = 10;
-/** Where dimension lines stand inside the edge, so that the edge's own pages hold them. */
+/** From the stringer line to the dimension along it. */
+const BESIDE_MM = 12;
+const WARP_MM = 60;
+/** A dimension stands at least this far inside the top and the foot. */
 const INSIDE_MM = 18;
 
-/** A piece of cloth as it is cut, nose end up, with the way its warp runs. */
-export function pieceDrawing(cut: CutPiece): Drawing {
-  const { piece } = cut;
-  const size = { x: 1000 * piece.widthM, y: 1000 * piece.lengthM };
-  const origin = { x: MARGIN_MM + size.x / 2, y: MARGIN_MM + size.y };
+/** A piece of cloth at full size: what is cut, how its warp runs, where the stringer line lies on it and where its lap is notched. */
+export function pieceDrawing(piece: CutPiece, reader: Reader): Drawing {
+  const t = tell(reader);
+  const lay = layOutPiece(piece);
+  const { widthMm, heightMm, frame, cut, place } = lay;
+  const edge: Item = { kind: "polyline", closed: true, pen: "thick", points: cut };
+  const trim: Item = {
+    kind: "polyline",
+    closed: true,
+    pen: "hidden",
+    points: piece.pattern.points.map(place),
+  };
   return {
-    widthMm: size.x + 2 * MARGIN_MM,
-    heightMm: size.y + 2 * MARGIN_MM,
-    frame: { origin, alongMmPerM: { x: 0, y: -1000 }, acrossMmPerM: { x: -1000, y: 0 } },
-    notes: ["One to one."],
+    widthMm,
+    heightMm,
+    frame,
+    notes: [t`One to one.`],
     layers: [
-      { id: "dimensions", items: dimensionItems(cut, size) },
-      { id: "middle", items: middleItems(size) },
-      { id: "warp", items: warpItems(cut, size) },
-      { id: "outline", items: [edgeItem(size)] },
-      { id: "words", items: wordItems(cut, size) },
+      { id: "dimensions", items: dimensionItems(piece, lay, reader) },
+      { id: "stringer", items: stringerItems(piece, lay, reader) },
+      ...(piece.hangsM > 0 ? [{ id: "trim", items: [trim] }] : []),
+      { id: "warp", items: warpItems(lay, t`warp`) },
+      { id: "outline", items: [edge] },
+      { id: "notches", items: notchItems(piece.pattern, lay) },
+      { id: "words", items: pieceWords(piece, lay, reader) },
     ],
   };
 }
 
-/** From the piece's own corner, x across and y up from the tail end, to the sheet. */
-const placeIn = (size: Point, x: number, y: number): Point => ({
-  x: MARGIN_MM + x,
-  y: MARGIN_MM + size.y - y,
-});
-
-function edgeItem(size: Point): Item {
-  const corners = [
-    [0, 0],
-    [0, size.y],
-    [size.x, size.y],
-    [size.x, 0],
-  ] as const;
-  return {
-    kind: "polyline",
-    closed: true,
-    pen: "thick",
-    points: corners.map(([x, y]) => placeIn(size, x, y)),
+/** Its length; its width from the stringer line to either edge where it lies along that, in one where it does not. */
+function dimensionItems(cutPiece: CutPiece, lay: PieceLay, reader: Reader): readonly Item[] {
+  const { piece } = cutPiece;
+  const { cut, frame } = lay;
+  const most = (measure: (point: Point) => number) =>
+    cut.reduce((best, point) => (measure(point) > measure(best) ? point : best), cut[0] ?? { x: 0, y: 0 });
+  const [left, right] = [most(({ x }) => -x), most(({ x }) => x)];
+  const [top, foot] = [most(({ y }) => -y), most(({ y }) => y)];
+  const show = (sizeMm: number) => showQuantity(length(sizeMm / 1000), reader);
+  const across = (from: Point, to: Point): Item => {
+    const lineAt = Math.min(Math.max(from.y, top.y + INSIDE_MM), foot.y - INSIDE_MM);
+    return { kind: "dimension", measures: "x", from, to, lineAt, text: show(to.x - from.x), sizeMm: 5 };
   };
-}
-
-/** Where the stringer lies, at both ends. */
-function middleItems(size: Point): readonly Item[] {
-  const x = size.x / 2;
-  const tick = (from: number, to: number): Item => ({
-    kind: "line",
-    pen: "centreline",
-    from: placeIn(size, x, from),
-    to: placeIn(size, x, to),
-  });
-  return [tick(-6, 40), tick(size.y - 40, size.y + 6)];
-}
-
-function dimensionItems({ piece, reader }: CutPiece, size: Point): readonly Item[] {
-  const corner = (x: number, y: number) => placeIn(size, x, y);
+  const middle = ({ y }: Point): Point => ({ x: frame.origin.x, y });
+  const isHalved = !isNarrow(lay) && isFullLayer(piece);
   return [
-    {
-      kind: "dimension",
-      measures: "x",
-      from: corner(0, 0),
-      to: corner(size.x, 0),
-      lineAt: corner(0, INSIDE_MM).y,
-      text: showQuantity(length(piece.widthM), reader),
-      sizeMm: 5,
-      extend: false,
-    },
+    ...(isHalved ? [across(left, middle(left)), across(middle(right), right)] : [across(left, right)]),
     {
       kind: "dimension",
       measures: "y",
-      from: corner(0, 0),
-      to: corner(0, size.y),
-      lineAt: corner(INSIDE_MM, 0).x,
-      text: showQuantity(length(piece.lengthM), reader),
+      from: top,
+      to: foot,
+      lineAt: lay.widthMm / 2 - BESIDE_MM,
+      text: show(foot.y - top.y),
       sizeMm: 5,
-      extend: false,
     },
   ];
 }
 
-/** An arrow along the warp. */
-function warpItems({ piece }: CutPiece, size: Point): readonly Item[] {
-  const angleRad = piece.extent?.angleRad ?? 0;
-  const start = placeIn(size, 46, 100);
-  const longMm = Math.min(60, size.y / 4);
-  const along = { x: Math.sin(angleRad), y: -Math.cos(angleRad) };
-  const end = { x: start.x + longMm * along.x, y: start.y + longMm * along.y };
-  const wing = (side: 1 | -1): Point => ({
-    x: end.x - 5 * along.x - side * 1.2 * along.y,
-    y: end.y - 5 * along.y + side * 1.2 * along.x,
+/** Where the piece lies on the stringer, and which end is which. */
+function stringerItems(cutPiece: CutPiece, { place }: PieceLay, reader: Reader): readonly Item[] {
+  const { piece } = cutPiece;
+  const ends = piece.extent !== null || isFullLayer(piece) ? stringerEnds(cutPiece) : null;
+  if (ends === null) return [];
+  const t = tell(reader);
+  const [from, to] = [place(ends[0]), place(ends[1])];
+  const longMm = Math.hypot(to.x - from.x, to.y - from.y);
+  const toNose = { x: (to.x - from.x) / longMm, y: (to.y - from.y) / longMm };
+  const turnRad = Math.atan2(toNose.y, toNose.x);
+  const beside = (inMm: number): Point => ({
+    x: from.x + inMm * toNose.x + 1.5 * toNose.y,
+    y: from.y + inMm * toNose.y - 1.5 * toNose.x,
   });
+  const word = { kind: "text", role: "note", sizeMm: 4, turnRad } as const;
   return [
-    { kind: "line", pen: "thin", tone: "graphite", from: start, to: end },
-    { kind: "hatch", hatch: "solid", points: [end, wing(1), wing(-1)] },
+    { kind: "line", pen: "centreline", from, to },
+    { ...word, anchor: "start", at: beside(Math.min(8, longMm / 10)), text: t`tail end` },
+    { ...word, anchor: "end", at: beside(longMm - Math.min(8, longMm / 10)), text: t`nose end` },
+    ...(longMm > 200
+      ? [
+          {
+            ...word,
+            anchor: "middle" as const,
+            at: beside(longMm * 0.3),
+            text: isFullLayer(piece) ? t`stringer line: fold here` : t`stringer line`,
+          },
+        ]
+      : []),
+  ];
+}
+
+/** An arrow along the warp, up the sheet. */
+function warpItems(lay: PieceLay, word: string): readonly Item[] {
+  const longMm = Math.min(WARP_MM, lay.heightMm / 4);
+  const x = lay.widthMm / 2 + (isNarrow(lay) ? 8 : 40);
+  const foot = { x, y: lay.heightMm / 2 - 20 };
+  const end = { x, y: foot.y - longMm };
+  return [
+    { kind: "line", pen: "thin", tone: "graphite", from: foot, to: end },
     {
-      kind: "text",
-      role: "note",
-      sizeMm: 4,
-      anchor: "start",
-      at: { x: start.x + 3, y: start.y - 4 },
-      text: "warp",
+      kind: "hatch",
+      hatch: "solid",
+      points: [end, { x: x - 1.2, y: end.y + 5 }, { x: x + 1.2, y: end.y + 5 }],
     },
+    { kind: "text", role: "note", sizeMm: 4, anchor: "start", at: { x: x + 3, y: foot.y - 2 }, text: word },
   ];
-}
-
-function wordItems(cut: CutPiece, size: Point): readonly Item[] {
-  const { piece, names } = cut;
-  const lines = [
-    { text: names.join(", "), sizeMm: 8, role: "title" },
-    { text: `${piece.face}, ${piece.cloth}: cut ${names.length}`, sizeMm: 5, role: "figure" },
-    { text: placeWords(cut), sizeMm: 4, role: "note" },
-  ] as const;
-  const end = { kind: "text", role: "note", sizeMm: 4, anchor: "start" } as const;
-  return [
-    ...lines.map(
-      (line, i): Item => ({ kind: "text", anchor: "start", at: placeIn(size, 40, 70 - 11 * i), ...line }),
-    ),
-    { ...end, at: placeIn(size, size.x / 2 + 3, 4), text: "tail end" },
-    { ...end, at: placeIn(size, size.x / 2 + 3, size.y - 8), text: "nose end" },
-  ];
-}
-
-function placeWords({ piece, lapM, reader }: CutPiece): string {
-  const { extent } = piece;
-  if (extent === null) return `lap ${showQuantity(length(lapM ?? 0), reader)} all round`;
-  const to = showQuantity(length(extent.toTapeM), reader);
-  return `lies ${formatBareLength(extent.fromTailTapeM, reader)} to ${to} from the tail, by tape`;
 }
