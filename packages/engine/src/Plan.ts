@@ -5,6 +5,7 @@ import type { FinsetPlan } from "./finset/FinsetPlan";
 import type { Assumption, Finding } from "./foundation/stage";
 import type { LayupPlan } from "./layup/LayupPlan";
 import type { MixPlan } from "./mix/MixPlan";
+import type { SandingPlan } from "./sanding/SandingPlan";
 import type { ShapePlan } from "./shape/ShapePlan";
 import type { StepPlan, WaterPlan } from "./steps/StepsPlan";
 import type { ByWeightPlan } from "./weight/compareByWeight";
@@ -21,7 +22,7 @@ export interface Plan {
   readonly layup: LayupPlan | null;
   readonly cutplan: CutPlan | null;
   readonly mix: MixPlan | null;
-  readonly sanding: null;
+  readonly sanding: SandingPlan | null;
   /** Null where the blank was not weighed. */
   readonly byWeight: ByWeightPlan | null;
   readonly weight: WeightPlan | null;

@@ -3,10 +3,12 @@ import type { CalendarEntry } from "./calendar/CalendarPlan";
 import type { CostPlan } from "./cost/CostPlan";
 import type { CutPlan } from "./cutplan/CutPlan";
 import type { FinsetPlan } from "./finset/FinsetPlan";
-import { type Assumption, type Finding, finding, type Severity, type Stage } from "./foundation/stage";
+import type { Assumption, Finding, Severity, Stage } from "./foundation/stage";
 import type { LayupPlan } from "./layup/LayupPlan";
 import type { MixPlan } from "./mix/MixPlan";
 import type { Plan } from "./Plan";
+import type { LadderPlan } from "./sanding/LadderPlan";
+import type { SandingPlan } from "./sanding/SandingPlan";
 import type { BoardShape } from "./shape/BoardShape";
 import type { StepPlan, WaterPlan } from "./steps/StepsPlan";
 import type { Survey } from "./survey/Survey";
@@ -22,6 +24,8 @@ interface Stages {
   readonly layup: Stage<LayupPlan>;
   readonly cutplan: Stage<CutPlan>;
   readonly mix: Stage<MixPlan>;
+  readonly ladder: Stage<LadderPlan>;
+  readonly sanding: Stage<SandingPlan>;
   readonly byWeight: Stage<ByWeightPlan>;
   readonly weight: Stage<WeightPlan>;
   readonly weighins: Stage<WeighinsPlan>;
@@ -34,18 +38,10 @@ interface Stages {
 
 const ORDER: readonly Severity[] = ["blocker", "warning", "note"];
 
-/** Parts of the plan that no stage builds yet, each with what a builder does meanwhile. */
-const NOT_BUILT: ReadonlyArray<readonly [path: string, words: string]> = [
-  ["sanding", "the film budget is not reckoned yet: stop when the shine is gone and the weave does not show"],
-];
-
 /** Puts the stages' results into one plan: values as they are, findings with blockers first, assumptions in order. */
 export function assemblePlan(board: Board, stages: Stages): Plan {
   const all = Object.values(stages) as ReadonlyArray<Stage<unknown>>;
-  const findings: Finding[] = [
-    ...all.flatMap((stage) => stage.findings),
-    ...NOT_BUILT.map(([path, words]) => finding("note", `${path}.not-built`, path, [words])),
-  ];
+  const findings: readonly Finding[] = all.flatMap((stage) => stage.findings);
   const assumptions: readonly Assumption[] = all.flatMap((stage) => stage.assumptions);
   return {
     format: "lapline-plan/1",
@@ -56,7 +52,7 @@ export function assemblePlan(board: Board, stages: Stages): Plan {
     layup: stages.layup.value,
     cutplan: stages.cutplan.value,
     mix: stages.mix.value,
-    sanding: null,
+    sanding: stages.sanding.value,
     byWeight: stages.byWeight.value,
     weight: stages.weight.value,
     weighins: stages.weighins.value,

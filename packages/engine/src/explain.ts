@@ -10,6 +10,7 @@ import { layupWorking } from "./layup/layupWorking";
 import { mixWorking } from "./mix/mixWorking";
 import type { Plan } from "./Plan";
 import { type PlanPlace, readPlanPath } from "./readPlanPath";
+import { sandingWorking } from "./sanding/sandingWorking";
 import { shapeWorking } from "./shape/shapeWorking";
 import { SOURCES, type Source } from "./sources/sources";
 import { stepsWorking } from "./steps/stepsWorking";
@@ -41,6 +42,7 @@ const TABLES: ReadonlyArray<WorkingTable<WorkingContext>> = [
   layupWorking,
   cutplanWorking,
   mixWorking,
+  sandingWorking,
   weightWorking,
   weighinsWorking,
   costWorking,
@@ -55,6 +57,7 @@ const BUILT_FROM: Readonly<Record<string, readonly string[]>> = {
   layup: ["glass", "blank", "layup"],
   cutplan: ["shop.rolls", "glass", "cutplan"],
   mix: ["shop", "mix", "glass"],
+  sanding: ["sanding", "glass", "shop.experience", "record", "blank.stringer"],
   byWeight: ["blank", "survey.section"],
   weight: ["blank", "glass", "weight"],
   cost: ["shop.prices", "shop.rolls", "cost"],

@@ -7,6 +7,8 @@ import { buildFinset } from "./finset/buildFinset";
 import { buildLayup } from "./layup/buildLayup";
 import { buildMix } from "./mix/buildMix";
 import type { Plan } from "./Plan";
+import { buildLadder } from "./sanding/buildLadder";
+import { buildSanding } from "./sanding/buildSanding";
 import { buildShape } from "./shape/buildShape";
 import { buildSteps } from "./steps/buildSteps";
 import { buildWater } from "./steps/buildWater";
@@ -29,9 +31,21 @@ export function planBuild(board: Board): Plan {
   const mix = buildMix(board, planned.value, shape.value?.plan.outline);
   const byWeight = compareByWeight(board, shape.value);
   const weight = buildWeight(board, shape.value, planned.value);
-  const steps = buildSteps(board, { finset: finset.value, layup: planned.value, mix: mix.value });
+  const ladder = buildLadder(board, planned.value);
+  const steps = buildSteps(board, {
+    finset: finset.value,
+    layup: planned.value,
+    mix: mix.value,
+    ladder: ladder.value,
+  });
   const weighins = buildWeighins(board, { layup: planned.value, weight: weight.value, steps: steps.value });
   const layup = takeWeighedFilm(planned, weighins.value);
+  const sanding = buildSanding(board, {
+    shape: shape.value,
+    layup: layup.value,
+    ladder: ladder.value,
+    weighed: weighins.value?.zones.map(({ id }) => id) ?? [],
+  });
   const cost = buildCost(board, { layup: planned.value, mix: mix.value, cutplan: cutplan.value });
   const calendar = buildCalendar(board, { steps: steps.value, layup: planned.value, mix: mix.value });
   const water = buildWater(board, steps.value, calendar.value);
@@ -42,6 +56,8 @@ export function planBuild(board: Board): Plan {
     layup,
     cutplan,
     mix,
+    ladder,
+    sanding,
     byWeight,
     weight,
     weighins,

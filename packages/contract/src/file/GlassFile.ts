@@ -3,7 +3,12 @@ import type { QuantityText } from "./QuantityText";
 export interface BlankFile {
   /** A foam's id: `pu-…`, `eps-…`, `xps-…`. */
   readonly foam: string;
-  readonly stringer?: { readonly thickness: QuantityText; readonly wood?: string };
+  readonly stringer?: {
+    readonly thickness: QuantityText;
+    readonly wood?: string;
+    /** How far it stands up over the foam of the deck. */
+    readonly proud?: QuantityText;
+  };
   readonly vent?: boolean;
   /** The shaped blank on the scale, stringer included. */
   readonly shapedMass?: QuantityText;

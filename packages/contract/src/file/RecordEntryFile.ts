@@ -9,7 +9,14 @@ interface EntryFileBase {
 }
 
 /** One thing that happened at the bench. */
-export type RecordEntryFile = DoneFile | WeighedFile | MixedFile | TouchedFile | SandThroughFile;
+export type RecordEntryFile =
+  | DoneFile
+  | WeighedFile
+  | MixedFile
+  | TouchedFile
+  | SandThroughFile
+  | FilmFile
+  | DustFile;
 
 interface DoneFile extends EntryFileBase {
   readonly kind: "done";
@@ -43,5 +50,21 @@ interface SandThroughFile extends EntryFileBase {
   readonly fromTail: QuantityText;
   readonly fromCentreline: QuantityText;
   readonly size: QuantityText;
-  readonly shows: "weave" | "glass" | "foam";
+  readonly shows: "shine" | "weave" | "glass" | "foam";
+}
+
+/** The film by a gauge, before any paper or after the one named. */
+interface FilmFile extends EntryFileBase {
+  readonly kind: "film";
+  readonly zone: string;
+  readonly film: QuantityText;
+  readonly after?: string;
+}
+
+/** All dust of one face so far, weighed. */
+interface DustFile extends EntryFileBase {
+  readonly kind: "dust";
+  readonly face: "deck" | "bottom";
+  readonly mass: QuantityText;
+  readonly after: string;
 }

@@ -8,6 +8,7 @@ import { layupSchema } from "./layupSchema";
 import type { Mirrors } from "./Mirrors";
 import { mixSchema } from "./mixSchema";
 import { phrase } from "./phraseSchema";
+import { sandingSchema } from "./sandingSchema";
 import { shapeSchema } from "./shapeSchema";
 import { stepSchema, waterSchema } from "./stepsSchema";
 import { weighinsSchema } from "./weighinsSchema";
@@ -38,7 +39,7 @@ const plan = z.object({
   layup: layupSchema.nullable(),
   cutplan: cutplanSchema.nullable(),
   mix: mixSchema.nullable(),
-  sanding: z.null(),
+  sanding: sandingSchema.nullable(),
   byWeight: byWeightSchema.nullable(),
   weight: weightSchema.nullable(),
   weighins: weighinsSchema.nullable(),

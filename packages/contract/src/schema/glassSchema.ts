@@ -13,6 +13,7 @@ export const blankSchema: z.ZodType<BlankFile> = fields("the blank", {
   stringer: fields("the stringer", {
     thickness: quantity("length", { least: "0.5 mm", most: "50 mm" }),
     wood: id("a wood's id", "basswood").exactOptional(),
+    proud: quantity("length", { least: "0 mm", most: "2 mm" }).exactOptional(),
   }).exactOptional(),
   vent: yesOrNo().exactOptional(),
   shapedMass: quantity("mass", { least: "100 g", most: "30 kg" }).exactOptional(),

@@ -5,10 +5,11 @@ import { quantity } from "./quantity";
 import { ALONG } from "./surveySchema";
 import { describeOneOf, entryId, id, listOf, oneOf, wallTime } from "./words";
 
-const KINDS = ["done", "weighed", "mixed", "touched", "sand-through"] as const;
+const KINDS = ["done", "weighed", "mixed", "touched", "sand-through", "film", "dust"] as const;
 
 const anyEntry = { id: entryId(), at: wallTime().exactOptional(), corrects: entryId().exactOptional() };
 const coat = () => id("a coat's id", "laminate-bottom");
+const grit = () => id("a paper of the ladder", "P120");
 const cup = () => quantity("mass", { least: "0.1 g", most: "20 kg" });
 
 const entry: z.ZodType<RecordEntryFile> = z.discriminatedUnion(
@@ -47,7 +48,21 @@ const entry: z.ZodType<RecordEntryFile> = z.discriminatedUnion(
       fromTail: quantity("length", ALONG),
       fromCentreline: quantity("length", { least: "0 mm", most: "0.75 m" }),
       size: quantity("length", { least: "0.5 mm", most: "1 m" }),
-      shows: oneOf(["weave", "glass", "foam"]),
+      shows: oneOf(["shine", "weave", "glass", "foam"]),
+    }),
+    fields("an entry of a film gauge", {
+      ...anyEntry,
+      kind: z.literal("film"),
+      zone: id("a zone's id", "rail-left"),
+      film: quantity("length", { least: "0 mm", most: "2 mm" }),
+      after: grit().exactOptional(),
+    }),
+    fields("an entry of sanding dust", {
+      ...anyEntry,
+      kind: z.literal("dust"),
+      face: oneOf(["deck", "bottom"]),
+      mass: quantity("mass", { least: "0.1 g", most: "2 kg" }),
+      after: grit(),
     }),
   ],
   {

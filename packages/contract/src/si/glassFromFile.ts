@@ -8,6 +8,7 @@ export function blankFromFile(file: BlankFile): BlankInput {
     ...given("stringer", file.stringer, (stringer) => ({
       thicknessM: lengthM(stringer.thickness),
       ...given("wood", stringer.wood, asIs),
+      ...given("proudM", stringer.proud, lengthM),
     })),
     ...given("vent", file.vent, asIs),
     ...given("shapedMassKg", file.shapedMass, massKg),

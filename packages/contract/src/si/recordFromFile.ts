@@ -31,5 +31,15 @@ export function entryFromFile(file: RecordEntryFile): RecordEntry {
         sizeM: lengthM(file.size),
         shows: file.shows,
       };
+    case "film":
+      return {
+        ...base,
+        kind: "film",
+        zone: file.zone,
+        filmM: lengthM(file.film),
+        ...given("after", file.after, asIs),
+      };
+    case "dust":
+      return { ...base, kind: "dust", face: file.face, massKg: massKg(file.mass), after: file.after };
   }
 }

@@ -59,7 +59,12 @@ export interface BlankBoard {
 export interface BlankInput {
   /** A foam's id: `pu-…`, `eps-…`, `xps-…`. */
   readonly foam: string;
-  readonly stringer?: { readonly thicknessM: number; readonly wood?: string };
+  readonly stringer?: {
+    readonly thicknessM: number;
+    readonly wood?: string;
+    /** How far it stands up over the deck's foam. */
+    readonly proudM?: number;
+  };
   /** A screw that lets the foam breathe. */
   readonly vent?: boolean;
   /** The shaped blank on the scale, stringer included. */

@@ -25,4 +25,4 @@ export interface TouchedEntry extends EntryBase {
 export type MixEntry =
   | MixedEntry
   | TouchedEntry
-  | (EntryBase & { readonly kind: "done" | "weighed" | "sand-through" });
+  | (EntryBase & { readonly kind: "done" | "weighed" | "sand-through" | "film" | "dust" });

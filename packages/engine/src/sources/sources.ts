@@ -143,6 +143,26 @@ export const SOURCES = {
     confidence: "C",
   },
   "eps-softening": { title: "EPS makers' sheets: softens from about 75 °C", confidence: "C" },
+  "fepa-chart": {
+    title: "grain charts after FEPA 43-1 and ISO 6344, and of US (CAMI) grades; the standards not seen",
+    confidence: "c",
+  },
+  "metal-roughness-chart": {
+    title: "weak chart for metal: Ra 1/60 to 1/100 of the grain; for resin your own readings go before it",
+    confidence: "c",
+  },
+  "schlichting-roughness": {
+    title: "Schlichting, Boundary-Layer Theory, ch. 21: admissible roughness 100 ν/U (from memory)",
+    confidence: "M",
+  },
+  "ittc-water": {
+    title: "ITTC 7.5-02-01-03, water of 15 °C: salt 1.18831e-6 m²/s (second-hand)",
+    confidence: "c",
+  },
+  "sanded-hulls": {
+    title: "Schultz 2002, measured plates: even 600-grit paint lay above polished",
+    confidence: "C",
+  },
 } as const satisfies Record<string, Source>;
 
 export type SourceId = keyof typeof SOURCES;

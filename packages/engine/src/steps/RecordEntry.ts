@@ -30,5 +30,20 @@ export type RecordEntry =
       readonly fromTailM: number;
       readonly fromCentrelineM: number;
       readonly sizeM: number;
-      readonly shows: "weave" | "glass" | "foam";
+      /** Shine is no hole: a low spot that the paper does not reach. */
+      readonly shows: "shine" | "weave" | "glass" | "foam";
+    })
+  | (EntryBase & {
+      readonly kind: "film";
+      /** Of the lay-up's zones. */
+      readonly zone: string;
+      readonly filmM: number;
+      /** The last paper before it was read; before any where left out. */
+      readonly after?: string;
+    })
+  | (EntryBase & {
+      readonly kind: "dust";
+      readonly face: "deck" | "bottom";
+      readonly massKg: number;
+      readonly after: string;
     });

@@ -7,6 +7,7 @@ import type { LayupPlan } from "../layup/LayupPlan";
 import { findFoamIn } from "../materials/listBlanks";
 import { crewOf } from "../mix/crewOf";
 import type { MixPlan } from "../mix/MixPlan";
+import type { LadderPlan } from "../sanding/LadderPlan";
 import { assume } from "../sources/assume";
 import { readChoices } from "./Choices";
 import { checkDone } from "./checkDone";
@@ -28,6 +29,8 @@ export interface StepsBasis {
   readonly finset: FinsetPlan | null;
   readonly layup: LayupPlan | null;
   readonly mix: MixPlan | null;
+  /** The papers, whose times are those of the sanding steps; without them the usual times stand. */
+  readonly ladder?: LadderPlan | null;
 }
 
 /**
@@ -38,7 +41,7 @@ export interface StepsBasis {
  */
 export function buildSteps(
   board: StepsInput,
-  { finset, layup, mix }: StepsBasis,
+  { finset, layup, mix, ladder = null }: StepsBasis,
 ): Stage<readonly StepPlan[]> {
   if (board.glass === undefined) {
     const says = say`the order of work follows once the board file says how it is glassed`;
@@ -47,7 +50,7 @@ export function buildSteps(
   const choices = readChoices(board, layup);
   const { standing, findings } = readRecord(board.record ?? [], board.survey.lengthM);
   const rows = chooseRows(choices, standing.sandThroughs);
-  const bench: Bench = { crew: crewOf(board.shop), layup, mix };
+  const bench: Bench = { crew: crewOf(board.shop), layup, mix, ladder };
   const doneIds = new Set(standing.done.map(({ step }) => step));
   const rowOf = new Map(rows.map((row) => [row.id, row]));
   const waitOf = ({ step, until }: StepRow["needs"][number]) =>

@@ -44,11 +44,12 @@ function tellBecause(says: readonly Phrase[]): Pick<WaterPlan, "because" | "says
   return { because: says.map((phrase) => formatPhrase(phrase, "mm")), says };
 }
 
-/** Foam drinks water, cut glass carries less, and an opened weave only looks poor. */
+/** Foam drinks water, cut glass carries less, an opened weave or a low spot only looks poor. */
 const SEVERITIES: Readonly<Record<SandThrough["entry"]["shows"], Severity>> = {
   foam: "blocker",
   glass: "warning",
   weave: "note",
+  shine: "note",
 };
 
 function openPhrase({ number, entry }: SandThrough) {

@@ -8,22 +8,26 @@ import {
 import type { Face, LayupPlan } from "../layup/LayupPlan";
 import { type Crew, computeSpreadS } from "../mix/computeSpreadS";
 import type { MixPlan } from "../mix/MixPlan";
+import type { LadderPlan } from "../sanding/LadderPlan";
 import type { StepRow } from "./StepRow";
 
 export interface Bench {
   readonly crew: Crew;
   readonly layup: LayupPlan | null;
   readonly mix: MixPlan | null;
+  readonly ladder: LadderPlan | null;
 }
 
 /**
- * How long the hands are on: for a coat the time to mix and spread all its cups, for other work a time by kind, by the
- * faces it covers and by practice. Common practice, no source.
+ * How long the hands are on: for a coat the time to mix and spread all its cups, for sanding what the ladder of papers takes,
+ * for other work a time by kind, by the faces it covers and by practice. Common practice, no source.
  * @returns s
  */
-export function computeHandsOnS({ labour }: StepRow, bench: Bench): number {
+export function computeHandsOnS({ id, labour }: StepRow, bench: Bench): number {
   const { crew } = bench;
   if (labour.kind === "work") {
+    const sanding = bench.ladder?.work.find((each) => each.id === id);
+    if (sanding !== undefined) return sanding.handsOnS;
     const { fixedS, perM2S, skill } = STEP_WORK[labour.work];
     const areaM2 = labour.faces.reduce((sum, face) => sum + faceAreaM2(face, bench.layup), 0);
     return EXPERIENCE[crew.experience][skill].value * (fixedS.value + perM2S.value * areaM2);

@@ -4,7 +4,7 @@ import type { SandThrough } from "./Standing";
 import type { StepRow } from "./StepRow";
 
 /** Where it happened and how deep it goes, as its steps are named. */
-const DEPTHS = { weave: 0, glass: 1, foam: 2 } as const;
+const DEPTHS = { shine: 0, weave: 0, glass: 1, foam: 2 } as const;
 
 /** The steps that close one sand-through: how many of them hangs on how deep it goes. */
 export function repairRows(through: SandThrough): readonly StepRow[] {
@@ -13,7 +13,7 @@ export function repairRows(through: SandThrough): readonly StepRow[] {
   const depth = DEPTHS[shows];
   const rows = [
     ...(depth >= DEPTHS.foam ? [dryRow(name, face)] : []),
-    featherRow(name, face),
+    shows === "shine" ? dullRow(name, face) : featherRow(name, face),
     ...(depth >= DEPTHS.glass ? [patchRow(name, face)] : []),
     fillRow(name, face),
     sandRow(name, face),
@@ -52,6 +52,14 @@ function featherRow(name: Name, face: Face): StepRow {
     ],
     labour: work("repairFeather"),
     cautions: ["glass-dust"],
+  };
+}
+
+function dullRow(name: Name, face: Face): StepRow {
+  return {
+    ...featherRow(name, face),
+    title: "dull the low spot by hand with a pad, and leave the sander off it",
+    because: "whoever chases the shine is through beside it first",
   };
 }
 

@@ -6,6 +6,7 @@ import type { WorkingInput, WorkingTable } from "../foundation/stage";
 import type { LayupPlan } from "../layup/LayupPlan";
 import { crewOf } from "../mix/crewOf";
 import type { MixPlan } from "../mix/MixPlan";
+import type { LadderPlan } from "../sanding/LadderPlan";
 import { readChoices } from "./Choices";
 import { readRecord } from "./readRecord";
 import type { StepRow } from "./StepRow";
@@ -19,6 +20,7 @@ export interface StepsContext {
     readonly steps: readonly StepPlan[] | null;
     readonly layup: LayupPlan | null;
     readonly mix: MixPlan | null;
+    readonly sanding?: LadderPlan | null;
   };
   readonly board: StepsInput;
 }
@@ -27,8 +29,9 @@ export interface StepsContext {
 export const stepsWorking: WorkingTable<StepsContext> = {
   "steps[].handsOnS": {
     words:
-      "time for the hands: a coat's cups mixed and spread one after the other, other work by kind, faces and practice",
-    formula: "Σ time to spread the cups, or practice × (fixed + per m² × area)",
+      "time for the hands: a coat's cups mixed and spread one after the other, sanding by its papers, other work by kind, faces and practice",
+    formula:
+      "Σ time to spread the cups, or the papers' time as in sanding.work, or practice × (fixed + per m² × area)",
     sources: ["common-practice"],
     inputs: listHandsOn,
   },
@@ -89,6 +92,8 @@ function listHandsOn({ plan, board }: StepsContext, [id]: readonly string[]): Wo
     const cups = plan.mix?.coats.find((coat) => coat.id === labour.coat)?.cups ?? [];
     return cups.map((cup, i) => ({ name: `cup ${i + 1}`, value: duration(cup.spreadS) }));
   }
+  const sanding = plan.sanding?.work.find((each) => each.id === id);
+  if (sanding !== undefined) return [{ name: "all its papers", value: duration(sanding.handsOnS) }];
   const { fixedS, perM2S, skill } = STEP_WORK[labour.work];
   const faces = plan.layup?.faces.filter((face) => labour.faces.includes(face.id)) ?? [];
   return [

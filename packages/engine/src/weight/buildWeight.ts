@@ -111,7 +111,7 @@ function listLimits(layup: LayupPlan, isWeighed: boolean): Assumption[] {
   const sanding = assume(
     "weight.resinKg",
     say`what sanding takes off is left in`,
-    "the sanding plan is not built yet; a sanded board comes out lighter by part of its fill coat",
+    "how much goes off hangs on the hand; a sanded board comes out lighter by part of its fill coat",
     "common-practice",
   );
   const scale = assume(

@@ -13,7 +13,7 @@ import { finsBlock } from "./fins/finsBlock";
 import { glassBlock } from "./glassBlock";
 import { measureBlock } from "./measureBlock";
 import { mixBlock } from "./mixBlock";
-import { sayWhyMissing } from "./sayWhyMissing";
+import { sandBlock } from "./sandBlock";
 import { stepsBlock } from "./stepsBlock";
 import { weighinBlock } from "./weighinBlock";
 import { weightBlock } from "./weightBlock";
@@ -24,7 +24,6 @@ import { PAGE_WIDTH, wrapText } from "./wrapText";
  * What stops the build stands at the top, and again with the other findings; what was assumed stands at the end.
  */
 export function formatPlanText(plan: Plan, reader: Reader): string {
-  const t = tell(reader);
   const weighin = weighinBlock(plan, reader);
   const blocks: readonly Block[] = [
     measureBlock(plan, reader),
@@ -32,7 +31,7 @@ export function formatPlanText(plan: Plan, reader: Reader): string {
     glassBlock(plan, reader),
     cutBlock(plan, reader),
     mixBlock(plan, reader),
-    { title: t`SAND`, lines: missingLines(plan, "sanding", reader) },
+    sandBlock(plan, reader),
     waterBlock(plan, reader),
     stepsBlock(plan, reader),
     calendarBlock(plan, reader),
@@ -65,10 +64,6 @@ function headLines(plan: Plan, reader: Reader): readonly string[] {
 
 function titleLines(title: string): readonly string[] {
   return [`${title} ${"-".repeat(Math.max(0, PAGE_WIDTH - title.length - 1))}`];
-}
-
-function missingLines(plan: Plan, stage: "sanding", reader: Reader): readonly string[] {
-  return sayWhyMissing(plan, stage, reader).flatMap((reason) => wrapText(reason, { indent: 2, hanging: 4 }));
 }
 
 function sayWhen(wallTime: string, reader: Reader): string {

@@ -19,7 +19,7 @@ export type WeighinEntry =
       readonly hardenerKg: number;
     })
   | (EntryBase & { readonly kind: "done"; readonly step: string })
-  | (EntryBase & { readonly kind: "touched" | "sand-through" });
+  | (EntryBase & { readonly kind: "touched" | "sand-through" | "film" | "dust" });
 
 /** What a weigh-in needs of a board. */
 export interface WeighinBoard {

@@ -1,0 +1,57 @@
+import { FLUSH_S, HAND, MACHINE, WIPE_S } from "../constants/sandingWork";
+import { EXPERIENCE, type Experience } from "../constants/workTimes";
+import { type Band, computeBand } from "../layup/computeBand";
+import type { Face } from "../layup/LayupPlan";
+import type { Rung } from "./listRungs";
+
+/** What is sanded, as large as it is. */
+export interface SandedBoard {
+  readonly areaM2: Readonly<Record<Face, number>>;
+  readonly railLineM: number;
+  readonly boxes: number;
+  readonly experience: Experience;
+}
+
+/** Of the ladder's work: one paper on one face, on the rails, or the boxes; which of it is asked for. */
+interface Share {
+  readonly rungs: readonly Rung[];
+  readonly faces: readonly Face[];
+  readonly withBoxes: boolean;
+}
+
+/**
+ * Hands-on time: area, lanes and passes over how fast pad or block moves, the rails in strokes, a look after each paper, boxes brought
+ * flush; times practice. Every rate common practice, no source.
+ * @returns s, with its band of about 90 %
+ */
+export function computeTime(board: SandedBoard, share: Share): Band {
+  const drivers = {
+    feed: MACHINE.feedMPerS,
+    stroke: HAND.strokeMPerS,
+    railStrokes: HAND.railStrokes,
+    wetStrokes: HAND.wetStrokes,
+    wipeS: WIPE_S,
+    flushS: FLUSH_S,
+  };
+  const factor = EXPERIENCE[board.experience].sanding.value;
+  return computeBand(drivers, (values) => {
+    const flushS = share.withBoxes ? board.boxes * values.flushS : 0;
+    const paperS = share.rungs.reduce(
+      (sumS, rung) =>
+        sumS + share.faces.reduce((faceS, face) => faceS + computeFaceS(board, rung, face, values), 0),
+      0,
+    );
+    return factor * (flushS + paperS);
+  });
+}
+
+type Rates = Readonly<Record<"feed" | "stroke" | "railStrokes" | "wetStrokes" | "wipeS", number>>;
+
+function computeFaceS(board: SandedBoard, rung: Rung, face: Face, rates: Rates): number {
+  const areaM2 = board.areaM2[face];
+  if (rung.wet) return (areaM2 * rates.wetStrokes) / (HAND.padWidthM.value * rates.stroke) + rates.wipeS;
+  const laneM = MACHINE.padWidthM.value * (1 - MACHINE.overlapShare.value);
+  const flatS = (areaM2 * MACHINE.passes.value) / (laneM * rates.feed);
+  const railM = rung.onEdges && face === "deck" ? board.railLineM * HAND.railLanes.value : 0;
+  return flatS + (railM * rates.railStrokes) / rates.stroke + rates.wipeS;
+}

@@ -1,0 +1,48 @@
+import { length, type Plan } from "@lapline/engine";
+import type { Reader } from "../language/Reader";
+import { tell } from "../language/tell";
+import { tellText } from "../language/tellText";
+
+type Sanding = NonNullable<Plan["sanding"]>;
+type SandZone = Sanding["zones"][number];
+
+/** What a zone is called. */
+export function zoneName(id: string, reader: Reader): string {
+  const t = tell(reader);
+  const box = /^box-(\d+)$/.exec(id)?.[1];
+  return box === undefined ? tellText(id.replaceAll("-", " "), reader) : t`box ${box}`;
+}
+
+/** What the budget says of a zone, in a word or two. */
+export function riskWord(risk: SandZone["risk"], reader: Reader): string {
+  const t = tell(reader);
+  return { through: t`through`, thin: t`thin`, enough: t`enough` }[risk];
+}
+
+/** The thinnest place along the rails: `left rail, 60 cm from the tail: 40 µm`. Null where no rail is known. */
+export function worstSentence({ worst }: Sanding, reader: Reader): string | null {
+  if (worst === null) return null;
+  const t = tell(reader);
+  const at = length(worst.fromTailM, "coarse");
+  const left = length(Math.max(worst.remainingM, 0));
+  const short = length(Math.max(-worst.remainingM, 0));
+  if (worst.remainingM >= 0) {
+    return worst.side === "left"
+      ? t`Thinnest: left rail, ${at} from the tail: ${left}.`
+      : t`Thinnest: right rail, ${at} from the tail: ${left}.`;
+  }
+  return worst.side === "left"
+    ? t`Thinnest: left rail, ${at} from the tail: through, ${short} short.`
+    : t`Thinnest: right rail, ${at} from the tail: through, ${short} short.`;
+}
+
+/** When to stop, what stays sharp, and what no number here can say. */
+export function sandRules(reader: Reader): readonly string[] {
+  const t = tell(reader);
+  return [
+    t`Shine left in a low spot is not chased: stop, dull it by hand, spot-fill it.`,
+    t`Tail edge and the bottom's edge aft stay sharp: flat block, along the edge, never over it. Rails and nose stay round: soft pad, last, by hand.`,
+    t`Each paper until the scratches of the one before are gone, and no longer. Pencil the face over before each; where the pencil is gone, go on.`,
+    t`The films are planned, not measured: a gauge or weighed dust in the record replaces the model.`,
+  ];
+}
