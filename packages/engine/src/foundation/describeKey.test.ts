@@ -19,6 +19,10 @@ describe("describeKey", () => {
     expect(describeKey(key, 0.1)).toMatchObject({ dimension, value: 0.1 });
   });
 
+  it("tells a force in newtons", () => {
+    expect(describeKey("pullTestN", 147.2)).toBe("147 N");
+  });
+
   it("tells an angle for each metre as degrees for each millimetre", () => {
     // 1 mm over a base of 114.3 mm turns it by asin(1/114.3), 0.50 degrees (trigonometry).
     expect(describeKey("baseEndRadPerM", 1 / 0.1143)).toBe("0.50° for each mm");

@@ -1,3 +1,4 @@
+import { formatDecimal } from "./formatDecimal";
 import { formatQuantity } from "./formatQuantity";
 import type { Dimension, Quantity } from "./quantity";
 
@@ -16,17 +17,19 @@ const SUFFIXES: ReadonlyArray<readonly [suffix: RegExp, dimension: Dimension]> =
   [/M$/, "length"],
 ];
 const ANGLE_FOR_EACH_METRE = /RadPerM$/;
+const FORCE = /[a-z]N$/;
 const MM_PER_M = 1000;
 
 /**
  * The number under a key of the plan as a quantity, by the unit that ends its name; a count where there is none. An angle for
- * each metre is told for each millimetre, which is what a mark is off by.
+ * each metre is told for each millimetre, which is what a mark is off by; a force in newtons in both systems.
  */
 export function describeKey(key: string, value: number): Quantity | string {
   if (ANGLE_FOR_EACH_METRE.test(key)) {
     const forEachMm: Quantity = { dimension: "angle", value: value / MM_PER_M, grain: "fine" };
     return `${formatQuantity(forEachMm, "mm")} for each mm`;
   }
+  if (FORCE.test(key)) return `${formatDecimal(value, 0)} N`;
   const found = SUFFIXES.find(([suffix]) => suffix.test(key));
   const dimension = found?.[1] ?? "count";
   return dimension === "length" || dimension === "angle"

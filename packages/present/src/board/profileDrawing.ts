@@ -1,5 +1,6 @@
 import { length, type Plan } from "@lapline/engine";
 import type { Drawing, Item, Point } from "../drawing/Drawing";
+import { estimateTextWidthMm } from "../drawing/estimateTextWidthMm";
 import type { Reader } from "../language/Reader";
 import { showQuantity } from "../language/showQuantity";
 import { tell } from "../language/tell";
@@ -83,9 +84,11 @@ function dimensionItems(
   const { noseRockerM, tailRockerM, thicknessMaxM, thicknessMaxFromTailM, lengthM } = shape;
   const thickestRockerM = nearestPoint(shape.profile, thicknessMaxFromTailM)?.rockerM ?? 0;
   const under = place(thicknessMaxFromTailM, thickestRockerM);
+  const over = place(thicknessMaxFromTailM, thickestRockerM + thicknessMaxM);
   const upright = { kind: "dimension", measures: "y", sizeMm: textMm } as const;
   const show = (valueM: number): string => showQuantity(length(valueM), reader);
   return [
+    blankUnder(show(thicknessMaxM), under, { textMm, upMm: under.y - over.y }),
     {
       ...upright,
       from: place(0, 0),
@@ -103,10 +106,31 @@ function dimensionItems(
     {
       ...upright,
       from: under,
-      to: place(thicknessMaxFromTailM, thickestRockerM + thicknessMaxM),
+      to: over,
       lineAt: under.x,
       text: show(thicknessMaxM),
       extend: false,
     },
   ];
+}
+
+/** Nothing is drawn under the thickness, which stands in the middle of its upright line: the rail's line runs through there. */
+function blankUnder(
+  text: string,
+  foot: Point,
+  { textMm, upMm }: { readonly textMm: number; readonly upMm: number },
+): Item {
+  const half = estimateTextWidthMm(text, textMm) / 2 + 0.5;
+  const [left, right] = [foot.x - 1.2 - textMm * 0.8, foot.x - 0.4];
+  const middle = foot.y - upMm / 2;
+  return {
+    kind: "hatch",
+    hatch: "blank",
+    points: [
+      { x: left, y: middle - half },
+      { x: right, y: middle - half },
+      { x: right, y: middle + half },
+      { x: left, y: middle + half },
+    ],
+  };
 }
