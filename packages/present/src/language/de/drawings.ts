@@ -45,4 +45,16 @@ export const DRAWINGS: Readonly<Record<string, string>> = {
   "fill {1}": "Hotcoat {1}",
   "glass {1}": "Glas {1}",
   "trim until": "trimmen bis",
+
+  "in the glass of this face": "im Glas dieser Seite",
+  "in its laps, over the other face's glass": "in ihren Überlappungen, über dem Glas der anderen Seite",
+  "into the foam": "in den Schaum",
+  "around boxes and plug": "um Kästen und Plug",
+  "film that stays": "Film, der bleibt",
+  "fills the weave": "füllt die Gewebestruktur",
+  "runs off the rails": "läuft von den Rails",
+  "lost as styrene": "als Styrol verloren",
+  "drips from the laps": "tropft von den Überlappungen",
+  "left on squeegee or brush": "bleibt an Rakel oder Pinsel",
+  "left in the cups": "bleibt in den Bechern",
 };
