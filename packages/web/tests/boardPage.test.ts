@@ -47,7 +47,7 @@ test("a slip keeps the drawing, says at the field what is wrong, and is not save
   const before = await outlineOf(page);
   const reading = page.getByLabel("station 2, right", { exact: true });
   await reading.fill("12 3/0 in");
-  await page.getByText(/^Not saved: something typed/).waitFor();
+  await page.getByText(/^Not saved: not understood yet: .*station 2/).waitFor();
   expect(await reading.getAttribute("aria-invalid")).toBe("true");
   const note = await page.locator(`#${await reading.getAttribute("aria-describedby")}`).textContent();
   expect(note?.length).toBeGreaterThan(10);
