@@ -37,6 +37,7 @@ export { formatDifference } from "./words/formatDifference";
 export { formatTapeLength } from "./words/formatTapeLength";
 export { formatTolerance } from "./words/formatTolerance";
 export { groupCups } from "./words/groupCups";
+export { haveReady } from "./words/haveReady";
 export { hardenerAmounts } from "./words/hardenerAmounts";
 export {
   comparisonLimits,

@@ -2,6 +2,7 @@ import { duration, type Plan } from "@lapline/engine";
 import type { Reader } from "../language/Reader";
 import { showQuantity } from "../language/showQuantity";
 import { tell } from "../language/tell";
+import { haveReady } from "../words/haveReady";
 import { type CautionsHere, stepCautions } from "../words/stepCautions";
 import { stepTitle } from "../words/stepTitle";
 import { type StepWait, stepWaits } from "../words/stepWaits";
@@ -30,6 +31,7 @@ export function stepsBlock(plan: Plan, reader: Reader): Block {
       ),
       ...steps.flatMap((step, i) => [
         ...headLines(step, { number: i + 1, waits: stepWaits(steps, step, reader), reader }),
+        ...materialLines(step, reader),
         ...cautionLines(cautions.steps[i] ?? { full: [], again: [] }, reader),
       ]),
     ],
@@ -54,6 +56,11 @@ function headLines(step: Step, { number, waits, reader }: StepHead): readonly st
     indent: 2,
     hanging: 9,
   });
+}
+
+function materialLines({ materials, done }: Step, reader: Reader): readonly string[] {
+  if (done || materials.length === 0) return [];
+  return wrapText(haveReady(materials, reader), { indent: 7, hanging: 9 });
 }
 
 function cautionLines({ full, again }: CautionsHere, reader: Reader): readonly string[] {

@@ -1,5 +1,12 @@
 import { duration, type Plan } from "@lapline/engine";
-import { asSentence, type CautionsHere, type StepWait, stepCautions, stepWaits } from "@lapline/present";
+import {
+  asSentence,
+  type CautionsHere,
+  haveReady,
+  type StepWait,
+  stepCautions,
+  stepWaits,
+} from "@lapline/present";
 import { Fragment } from "react";
 import { ENGLISH } from "../settings/english";
 import { Amount } from "../shared/Amount";
@@ -79,6 +86,9 @@ function StepEntry({ step, waits, cautions }: StepEntryProps) {
         <Waits waits={waits} />
         {asSentence(step.because)}
       </p>
+      {!step.done && step.materials.length > 0 && (
+        <p className="quiet">{haveReady(step.materials, ENGLISH)}.</p>
+      )}
       {cautions !== undefined && <Cautions {...cautions} />}
     </li>
   );

@@ -221,4 +221,23 @@ export const STEPS: Readonly<Record<string, string>> = {
     "unter dem Gewebe sind sie versiegelt und werden nie geschliffen",
   "the board lies deck up from here": "von hier an liegt das Board mit dem Deck nach oben",
   "they lie under the cloth": "sie liegen unter dem Gewebe",
+  "Have ready: {1}": "Bereitlegen: {1}",
+  "a brush": "ein Pinsel",
+  "a cup of the laminating resin": "ein Becher vom Laminierharz",
+  "a drill bit of its size": "ein Bohrer in ihrer Größe",
+  "a vent screw with its seal": "eine Ventilschraube mit Dichtung",
+  "alcohol for wiping, never acetone": "Alkohol zum Abwischen, nie Aceton",
+  "block plane for the stringer": "Einhandhobel für den Stringer",
+  "clean gloves": "saubere Handschuhe",
+  "coarse paper": "grobes Schleifpapier",
+  "fine line tape": "feines Linienband",
+  "glass rope, or filler for the corners": "Glasroving oder Füllstoff für die Kehlen",
+  "light filler that the resin bonds to": "leichte Spachtelmasse, an der das Harz haftet",
+  "light filler": "leichter Füllstoff",
+  "logos printed on thin paper that resin wets clear":
+    "Logos auf dünnem Papier, das im Harz durchsichtig wird",
+  "paint pen, or resin with pigment and a fine brush":
+    "Lackstift, oder Harz mit Pigment und ein feiner Pinsel",
+  "paper or film for the skirt": "Papier oder Folie für die Schürze",
+  "sharp-edged masking tape": "scharfkantiges Abklebeband",
 };
