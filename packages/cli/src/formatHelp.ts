@@ -14,7 +14,8 @@ export function formatHelp(commands: readonly Command[]): string {
     "",
     "FILE is a board file; - is standard input. lapline COMMAND --help says more.",
     "Exit code 0: done. 1: done, with a blocker among the findings.",
-    "2: not understood, nothing written.",
+    "2: nothing was written, because the words or the file were not understood or",
+    "the board has not what was asked for.",
   ].join("\n");
 }
 

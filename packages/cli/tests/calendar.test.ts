@@ -105,8 +105,17 @@ describe("lapline calendar, read by ical.js", () => {
 describe("what is refused", () => {
   test("a board without a start has no dates to write", async () => {
     const { code, err, text } = await calendarOf({ start: undefined });
-    expect([code, text]).toEqual([1, ""]);
+    expect([code, text]).toEqual([2, ""]);
     expect(err).toMatch(/name the start/);
+  });
+
+  test("a board that was only measured has no steps, and what they want is named", async () => {
+    const { format, name, survey } = JSON.parse(DEMO_BOARDS[0]?.text ?? "");
+    const words = ["calendar", "-", "-o", join(folder, "none.ics")];
+    const { code, err } = await runHere(words, JSON.stringify({ format, name, survey }));
+    expect(code).toBe(2);
+    expect(err).toMatch(/no steps are planned.*glass.*Nothing was written/);
+    expect(err).not.toContain("stand in the way");
   });
 
   test("hours that end before they begin", async () => {

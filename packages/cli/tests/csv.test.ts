@@ -113,6 +113,19 @@ describe("what is refused, with nothing written", () => {
     expect(await readFile(board, "utf8")).toBe(DEMO.text);
   });
 
+  test("marks from a file of stations: the strange columns in one line, and those that are read once", async () => {
+    const survey = join(folder, "stations.csv");
+    await runHere(["csv", board, "--of", "survey", "-o", survey]);
+    const words = ["csv", board, "--of", "marks", "--from", survey, "-o", join(out, "x.json")];
+    const result = await runHere(words);
+    expect(result).toMatchObject({ code: 2, out: "" });
+    expect(result.err.match(/read are "/g)).toHaveLength(1);
+    expect(result.err).toMatch(
+      /row 1: read "[^;]*thickness \(in\)", "rocker \(in\)"[^;]*; no columns of this table/,
+    );
+    await rm(survey);
+  });
+
   test("marks of a board without fins", async () => {
     const { fins: _, ...without } = JSON.parse(DEMO.text);
     const words = ["csv", "-", "--of", "marks", "-o", join(out, "x.csv")];

@@ -47,11 +47,11 @@ describe("lapline mesh", () => {
     expect(await readdir(out)).toEqual([]);
   });
 
-  test("says why a board has no solid, ends with 1 and writes nothing", async () => {
+  test("says why a board has no solid, ends with 2 and writes nothing", async () => {
     const file = JSON.parse(DEMO.text);
     file.survey.stations = file.survey.stations.slice(0, 1);
     const result = await runHere(["mesh", "-", "-o", join(out, "x.glb")], JSON.stringify(file));
-    expect(result).toMatchObject({ code: 1, out: "" });
+    expect(result).toMatchObject({ code: 2, out: "" });
     expect(result.err).toMatch(/no solid[\s\S]*nothing was written[\s\S]*station/);
     expect(await readdir(out)).toEqual([]);
   });

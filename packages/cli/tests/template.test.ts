@@ -105,6 +105,7 @@ describe("what is refused, with nothing written", () => {
     [["--of", "fins", "-o", "OUT.pdf", "-x"], /has no option -x/],
     [["--of", "outline", "--part", "middle", "-o", "OUT.pdf"], /--part is one of left, right; "middle"/],
     [["--of", "fins", "--ruler-reads", "99.2", "-o", "OUT.pdf"], /--ruler-reads "99\.2": .*99\.2 mm/],
+    [["--of", "fins", "--ruler-reads", "92", "-o", "OUT.pdf"], /--ruler-reads "92": .*in\)\?$/],
     [["--of", "fins", "--ruler-reads", "50 mm", "-o", "OUT.pdf"], /between 90 and 110 mm/],
     [["--of", "fins", "--ruler-reads", "99 mm x 99 mm x 99 mm", "-o", "OUT.pdf"], /one length, or two/],
     [["--of", "fins", "--ruler-reads", "99 mm", "-o", "OUT.dxf"], /not made for one/],
@@ -185,7 +186,7 @@ describe("a board that is stopped", () => {
       ["template", "-", "--of", "outline", "-o", path],
       changed("survey", { stations }),
     );
-    expect(result).toMatchObject({ code: 1, out: "" });
+    expect(result).toMatchObject({ code: 2, out: "" });
     expect(result.err).toMatch(/nothing was written[\s\S]*station/);
     expect(await readdir(out)).toEqual([]);
   });

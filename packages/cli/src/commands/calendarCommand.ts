@@ -1,13 +1,14 @@
 import { utcOfWall } from "@lapline/contract";
-import { planBuild } from "@lapline/engine";
-import { tell } from "@lapline/present";
+import { type Plan, planBuild, say } from "@lapline/engine";
+import type { Reader } from "@lapline/present";
 import type { Command } from "../Command";
+import { RefusedError } from "../RefusedError";
 import { readBoardAsWritten } from "../readBoard";
 import { writeWhole } from "../writeWhole";
 import { exitCodeOf } from "./exitCodeOf";
 import { readOutputPath } from "./outputPath";
 import { READER_OPTIONS, readReader } from "./readerOptions";
-import { tellBlockers } from "./tellBlockers";
+import { refuseBlocked } from "./refuseBlocked";
 
 /** As the engine takes them where the file names none. */
 const USUAL_HOURS = { from: "09:00", to: "18:00" };
@@ -41,17 +42,25 @@ export const calendarCommand: Command = {
       hours: board.shop?.hours ?? USUAL_HOURS,
       utcOf: zone === undefined ? null : (wallText) => utcOfWall(zone, wallText),
     });
-    if (text === null) {
-      if (plan.calendar !== null) {
-        const t = tell(reader);
-        terminal.tell(t`There are no dates to write: name the start, shop.start, in the board file.`);
-        return 1;
-      }
-      tellBlockers("There is no calendar", { plan, reader }, terminal);
-      return 1;
-    }
+    if (text === null) refuseDateless(plan, reader);
     await writeWhole(path, new TextEncoder().encode(text));
     terminal.print(path);
     return exitCodeOf(plan);
   },
 };
+
+/** What the dates are wanting: a start, what blocks the board, or the parts that steps are made of. */
+function refuseDateless(plan: Plan, reader: Reader): never {
+  if (plan.calendar !== null)
+    throw new RefusedError(
+      say`There are no dates to write: name the start, shop.start, in the board file. Nothing was written.`,
+    );
+  if (exitCodeOf(plan) === 1) refuseBlocked("There is no calendar", { plan, reader });
+  if (plan.layup === null)
+    throw new RefusedError(
+      say`There is no calendar: without cloth and resin no steps are planned. Name them, glass, in the board file. Nothing was written.`,
+    );
+  throw new RefusedError(
+    say`There is no calendar: no steps are planned for this board. Nothing was written.`,
+  );
+}

@@ -10,7 +10,7 @@ import { chooseWord } from "./chooseWord";
 import { exitCodeOf } from "./exitCodeOf";
 import { readOutputPath } from "./outputPath";
 import { READER_OPTIONS, readReader } from "./readerOptions";
-import { tellBlockers } from "./tellBlockers";
+import { refuseBlocked } from "./refuseBlocked";
 
 const KINDS = ["survey", "marks"] as const;
 const CSV_FILE = 'A CSV file is text in UTF-8: save it as "CSV UTF-8".';
@@ -67,8 +67,7 @@ async function writeTable({ of, words }: Asked, terminal: Terminal): Promise<Exi
   if (text === null) {
     if (read.file.fins === undefined)
       throw new RefusedError(say`There are no marks of this board: it has no fins. Nothing was written.`);
-    tellBlockers("There are no marks", { plan, reader }, terminal);
-    return 1;
+    refuseBlocked("There are no marks", { plan, reader });
   }
   await writeWhole(path, text);
   terminal.print(path);

@@ -36,7 +36,7 @@ export const cutCommand: Command = {
     const widthsM = readRolls(words.options.roll);
     const boards = await readBoards(words.given, terminal);
     for (const { name, plan } of boards) {
-      if (plan.cutplan === null) return tellWhyNot(name, plan, { terminal, reader });
+      if (plan.cutplan === null) refuseUncut(name, plan, reader);
     }
     const orders = buildNestOrders(boards, widthsM);
     refuseUnknownRolls(widthsM, orders);
@@ -81,22 +81,17 @@ async function readBoards(files: readonly string[], terminal: Terminal) {
   return boards;
 }
 
-function tellWhyNot(
-  name: string,
-  plan: Plan,
-  { terminal, reader }: { readonly terminal: Terminal; readonly reader: Reader },
-): 1 {
+function refuseUncut(name: string, plan: Plan, reader: Reader): never {
   const t = tell(reader);
   const reasons = plan.findings.filter(
     ({ severity, code }) => severity === "blocker" || code.startsWith("cutplan."),
   );
-  terminal.tell(
+  throw new RefusedError(
     [
       t`There is no cloth to cut for ${name} while these stand in the way; nothing was written.`,
       ...reasons.map(({ path, says }) => `  ${path}: ${tellPhrase(says, reader)}`),
     ].join("\n"),
   );
-  return 1;
 }
 
 function refuseUnknownRolls(widthsM: Readonly<Record<string, number>>, orders: readonly NestOrder[]): void {

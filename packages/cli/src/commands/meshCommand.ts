@@ -5,7 +5,7 @@ import { writeWhole } from "../writeWhole";
 import { exitCodeOf } from "./exitCodeOf";
 import { readOutputPath } from "./outputPath";
 import { READER_OPTIONS, readReader } from "./readerOptions";
-import { tellBlockers } from "./tellBlockers";
+import { refuseBlocked } from "./refuseBlocked";
 
 const ENDINGS = [".3mf", ".glb"] as const;
 
@@ -29,10 +29,7 @@ export const meshCommand: Command = {
     const board = await readBoard(file, terminal);
     const plan = planBuild(board);
     const mesh = buildBoardMesh(board.survey);
-    if (mesh === null) {
-      tellBlockers("There is no solid", { plan, reader }, terminal);
-      return 1;
-    }
+    if (mesh === null) refuseBlocked("There is no solid", { plan, reader });
     // Only here, so that the other commands start without it.
     const { solid3mf, solidGlb } = await import("@lapline/present/solid");
     const solid = { name: board.name, engine: plan.engine, mesh };

@@ -33,5 +33,7 @@ function readRuler(text: string, given: string | true): number {
 }
 
 function refuse(given: string | true, reason: string): never {
-  throw new RefusedError(say`--ruler-reads ${JSON.stringify(given)}: ${reason}.`);
+  // What would have been right may be asked as a question, which ends itself.
+  const sentence = /[.?]$/.test(reason) ? reason : `${reason}.`;
+  throw new RefusedError(say`--ruler-reads ${JSON.stringify(given)}: ${sentence}`);
 }

@@ -8,7 +8,7 @@ import { exitCodeOf } from "./exitCodeOf";
 import { madeOnOf } from "./madeOnOf";
 import { readOutputPath } from "./outputPath";
 import { READER_OPTIONS, readReader } from "./readerOptions";
-import { tellBlockers } from "./tellBlockers";
+import { refuseBlocked } from "./refuseBlocked";
 
 const PAPERS = ["a4", "letter"] as const;
 /** A longer one makes modules too small for a telephone at arm's length. */
@@ -46,8 +46,7 @@ export const sheetCommand: Command = {
         throw new RefusedError(
           say`There are no labels: no cup is planned for this board. Nothing was written.`,
         );
-      tellBlockers("There are no labels", { plan, reader: asked.reader }, terminal);
-      return 1;
+      refuseBlocked("There are no labels", { plan, reader: asked.reader });
     }
     await writeWhole(path, bytes);
     terminal.print(path);

@@ -10,8 +10,8 @@ import { exitCodeOf } from "./exitCodeOf";
 import { madeOnOf } from "./madeOnOf";
 import { readOutputPath } from "./outputPath";
 import { READER_OPTIONS, readReader } from "./readerOptions";
+import { refuseBlocked } from "./refuseBlocked";
 import { readRulerReads } from "./rulerReads";
-import { tellBlockers } from "./tellBlockers";
 
 const KINDS = ["fins", "outline", "cloth"] as const;
 const PAPERS = ["a4", "letter", "a3", "roll"] as const;
@@ -45,7 +45,6 @@ export const templateCommand: Command = {
     const [file = ""] = words.given;
     const plan = planBuild(await readBoard(file, terminal));
     const content = await draw(plan, asked, terminal);
-    if (content === null) return 1;
     await writeWhole(asked.path, content);
     terminal.print(asked.path);
     return exitCodeOf(plan);
@@ -73,12 +72,12 @@ function readAsked(words: CommandWords) {
   };
 }
 
-/** What goes into the file; null where a blocker stands in the way, which is told. */
-async function draw(plan: Plan, asked: Asked, terminal: Terminal): Promise<string | Uint8Array | null> {
+/** What goes into the file. */
+async function draw(plan: Plan, asked: Asked, terminal: Terminal): Promise<string | Uint8Array> {
   // Only here, so that the other commands start without what makes paper.
   const paper = await import("@lapline/present/paper");
   const whole = paper.buildTemplate(plan, asked);
-  if (whole === null) return tellWhyNone(plan, asked, terminal);
+  if (whole === null) return refuseNone(plan, asked);
   const template = asked.part === null ? whole : paper.pickPart(whole, asked.part);
   if (template === null) {
     const names = whole.parts.map(({ id }) => id).join(", ");
@@ -104,16 +103,11 @@ const STAGES: Readonly<Record<(typeof KINDS)[number], string>> = {
   cloth: "it has no cloth",
 };
 
-function tellWhyNone(
-  plan: Plan,
-  { of, reader }: { of: Asked["of"]; reader: Reader },
-  terminal: Terminal,
-): null {
+function refuseNone(plan: Plan, { of, reader }: { of: Asked["of"]; reader: Reader }): never {
   const blockers = plan.findings.filter(({ severity }) => severity === "blocker");
   if (blockers.length === 0)
     throw new RefusedError(
       say`There is no ${of} template for this board: ${STAGES[of]}. Nothing was written.`,
     );
-  tellBlockers(`There is no ${of} template`, { plan, reader }, terminal);
-  return null;
+  refuseBlocked(`There is no ${of} template`, { plan, reader });
 }

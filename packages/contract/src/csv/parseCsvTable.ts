@@ -30,11 +30,13 @@ export function parseCsvTable(text: string, columns: readonly CsvColumn[]): CsvT
   const split = splitCsv(text);
   if (!split.ok) return split;
   const problems: CsvProblem[] = [];
-  const titles = split.names.map((title, i) => {
-    // Spreadsheets leave empty columns behind.
-    const isEmpty = title === "" && split.rows.every(({ cells }) => cells[i] === "");
-    return isEmpty ? { title, column: null, unit: null } : readTitle(title, columns, problems);
-  });
+  // Spreadsheets leave empty columns behind.
+  const isEmpty = (i: number) => split.names[i] === "" && split.rows.every(({ cells }) => cells[i] === "");
+  const titles = split.names.map((title, i) =>
+    isEmpty(i) ? { title, column: null, unit: null } : readTitle(title, columns, problems),
+  );
+  const unknown = titles.filter(({ column }, i) => column === null && !isEmpty(i));
+  checkUnknown(unknown, columns, problems);
   checkOnce(titles, problems);
   const rows = split.rows.map((line) => readRow(line, titles, problems));
   if (problems.length > 0) return { ok: false, problems };
@@ -44,20 +46,16 @@ export function parseCsvTable(text: string, columns: readonly CsvColumn[]): CsvT
   return { ok: true, rows, titles: new Map(named) };
 }
 
+const TITLE = /^([^(]*)(?:\(([^)]*)\))?$/;
+
+/** Without its unit. */
+const nameOf = (title: string): string => simplify(TITLE.exec(title)?.[1] ?? "");
+
 function readTitle(title: string, columns: readonly CsvColumn[], problems: CsvProblem[]): Title {
-  const [, words = "", unit] = /^([^(]*)(?:\(([^)]*)\))?$/.exec(title) ?? [];
-  const name = simplify(words);
+  const unit = TITLE.exec(title)?.[2];
+  const name = nameOf(title);
   const column = columns.find((each) => simplify(each.name) === name) ?? null;
-  if (column === null) {
-    if (!NOTES.test(name))
-      problems.push({
-        row: 1,
-        column: null,
-        read: quoteText(title),
-        message: describeUnknown(name, columns),
-      });
-    return { title, column, unit: null };
-  }
+  if (column === null) return { title, column, unit: null };
   if (column.holds === "words" || column.onlyOut || unit === undefined) return { title, column, unit: null };
   const parsed = parseQuantity(`1 ${unit}`, column.holds);
   if (parsed.ok) return { title, column, unit: unit.trim() };
@@ -78,12 +76,32 @@ const simplify = (words: string): string =>
     .replace(/[\s-]+/g, " ")
     .trim();
 
-function describeUnknown(name: string, columns: readonly CsvColumn[]): string {
-  if (name === "") return "a column without a name: name it, or take it out";
+/** A name with a slip in it gets that name back; all others are told together, and what is read once. */
+function checkUnknown(titles: readonly Title[], columns: readonly CsvColumn[], problems: CsvProblem[]): void {
   const known = columns.map((column) => simplify(column.name));
-  const near = findNearest(name, known);
-  if (near !== null) return `no column of this table: was ${quoteText(near)} meant?`;
-  return `no column of this table: name it "notes" to keep it for yourself, or take it out; read are ${known.map(quoteText).join(", ")}`;
+  const strangers: string[] = [];
+  for (const { title } of titles) {
+    const name = nameOf(title);
+    if (NOTES.test(name)) continue;
+    const near = name === "" ? null : findNearest(name, known);
+    const message =
+      name === ""
+        ? "a column without a name: name it, or take it out"
+        : `no column of this table: was ${quoteText(near ?? "")} meant?`;
+    if (name !== "" && near === null) strangers.push(quoteText(title));
+    else problems.push({ row: 1, column: null, read: quoteText(title), message });
+  }
+  if (strangers.length === 0) return;
+  const what =
+    strangers.length === 1
+      ? 'no column of this table: name it "notes" to keep it for yourself, or take it out'
+      : 'no columns of this table: name one "notes" to keep it for yourself, or take them out';
+  problems.push({
+    row: 1,
+    column: null,
+    read: strangers.join(", "),
+    message: `${what}; read are ${known.map(quoteText).join(", ")}`,
+  });
 }
 
 function checkOnce(titles: readonly Title[], problems: CsvProblem[]): void {

@@ -55,9 +55,13 @@ export const CALENDAR: Readonly<Record<string, string>> = {
   "Nine times in ten between {1} and {2}; a fingertip is better.":
     "Neun von zehn Malen zwischen {1} und {2}; eine Fingerspitze ist besser.",
   "By {1} at the latest.": "Spätestens {1}.",
-  "There are no dates to write: name the start, shop.start, in the board file.":
-    "Es gibt keine Daten zu schreiben: den Beginn, shop.start, in der Board-Datei angeben.",
+  "There are no dates to write: name the start, shop.start, in the board file. Nothing was written.":
+    "Es gibt keine Daten zu schreiben: den Beginn, shop.start, in der Board-Datei angeben. Nichts wurde geschrieben.",
   "There is no calendar": "Es gibt keinen Kalender",
+  "There is no calendar: without cloth and resin no steps are planned. Name them, glass, in the board file. Nothing was written.":
+    "Es gibt keinen Kalender: ohne Gewebe und Harz sind keine Schritte geplant. Beides unter glass in der Board-Datei angeben. Nichts wurde geschrieben.",
+  "There is no calendar: no steps are planned for this board. Nothing was written.":
+    "Es gibt keinen Kalender: für dieses Board sind keine Schritte geplant. Nichts wurde geschrieben.",
   Sun: "So",
   Mon: "Mo",
   Tue: "Di",
