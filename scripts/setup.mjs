@@ -3,7 +3,7 @@
  * were put there by another Node or machine. It has no dependency, so that it runs on a bare clone.
  */
 import { spawnSync } from "node:child_process";
-import { existsSync, readFileSync, writeFileSync } from "node:fs";
+import { existsSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 
@@ -62,21 +62,38 @@ export function setUp() {
   writeFileSync(machineFile, machine);
 }
 
-/** What the checks of printed pages render with, so that no page is judged by the library that made it. */
-const RENDERER = { program: "pdftoppm", debianPackage: "poppler-utils" };
+/** Programs that only the tests need: a renderer, so that no page is judged by the library that made it, and the other database. */
+const FOR_TESTS = [
+  {
+    debianPackage: "poppler-utils",
+    isHere: () => !isMissing("pdftoppm"),
+    checks: "the checks of printed pages",
+  },
+  { debianPackage: "postgresql", isHere: hasPostgresServer, checks: "the checks of the shop on PostgreSQL" },
+];
 
-/** Brings the PDF renderer where this user may install Debian packages, or names the package to install. */
+/** Brings them where this user may install Debian packages, or names the packages to install. */
 function setUpForTests() {
-  const { program, debianPackage } = RENDERER;
-  if (!isMissing(program)) return;
-  if (process.getuid?.() === 0 && !isMissing("apt-get")) {
-    console.error(`Installing ${debianPackage}, which the checks of printed pages render with ...`);
-    spawnSync("apt-get", ["update", "-qq"], { stdio: ["ignore", 2, 2] });
-    spawnSync("apt-get", ["install", "-y", "-qq", debianPackage], { stdio: ["ignore", 2, 2] });
+  for (const { debianPackage, isHere, checks } of FOR_TESTS) {
+    if (isHere()) continue;
+    if (process.getuid?.() === 0 && !isMissing("apt-get")) {
+      console.error(`Installing ${debianPackage}, which ${checks} need ...`);
+      spawnSync("apt-get", ["update", "-qq"], { stdio: ["ignore", 2, 2] });
+      spawnSync("apt-get", ["install", "-y", "-qq", debianPackage], { stdio: ["ignore", 2, 2] });
+    }
+    if (isHere()) continue;
+    console.error(
+      `Missing: ${debianPackage} (Debian: apt-get install ${debianPackage}). Without it ${checks} fail.`,
+    );
   }
-  if (!isMissing(program)) return;
-  console.error(
-    `${program} is missing: install poppler (Debian: apt-get install ${debianPackage}). Without it the checks of printed pages fail.`,
+}
+
+/** Debian keeps the server's programs out of the search path, in a folder for each version. */
+function hasPostgresServer() {
+  const folder = "/usr/lib/postgresql";
+  const versions = existsSync(folder) ? readdirSync(folder) : [];
+  return (
+    !isMissing("initdb") || versions.some((version) => existsSync(join(folder, version, "bin", "initdb")))
   );
 }
 

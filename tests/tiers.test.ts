@@ -29,9 +29,10 @@ const PACKAGES: Readonly<Record<string, readonly string[]>> = {
   contract: ["engine"],
   present: ["engine"],
   nest: ["engine"],
-  server: ["engine", "contract", "present"],
+  store: ["engine", "contract", "present"],
+  server: ["engine", "contract", "present", "store"],
   web: ["engine", "contract", "present", "nest"],
-  cli: ["engine", "contract", "present", "nest", "server"],
+  cli: ["engine", "contract", "present", "nest", "store", "server"],
 };
 
 const isTest = ({ path }: SourceFile) => /\.test\.tsx?$/.test(path);

@@ -2,7 +2,8 @@ import { defineConfig } from "vite";
 
 /** Few files that run on Node alone, so that the command starts without looking for packages; what is seldom needed stays apart. */
 export default defineConfig({
-  ssr: { noExternal: true },
+  // The databases stay packages: one is a file for each machine, the other looks for optional parts of its own.
+  ssr: { noExternal: true, external: ["libsql", "pg"] },
   build: {
     ssr: true,
     target: "node20",

@@ -1,40 +1,36 @@
-import { formatProblems, readBoardFile } from "@lapline/contract";
-import { Hono } from "hono";
-import type { BoardStore, WriteCondition } from "./BoardStore";
-import { idsFromName } from "./idsFromName";
-import { isBoardId } from "./isBoardId";
+import { readBoardFile } from "@lapline/contract";
+import { idsFromName, isBoardId, type Shop, type WriteCondition } from "@lapline/store";
+import { type Context, Hono } from "hono";
+import { changedMeanwhile } from "./changedMeanwhile";
+import { deviceOf } from "./deviceOf";
+import { noSuch, notABoard } from "./notFound";
 import { problem } from "./problem";
 import { readJsonBody } from "./readJsonBody";
-import { summariseBoard } from "./summariseBoard";
 
-/** The boards in the shop: the list, one board's file, and keeping one. */
-export function boardRoutes(store: BoardStore): Hono {
+/** The boards in the shop: the list, one board's file and its earlier versions, and keeping one. */
+export function boardRoutes({ boards }: Shop): Hono {
   const routes = new Hono();
 
   routes.get("/", async (context) => {
-    const boards = await store.list();
-    return context.json({ boards: boards.map(summariseBoard) });
+    // Each was made into JSON when its board was saved: with thousands of boards that is most of the work.
+    const text = `{"boards":[${(await boards.listSummaries()).join(",")}]}`;
+    return context.body(text, 200, { "content-type": "application/json" });
   });
 
   routes.get("/:id", async (context) => {
-    const id = context.req.param("id");
-    const board = await store.read(id);
-    if (board === null) {
-      return problem({
-        status: 404,
-        title: "No such board",
-        detail: `No board is kept as ${JSON.stringify(id)}.`,
-      });
-    }
-    const headers = {
-      etag: `"${board.revision}"`,
-      "cache-control": "no-cache",
-      // A page reads it all the same; a link to it downloads it under this name.
-      "content-disposition": `attachment; filename="${board.id}.json"`,
-    };
-    if (context.req.header("if-none-match") === headers.etag)
-      return new Response(null, { status: 304, headers });
-    return new Response(board.text, { headers: { ...headers, "content-type": "application/json" } });
+    const board = await boards.read(context.req.param("id"));
+    return board === null ? noSuch("board", context.req.param("id")) : sendFile(context, board);
+  });
+
+  routes.get("/:id/versions", async (context) => {
+    const versions = await boards.listVersions(context.req.param("id"));
+    return versions.length === 0 ? noSuch("board", context.req.param("id")) : context.json({ versions });
+  });
+
+  routes.get("/:id/versions/:version", async (context) => {
+    const { id, version } = context.req.param();
+    const board = /^[1-9]\d{0,8}$/.test(version) ? await boards.readVersion(id, Number(version)) : null;
+    return board === null ? noSuch("version", `${id}, ${version}`) : sendFile(context, board);
   });
 
   routes.post("/", async (context) => {
@@ -42,8 +38,19 @@ export function boardRoutes(store: BoardStore): Hono {
     if (text instanceof Response) return text;
     const read = readBoardFile(text);
     if (!read.ok) return notABoard(read.problems);
-    const { id, revision } = await keepUnderNewId(store, read.board.name, text);
-    return context.json({ id, revision }, 201, { etag: `"${revision}"`, location: `/api/boards/${id}` });
+    const ids = idsFromName(read.board.name);
+    for (;;) {
+      const write = {
+        id: ids.next().value,
+        text,
+        condition: { ifAbsent: true },
+        device: deviceOf(context),
+      } as const;
+      const result = await boards.write(write);
+      if (result.kind === "changed-meanwhile") continue;
+      const { id, revision } = result.board;
+      return context.json({ id, revision }, 201, { etag: `"${revision}"`, location: `/api/boards/${id}` });
+    }
   });
 
   routes.put("/:id", async (context) => {
@@ -56,37 +63,50 @@ export function boardRoutes(store: BoardStore): Hono {
     if (text instanceof Response) return text;
     const read = readBoardFile(text);
     if (!read.ok) return notABoard(read.problems);
-    const result = await store.write(id, text, conditionOf(context.req.raw.headers));
-    if (result.kind === "changed-meanwhile") {
-      const detail =
-        "The board was changed elsewhere since it was read. Read it again, then make the change.";
-      return problem({ status: 412, title: "Changed meanwhile", detail });
+    const condition = conditionOf(context.req.raw.headers);
+    const result = await boards.write({
+      id,
+      text,
+      condition: condition ?? { ifAbsent: true },
+      device: deviceOf(context),
+    });
+    if (result.kind === "written") {
+      const { revision } = result.board;
+      return context.json({ id, revision }, result.created ? 201 : 200, { etag: `"${revision}"` });
     }
-    const headers = { etag: `"${result.revision}"` };
-    return context.json({ id, revision: result.revision }, result.created ? 201 : 200, headers);
+    return condition === undefined
+      ? revisionNeeded(id)
+      : changedMeanwhile({ boards, condition, text, ...result });
   });
 
   return routes;
 }
 
-/** Under the first id of its name that no board has yet. */
-async function keepUnderNewId(store: BoardStore, name: string, text: string) {
-  const ids = idsFromName(name);
-  for (;;) {
-    const id = ids.next().value;
-    const result = await store.write(id, text, { ifAbsent: true });
-    if (result.kind === "written") return { id, revision: result.revision };
-  }
+interface SentFile {
+  readonly id: string;
+  readonly text: string;
+  readonly revision: string;
 }
 
-/** The answer to a board file that cannot be read, each fault with its place. */
-export function notABoard(problems: Parameters<typeof formatProblems>[0]): Response {
-  const detail = formatProblems(problems);
-  return problem({ status: 422, title: "Not a board file", detail, problems });
+function sendFile(context: Context, { id, text, revision }: SentFile): Response {
+  const headers = {
+    etag: `"${revision}"`,
+    "cache-control": "no-cache",
+    // A page reads it all the same; a link to it downloads it under this name.
+    "content-disposition": `attachment; filename="${id}.json"`,
+  };
+  if (context.req.header("if-none-match") === headers.etag)
+    return new Response(null, { status: 304, headers });
+  return new Response(text, { headers: { ...headers, "content-type": "application/json" } });
 }
 
 function conditionOf(headers: Headers): WriteCondition | undefined {
   if (headers.get("if-none-match") === "*") return { ifAbsent: true };
   const match = headers.get("if-match");
   return match === null ? undefined : { ifRevision: match.replace(/^"|"$/g, "") };
+}
+
+function revisionNeeded(id: string): Response {
+  const detail = `The board ${id} is there already. Read it, and send its ETag as If-Match with the change, so that no other change is lost.`;
+  return problem({ status: 428, title: "Say which version was changed", detail });
 }

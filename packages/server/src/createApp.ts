@@ -1,15 +1,17 @@
+import { type Shop, StoreUnavailableError } from "@lapline/store";
 import { Hono } from "hono";
-import type { BoardStore } from "./BoardStore";
 import { boardRoutes } from "./boardRoutes";
+import { changeRoutes } from "./changeRoutes";
 import { guardLocal } from "./guardLocal";
 import type { WebFile } from "./loadWebFiles";
 import { planRoute } from "./planRoute";
 import { problem } from "./problem";
 import { secureHeaders } from "./secureHeaders";
+import { storeUnavailable } from "./storeUnavailable";
 import { webRoutes } from "./webRoutes";
 
 export interface AppParts {
-  readonly store: BoardStore;
+  readonly shop: Shop;
   readonly web: ReadonlyMap<string, WebFile>;
   readonly version: string;
   /** Known only once the server listens. */
@@ -19,12 +21,13 @@ export interface AppParts {
 }
 
 /** The HTTP interface under /api and the web app beside it. */
-export function createApp({ store, web, version, portOf, report }: AppParts): Hono {
+export function createApp({ shop, web, version, portOf, report }: AppParts): Hono {
   const app = new Hono();
   app.use(secureHeaders);
   app.use(guardLocal(portOf));
-  app.get("/api/health", (context) => context.json({ status: "ok", version }));
-  app.route("/api/boards", boardRoutes(store));
+  app.get("/api/health", (context) => context.json({ status: shop.state(), version }));
+  app.route("/api/boards", boardRoutes(shop));
+  app.route("/api/changes", changeRoutes(shop));
   app.route("/api/plan", planRoute());
   app.all("/api/*", (context) => {
     const detail = `${context.req.method} ${context.req.path} is not part of this interface.`;
@@ -32,6 +35,10 @@ export function createApp({ store, web, version, portOf, report }: AppParts): Ho
   });
   app.route("/", webRoutes(web));
   app.onError((error, context) => {
+    if (error instanceof StoreUnavailableError) {
+      report(error.message);
+      return storeUnavailable(error);
+    }
     report(`${context.req.method} ${context.req.path}: ${error.message}`);
     const detail = "The request could not be met. The terminal where Lapline runs says more.";
     return problem({ status: 500, title: "Something failed inside", detail });

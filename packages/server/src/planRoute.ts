@@ -1,7 +1,7 @@
 import { readBoardFile } from "@lapline/contract";
 import { planBuild } from "@lapline/engine";
 import { Hono } from "hono";
-import { notABoard } from "./boardRoutes";
+import { notABoard } from "./notFound";
 import { readJsonBody } from "./readJsonBody";
 
 /** Turns a board file into its plan: the same that the command `lapline plan FILE --json` prints. */

@@ -7,6 +7,8 @@ interface Problem {
   readonly detail: string;
   /** One entry for each thing wrong with a board file. */
   readonly problems?: readonly unknown[];
+  /** What a client needs besides, under names of its own (RFC 9457, section 3.2). */
+  readonly [more: string]: unknown;
 }
 
 /** The answer to a request that could not be met, as `application/problem+json`. */

@@ -1,14 +1,14 @@
 import { createServer, type Server } from "node:http";
 import type { AddressInfo } from "node:net";
 import { getRequestListener } from "@hono/node-server";
-import type { BoardStore } from "./BoardStore";
+import type { Shop } from "@lapline/store";
 import { createApp } from "./createApp";
 import { loadWebFiles } from "./loadWebFiles";
 
 const LOOPBACK = "127.0.0.1";
 
 export interface ServerOptions {
-  readonly store: BoardStore;
+  readonly shop: Shop;
   /** The built web app. */
   readonly webFolder: string;
   readonly version: string;
@@ -62,6 +62,8 @@ function closeNow(server: Server): Promise<void> {
 
 /** None of the ports that were to be tried could be had. */
 export class PortsTakenError extends Error {
+  override readonly name = "PortsTakenError";
+
   constructor(ports: readonly number[]) {
     super(
       ports.length === 1 ? `port ${ports[0]} is taken` : `ports ${ports[0]} to ${ports.at(-1)} are taken`,

@@ -1,5 +1,4 @@
-import { readdir, readFile, writeFile } from "node:fs/promises";
-import { join } from "node:path";
+import { readdir } from "node:fs/promises";
 import { DEMO_BOARDS, readBoardFile } from "@lapline/contract";
 import { planBuild } from "@lapline/engine";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
@@ -54,9 +53,18 @@ describe("boards over HTTP", () => {
   });
 
   test("are kept under a new name, then over it", async () => {
-    expect((await put("a-new-one", DEMO.text)).status).toBe(201);
-    expect((await put("a-new-one", `${DEMO.text}\n`)).status).toBe(200);
-    expect(await readFile(join(server.folder, "boards", "a-new-one.json"), "utf8")).toBe(`${DEMO.text}\n`);
+    const first = await put("a-new-one", DEMO.text);
+    expect(first.status).toBe(201);
+    const second = await put("a-new-one", `${DEMO.text}\n`, { "if-match": String(first.headers.etag) });
+    expect(second.status).toBe(200);
+    expect((await server.send({ path: "/api/boards/a-new-one" })).text).toBe(`${DEMO.text}\n`);
+    const { versions } = JSON.parse((await server.send({ path: "/api/boards/a-new-one/versions" })).text);
+    expect(versions).toMatchObject([
+      { version: 2, savedAt: "2026-04-11T09:00:00.000Z", device: "this machine", engine: "1.2.3" },
+      { version: 1, revision: String(first.headers.etag).slice(1, -1) },
+    ]);
+    expect((await server.send({ path: "/api/boards/a-new-one/versions/1" })).text).toBe(DEMO.text);
+    expect((await server.send({ path: "/api/boards/a-new-one/versions/3" })).status).toBe(404);
   });
 
   test("are not written over a change that the writer has not seen", async () => {
@@ -69,10 +77,40 @@ describe("boards over HTTP", () => {
     expect((await put("shared", DEMO.text, { "if-none-match": "*" })).status).toBe(412);
   });
 
-  test("that were spoilt by hand are listed as such and stop nothing", async () => {
-    await writeFile(join(server.folder, "boards", "spoilt.json"), "{");
-    const { boards } = JSON.parse((await server.send({ path: "/api/boards" })).text);
-    expect(boards.find((board: { id: string }) => board.id === "spoilt")).toMatchObject({ readable: false });
+  test("two changes to one field: one is kept, the other comes back with both and what stood before", async () => {
+    const first = await put("twice", DEMO.text);
+    const etag = String(first.headers.etag);
+    const named = (name: string) => JSON.stringify({ ...JSON.parse(DEMO.text), name });
+    const answers = await Promise.all(
+      ["mine", "yours"].map((name) => put("twice", named(name), { "if-match": etag })),
+    );
+    expect(answers.map(({ status }) => status).sort()).toEqual([200, 412]);
+    const late = JSON.parse(answers.find(({ status }) => status === 412)?.text ?? "");
+    expect(late.differences).toEqual([
+      {
+        path: "name",
+        before: JSON.parse(DEMO.text).name,
+        kept: late.kept.file.name,
+        sent: late.sent.file.name,
+        clash: true,
+      },
+    ]);
+    expect([late.kept.file.name, late.sent.file.name].sort()).toEqual(["mine", "yours"]);
+    expect(JSON.parse((await server.send({ path: "/api/boards/twice" })).text).name).toBe(
+      late.kept.file.name,
+    );
+  });
+
+  test("are not written over by who does not say what was read", async () => {
+    expect((await put(DEMO.id, `${DEMO.text}\n`)).status).toBe(428);
+    expect((await server.send({ path: `/api/boards/${DEMO.id}` })).text).toBe(DEMO.text);
+  });
+
+  test("sent twice, because the first answer was not heard, are one version", async () => {
+    const first = await put("again", DEMO.text);
+    const send = () => put("again", `${DEMO.text}\n`, { "if-match": String(first.headers.etag) });
+    expect([(await send()).status, (await send()).status]).toEqual([200, 200]);
+    expect(await server.shop.boards.listVersions("again")).toHaveLength(2);
   });
 
   test("become the plan that the engine makes of them", async () => {
@@ -100,7 +138,7 @@ describe("a board file that cannot be taken", () => {
     ["nested without end", "[".repeat(100_000)],
     ["with a number that is none", '{"format":"lapline-board/1","name":NaN}'],
   ])("%s is answered with every fault, and nothing is kept", async (_, body) => {
-    const before = await readdir(join(server.folder, "boards"));
+    const before = await server.shop.boards.listSummaries();
     for (const path of ["/api/boards/refused", "/api/boards", "/api/plan"]) {
       const method = path === "/api/boards/refused" ? "PUT" : "POST";
       const answer = await server.send({ method, path, headers: JSON_HEADERS, body });
@@ -110,7 +148,7 @@ describe("a board file that cannot be taken", () => {
       expect({ title, status }).toEqual({ title: "Not a board file", status: 422 });
       expect(problems.length).toBeGreaterThan(0);
     }
-    expect(await readdir(join(server.folder, "boards"))).toEqual(before);
+    expect(await server.shop.boards.listSummaries()).toEqual(before);
   });
 
   test.each([
@@ -122,7 +160,7 @@ describe("a board file that cannot be taken", () => {
     const answer = await put("refused", body, { "content-type": type });
     expect(answer.status).toBe(status);
     expect(JSON.parse(answer.text).status).toBe(status);
-    expect(await readdir(join(server.folder, "boards"))).not.toContain("refused.json");
+    expect(await server.shop.boards.read("refused")).toBeNull();
   });
 
   test.each([

@@ -1,13 +1,15 @@
 import { mkdir, mkdtemp, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { keepDemoBoards, openFolderStore, startServer } from "../src/index";
+import { openShop, type Shop } from "@lapline/store";
+import { keepDemoBoards, startServer } from "../src/index";
 import { type Answer, type SentRequest, sendRequest } from "./sendRequest";
 
 export interface TestServer {
   readonly port: number;
-  /** Holds `boards`, `web`, and a file `secret.txt` beside them that nobody may reach. */
+  /** Holds `shop`, `web`, and a file `secret.txt` beside them that nobody may reach. */
   readonly folder: string;
+  readonly shop: Shop;
   readonly reports: readonly string[];
   send(request: SentRequest): Promise<Answer>;
   close(): Promise<void>;
@@ -20,23 +22,27 @@ export async function startTestServer(): Promise<TestServer> {
   await writeFile(join(folder, "web", "index.html"), "<!doctype html><title>first page</title>");
   await writeFile(join(folder, "web", "assets", "app-1a2b.js"), "export {};");
   await writeFile(join(folder, "secret.txt"), "secret");
-  const store = await openFolderStore(join(folder, "boards"));
-  await keepDemoBoards(store);
   const reports: string[] = [];
+  const report = (message: string) => void reports.push(message);
+  const now = () => new Date("2026-04-11T09:00:00Z");
+  const shop = await openShop({ folder: join(folder, "shop"), engine: "1.2.3", now, report });
+  await keepDemoBoards(shop);
   const server = await startServer({
-    store,
+    shop,
     webFolder: join(folder, "web"),
     version: "1.2.3",
     ports: [0],
-    report: (message) => reports.push(message),
+    report,
   });
   return {
     port: server.port,
     folder,
+    shop,
     reports,
     send: (request) => sendRequest(server.port, request),
     close: async () => {
       await server.close();
+      await shop.close();
       await rm(folder, { recursive: true });
     },
   };

@@ -1,7 +1,7 @@
 import { readFile, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { DEMO_BOARDS } from "@lapline/contract";
-import { makeFolder } from "@lapline/server";
+import { makeFolder } from "@lapline/store/makeFolder";
 import type { Command } from "../Command";
 import { RefusedError } from "../RefusedError";
 import { reasonOf } from "../reasonOf";

@@ -1,11 +1,11 @@
-import { homedir } from "node:os";
-import { dirname, join, resolve } from "node:path";
+import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
-import { keepDemoBoards, openFolderStore, PortsTakenError, startServer } from "@lapline/server";
-import packageFile from "../../package.json" with { type: "json" };
 import type { Command } from "../Command";
 import { RefusedError } from "../RefusedError";
 import { reasonOf } from "../reasonOf";
+import { DATA_OPTION, openShopFor, type ShopPlace, shopPlaceOf } from "../shop/shopPlace";
+import { version } from "../shop/version";
+import type { Terminal } from "../Terminal";
 
 const FIRST_PORT = 5170;
 const PORTS_TRIED = 20;
@@ -16,32 +16,35 @@ export const serveCommand: Command = {
   says: "the web app, on this machine only",
   options: {
     port: { value: "N", says: `the port; ${FIRST_PORT} or the next free one if left out` },
-    data: { value: "DIR", says: "the folder of board files; .lapline/boards in the home folder if left out" },
+    data: DATA_OPTION,
   },
   async run({ options }, terminal) {
     const ports = readPorts(options.port);
-    const folder = resolve(
-      typeof options.data === "string" ? options.data : join(homedir(), ".lapline", "boards"),
-    );
+    const place = shopPlaceOf(options.data);
     const stopped = terminal.stopAsked();
-    const server = await start(ports, folder, (message) => terminal.tell(message));
-    terminal.print(`Lapline: ${server.address}`);
-    terminal.tell(`Boards are kept in ${folder}. Ctrl-C stops.`);
+    const running = await start(ports, place, terminal);
+    terminal.print(`Lapline: ${running.address}`);
+    terminal.tell(`The shop is kept in ${place.words}. Ctrl-C stops.`);
     await stopped;
-    await server.close();
+    await running.close();
     return 0;
   },
 };
 
-async function start(ports: readonly number[], folder: string, report: (message: string) => void) {
+async function start(ports: readonly number[], place: ShopPlace, terminal: Terminal) {
+  const report = (message: string) => terminal.tell(message);
+  const shop = await openShopFor(place, terminal);
   try {
-    const store = await openFolderStore(folder);
-    await keepDemoBoards(store);
-    return await startServer({ store, webFolder: webFolder(), version: packageFile.version, ports, report });
+    // Only here, so that the other commands start without it.
+    const { keepDemoBoards, startServer } = await import("@lapline/server");
+    await keepDemoBoards(shop);
+    const server = await startServer({ shop, webFolder: webFolder(), version, ports, report });
+    return { address: server.address, close: () => server.close().then(() => shop.close()) };
   } catch (error) {
-    if (error instanceof PortsTakenError)
+    await shop.close();
+    if (error instanceof Error && error.name === "PortsTakenError")
       throw new RefusedError(`${error.message}: name a free one with --port N.`);
-    throw new RefusedError(`Cannot serve the boards in ${folder}: ${reasonOf(error)}.`);
+    throw new RefusedError(`Cannot serve the shop in ${place.words}: ${reasonOf(error)}.`);
   }
 }
 

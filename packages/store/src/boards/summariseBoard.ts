@@ -1,8 +1,7 @@
 import { readBoardFile } from "@lapline/contract";
-import type { StoredBoard } from "./BoardStore";
 
 /** A board in the list, in the maker's own words: enough to know it by without working out its plan. */
-interface BoardSummary {
+export interface BoardSummary {
   readonly id: string;
   readonly revision: string;
   readonly name: string;
@@ -14,7 +13,7 @@ interface BoardSummary {
   readonly readable: boolean;
 }
 
-export function summariseBoard(board: StoredBoard): BoardSummary {
+export function summariseBoard(board: { id: string; revision: string; text: string }): BoardSummary {
   const read = readBoardFile(board.text);
   const named = { id: board.id, revision: board.revision };
   if (!read.ok)

@@ -1,0 +1,14 @@
+import type { BoardStore } from "./boards/BoardStore";
+import type { Changes } from "./Changes";
+import type { Unavailable } from "./StoreUnavailableError";
+
+/** Everything the shop keeps. */
+export interface Shop {
+  readonly boards: BoardStore;
+  readonly changes: Changes;
+  /** How the last write went: whether what is sent now can be kept. */
+  state(): "ok" | Unavailable;
+  /** What the database's own check finds wrong; empty where it is whole. */
+  check(): Promise<readonly string[]>;
+  close(): Promise<void>;
+}

@@ -1,0 +1,8 @@
+export type { BoardVersion, StoredBoard, WriteCondition } from "./boards/BoardStore";
+export { idsFromName } from "./boards/idsFromName";
+export { isBoardId } from "./boards/isBoardId";
+export type { Change } from "./Changes";
+export { NewerDatabaseError } from "./database/migrate";
+export { openShop } from "./openShop";
+export type { Shop } from "./Shop";
+export { StoreUnavailableError } from "./StoreUnavailableError";
