@@ -15,10 +15,22 @@ function planOf(file: unknown) {
   return planBuild(read.board);
 }
 
+/** Steps, findings and names enough to fill five pages, if they are let. */
+function twelveFootSwallow() {
+  const file = JSON.parse(DEMO_BOARDS.find(({ id }) => id === "nine-two-long")?.text ?? "");
+  const stations = Array.from(file.survey.stations, (station) => {
+    const { fromTail, ...rest } = Object(station);
+    return fromTail === undefined ? rest : { fromTail: fromTail === "55 in" ? "72 in" : fromTail, ...rest };
+  });
+  const tail = { kind: "swallow", width: "7 in", depth: "4 in" };
+  return { ...file, name: LONG_NAME, survey: { ...file.survey, length: "12'", tail, stations } };
+}
+
 /** Beside the boards of the templates: a long name, one that was only measured, one that a blocker stops. */
 export const SHEET_BOARDS: readonly PaperBoard[] = [
   ...PAPER_BOARDS,
   { id: "long-name", plan: planOf({ ...demo, name: LONG_NAME }) },
+  { id: "twelve-foot-swallow", plan: planOf(twelveFootSwallow()) },
   { id: "only-measured", plan: planOf({ format: demo.format, name: "Only measured", survey: demo.survey }) },
   { id: "stopped", plan: stoppedPlan() },
 ];

@@ -50,6 +50,9 @@ export const JOBSHEET: Readonly<Record<string, string>> = {
   "No load on it for {1}, or as the resin's sheet asks; then pull it straight up with the weight of {2}.":
     "{1} nicht belasten, oder wie das Datenblatt des Harzes sagt; dann mit dem Gewicht von {2} gerade nach oben ziehen.",
 
+  "Four pages hold the warnings only: the notes stand in the plan's text.":
+    "Vier Seiten fassen nur die Warnungen: die Hinweise stehen im Text des Plans.",
+
   "Fins: marking-out": "Finnen: Anriss",
   "The tail with the fins' marks.": "Das Tail mit den Finnenmarken.",
   fin: "Finne",

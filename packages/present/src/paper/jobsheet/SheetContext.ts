@@ -17,6 +17,8 @@ export interface SheetContext {
   readonly drawn: number;
   /** Times run on from line to line, and lines stand closer, where that saves a page. */
   readonly runsOn: boolean;
+  /** Findings that are no warning are left out where that saves a page. */
+  readonly notes: boolean;
   /** Of the notes and cautions, em in millimetres. */
   readonly noteMm: number;
 }

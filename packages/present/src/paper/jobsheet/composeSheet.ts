@@ -8,6 +8,7 @@ import type { JobSheetRequest } from "./JobSheetRequest";
 import { Ledger } from "./Ledger";
 import { MARGIN_MM, NOTE } from "./look";
 import { FOOT_MM, HEAD_MM, pageEdgeBlocks } from "./pageEdge";
+import { notePiece } from "./pieces/notePiece";
 import { titlePiece } from "./pieces/titlePiece";
 import type { SheetContext, SheetPart } from "./SheetContext";
 import { finsPart } from "./sections/finsPart";
@@ -45,6 +46,7 @@ export function composeSheet(request: JobSheetRequest, type: Typesetter): Compos
       noteMm: NOTE.sizeMm,
       drawn: wish.drawn,
       runsOn: wish.runsOn,
+      notes: wish.notes,
     };
     return { ledger, pages: fillPages(sheetParts(request, context, wish), paper, wish) };
   });
@@ -63,19 +65,24 @@ interface Wish {
   readonly withProfile: boolean;
   readonly drawn: number;
   readonly runsOn: boolean;
+  /** Findings that are no warning stand on the Sheet, too. */
+  readonly notes: boolean;
   /** Parts that may start a page of their own do. */
   readonly apart: boolean;
 }
 
 /** The roomier first. */
 const TRIES: readonly Wish[] = [
-  { withProfile: true, drawn: 1, apart: true, runsOn: false },
-  { withProfile: true, drawn: 1, apart: false, runsOn: false },
-  { withProfile: true, drawn: 0.86, apart: false, runsOn: false },
-  { withProfile: false, drawn: 1, apart: false, runsOn: false },
-  { withProfile: false, drawn: 0.86, apart: false, runsOn: false },
-  { withProfile: false, drawn: 0.86, apart: false, runsOn: true },
-  { withProfile: false, drawn: 0.76, apart: false, runsOn: true },
+  { withProfile: true, drawn: 1, apart: true, runsOn: false, notes: true },
+  { withProfile: true, drawn: 1, apart: false, runsOn: false, notes: true },
+  { withProfile: true, drawn: 0.86, apart: false, runsOn: false, notes: true },
+  { withProfile: false, drawn: 1, apart: false, runsOn: false, notes: true },
+  { withProfile: false, drawn: 0.86, apart: false, runsOn: false, notes: true },
+  { withProfile: false, drawn: 0.86, apart: false, runsOn: true, notes: true },
+  { withProfile: false, drawn: 0.76, apart: false, runsOn: true, notes: true },
+  { withProfile: false, drawn: 0.86, apart: false, runsOn: true, notes: false },
+  { withProfile: false, drawn: 0.76, apart: false, runsOn: true, notes: false },
+  { withProfile: false, drawn: 0.66, apart: false, runsOn: true, notes: false },
 ];
 
 interface Tried {
@@ -83,15 +90,16 @@ interface Tried {
   readonly pages: ReadonlyArray<readonly PaperBlock[]>;
 }
 
-/** The first that four pages bear, or else the last. */
+/** The first that four pages bear; where none does, the roomiest of those with the fewest pages. */
 function chooseTry(tries: ReadonlyArray<() => Tried>): Tried {
-  let tried: Tried | undefined;
+  let least: Tried | undefined;
   for (const make of tries) {
-    tried = make();
+    const tried = make();
     if (tried.pages.length <= PAGES_AT_MOST) return tried;
+    if (least === undefined || tried.pages.length < least.pages.length) least = tried;
   }
-  if (tried === undefined) throw new RangeError("there is no way to lay out the Sheet");
-  return tried;
+  if (least === undefined) throw new RangeError("there is no way to lay out the Sheet");
+  return least;
 }
 
 /** What a page's parts have to themselves; the first has no head, because its title says whose board it is. */
@@ -136,7 +144,7 @@ function sheetParts(
     context,
   );
   return [
-    { startsPage: true, pieces: [title, ...stopPieces(context)] },
+    { startsPage: true, pieces: [title, ...stopPieces(context), ...leftOutPieces(context)] },
     measurePart(context, withProfile),
     weightPart(context),
     finsPart(context),
@@ -144,6 +152,14 @@ function sheetParts(
     mixPart(context),
     stepsPart(context),
   ];
+}
+
+/** Nobody should take a Sheet without notes for a board without them. */
+function leftOutPieces(context: SheetContext): readonly FlowPiece[] {
+  const { notes, t } = context;
+  return notes
+    ? []
+    : [notePiece(t`Four pages hold the warnings only: the notes stand in the plan's text.`, context)];
 }
 
 function groupByPage(parts: readonly SheetPart[]): ReadonlyArray<readonly FlowPiece[]> {
