@@ -1,7 +1,8 @@
 import { FOAM_EXAMPLES, FOAM_KINDS, type Foam, type FoamKind } from "../constants/foams";
 import { listNearest } from "../foundation/findNearest";
+import { formatDecimal } from "../foundation/formatDecimal";
 import { type Phrase, say } from "../foundation/phrase";
-import { arealMass, density } from "../foundation/quantity";
+import { arealMass } from "../foundation/quantity";
 import { quoteText } from "../foundation/quoteText";
 import { finding, type Stage } from "../foundation/stage";
 import { KG_M3_PER_POUND_FT3 } from "../foundation/units";
@@ -58,5 +59,5 @@ function sayPounds(id: string): Phrase | null {
   const { leastKgM3, mostKgM3 } = FOAM_KINDS[kind as FoamKind].sold;
   const readKgM3 = Number(number) * KG_M3_PER_POUND_FT3;
   if (Number(number) >= leastKgM3 || readKgM3 < leastKgM3 || readKgM3 > mostKgM3) return null;
-  return say`${quoteText(id)} is too light in kg/m³; if that was pounds for each cubic foot it is ${density(readKgM3)}: write the number in kg/m³`;
+  return say`${quoteText(id)} is too light in kg/m³; if that was pounds for each cubic foot, write ${`${kind}-${formatDecimal(readKgM3, 0)}`}`;
 }

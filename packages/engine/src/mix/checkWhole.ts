@@ -1,4 +1,5 @@
 import { STYRENE, STYRENE_LIMITS } from "../constants/styrene";
+import { TINT_MOST_SHARE } from "../constants/tint";
 import { say } from "../foundation/phrase";
 import { duration, flow, fraction, mass, temperature } from "../foundation/quantity";
 import { type Finding, finding } from "../foundation/stage";
@@ -10,7 +11,13 @@ const TOLD_LIMIT = "us-niosh";
 
 /** What is told once for a board and not for each coat: heat of a cup left standing, vapour, colour, the end of a list of temperatures. */
 export function checkWhole(coats: readonly MixCoatPlan[], air: ShopAir): Finding[] {
-  return [...checkHeat(coats), ...checkVapour(coats), ...checkColour(coats), ...checkListEnd(coats, air)];
+  return [
+    ...checkHeat(coats),
+    ...checkVapour(coats),
+    ...checkColour(coats),
+    ...checkTintMost(coats),
+    ...checkListEnd(coats, air),
+  ];
 }
 
 function checkHeat(coats: readonly MixCoatPlan[]): Finding[] {
@@ -41,6 +48,18 @@ function checkColour(coats: readonly MixCoatPlan[]): Finding[] {
     if (masterBatch === null || cups.length < 2) return [];
     const says = say`${id} is coloured: stir ${mass(masterBatch.tintMassKg)} of tint into ${mass(masterBatch.baseMassKg)} of resin as one master batch, weigh the ${cups.length} cups from it, and only then dose each cup; coloured cup by cup they never match`;
     return [finding("note", "mix.master-batch", `mix.coats[${id}].masterBatch`, says)];
+  });
+}
+
+function checkTintMost(coats: readonly MixCoatPlan[]): Finding[] {
+  const most = TINT_MOST_SHARE.value;
+  return coats.flatMap(({ id, masterBatch }) => {
+    if (masterBatch === null) return [];
+    const share = masterBatch.tintMassKg / masterBatch.baseMassKg;
+    // A share of just the limit comes back from its masses a last digit above it.
+    if (share <= most * (1 + 1e-9)) return [];
+    const says = say`${id} takes ${fraction(share)} of tint over its resin; above about ${fraction(most)} (common practice) the cure slows and stays soft: the most that the sheets of tint and resin allow goes before this, and a test cup before the board`;
+    return [finding("warning", "mix.much-tint", `mix.coats[${id}].masterBatch`, says)];
   });
 }
 

@@ -81,8 +81,8 @@ export const GLASS: Readonly<Record<string, string>> = {
   "not all of the plug's size was given": "die Größe des Plugs ist nicht ganz angegeben",
   "a box or plug needs a length, width and depth above nought":
     "Kasten oder Plug brauchen Länge, Breite und Tiefe größer als null",
-  "{1} is too light in kg/m³; if that was pounds for each cubic foot it is {2}: write the number in kg/m³":
-    "{1} ist in kg/m³ zu leicht; in Pfund je Kubikfuß wären das {2}: die Zahl in kg/m³ schreiben",
+  "{1} is too light in kg/m³; if that was pounds for each cubic foot, write {2}":
+    "{1} ist in kg/m³ zu leicht; falls Pfund je Kubikfuß gemeint waren, {2} schreiben",
   "{1} ({2} to {3})": "{1} ({2} bis {3})",
   "say where the patch lies: fromTail and to, or over: tail, deck, nose, fins or strip":
     "angeben, wo der Patch liegt: fromTail und to, oder over: tail, deck, nose, fins oder strip",
@@ -127,4 +127,6 @@ export const GLASS: Readonly<Record<string, string>> = {
   "Skin by zone": "Haut nach Zonen",
   "Lighter or stronger": "Leichter oder fester",
   "Where the resin goes": "Wo das Harz bleibt",
+  "{1} takes {2} of tint over its resin; above about {3} (common practice) the cure slows and stays soft: the most that the sheets of tint and resin allow goes before this, and a test cup before the board":
+    "{1} bekommt {2} Farbe auf sein Harz; über etwa {3} (übliche Praxis) härtet es langsamer und bleibt weich: vor diesem Wert gilt das Höchste, was die Datenblätter von Farbe und Harz erlauben, und ein Probebecher kommt vor dem Board",
 };
