@@ -1,16 +1,14 @@
 import { assemblePlan } from "./assemblePlan";
 import type { Board } from "./Board";
-import { buildCalendar } from "./calendar/buildCalendar";
 import { buildCost } from "./cost/buildCost";
 import { buildCutplan } from "./cutplan/buildCutplan";
 import { buildFinset } from "./finset/buildFinset";
 import { buildLayup } from "./layup/buildLayup";
-import { buildMix } from "./mix/buildMix";
 import type { Plan } from "./Plan";
+import { planDays } from "./planDays";
 import { buildLadder } from "./sanding/buildLadder";
 import { buildSanding } from "./sanding/buildSanding";
 import { buildShape } from "./shape/buildShape";
-import { buildSteps } from "./steps/buildSteps";
 import { buildWater } from "./steps/buildWater";
 import { buildSurvey } from "./survey/buildSurvey";
 import { buildWeight } from "./weight/buildWeight";
@@ -28,14 +26,13 @@ export function planBuild(board: Board): Plan {
   const finset = buildFinset(board.fins, shape.value);
   const planned = buildLayup(board, shape.value);
   const cutplan = buildCutplan(board, planned.value);
-  const mix = buildMix(board, planned.value, shape.value?.plan.outline);
   const byWeight = compareByWeight(board, shape.value);
   const weight = buildWeight(board, shape.value, planned.value);
   const ladder = buildLadder(board, planned.value);
-  const steps = buildSteps(board, {
+  const { mix, steps, calendar } = planDays(board, {
+    shape: shape.value?.plan ?? null,
     finset: finset.value,
     layup: planned.value,
-    mix: mix.value,
     ladder: ladder.value,
   });
   const weighins = buildWeighins(board, { layup: planned.value, weight: weight.value, steps: steps.value });
@@ -47,7 +44,6 @@ export function planBuild(board: Board): Plan {
     weighed: weighins.value?.zones.map(({ id }) => id) ?? [],
   });
   const cost = buildCost(board, { layup: planned.value, mix: mix.value, cutplan: cutplan.value });
-  const calendar = buildCalendar(board, { steps: steps.value, layup: planned.value, mix: mix.value });
   const water = buildWater(board, steps.value, calendar.value);
   return assemblePlan(board, {
     survey,

@@ -1,6 +1,6 @@
 import { dot, gamma, type Matrix, matrix, multiply, pinv, subtract, transpose } from "mathjs";
 import { describe, expect, it } from "vitest";
-import { POLYESTER } from "../src/constants/resins";
+import { EPOXY, POLYESTER } from "../src/constants/resins";
 import { STUDENT_T_95 } from "../src/constants/studentT";
 import { dayNightPieces, readingPieces } from "../src/mix/airPieces";
 import { buildCureCurve } from "../src/mix/buildCureCurve";
@@ -8,6 +8,7 @@ import { buildMix } from "../src/mix/buildMix";
 import { computeActivationEnergy } from "../src/mix/computeActivationEnergy";
 import { computeDewPointK } from "../src/mix/computeDewPointK";
 import { fitPeroxideGel, type GelPoints } from "../src/mix/fitPeroxideGel";
+import { fitTwoPartGel } from "../src/mix/fitTwoPartGel";
 import type { ClockPlan } from "../src/mix/MixPlan";
 import { kelvin, makeLayup } from "./fixtures/mixLayup";
 import cure from "./reference/mix/cure.json";
@@ -159,11 +160,20 @@ describe("the fit", () => {
   });
 
   it("marks what lies more than 5 K or half the dose range beyond the points", () => {
-    expect(sheet.isFar(cup(kelvin(24.9), 0.02))).toBe(false);
-    expect(sheet.isFar(cup(kelvin(25.1), 0.02))).toBe(true);
-    expect(sheet.isFar(cup(kelvin(9.9), 0.02))).toBe(true);
-    expect(sheet.isFar(cup(kelvin(20), 0.0249))).toBe(false);
-    expect(sheet.isFar(cup(kelvin(20), 0.0251))).toBe(true);
+    expect(sheet.farIn(cup(kelvin(24.9), 0.02))).toBeNull();
+    expect(sheet.farIn(cup(kelvin(25.1), 0.02))).toBe("temperature");
+    expect(sheet.farIn(cup(kelvin(9.9), 0.02))).toBe("temperature");
+    expect(sheet.farIn(cup(kelvin(20), 0.0249))).toBeNull();
+    expect(sheet.farIn(cup(kelvin(20), 0.0251))).toBe("dose");
+  });
+
+  it("marks a two-part cup of more than three times its pot life's mass, or less than a third", () => {
+    const model = fitTwoPartGel(EPOXY);
+    const { massKg, temperatureK } = EPOXY.potLife;
+    const far = (times: number) =>
+      model.farIn({ dose: EPOXY.ratio.value, temperatureK, massKg: times * massKg });
+    expect([0.34, 1, 2.9].map(far)).toEqual([null, null, null]);
+    expect([0.32, 3.26].map(far)).toEqual(["mass", "mass"]);
   });
 
   it("uses Student's t as its distribution gives it", () => {

@@ -24,7 +24,7 @@ const entry = z.object({
   latestStartAt: time,
   slackS: z.number().nullable(),
   because: z.object({
-    cause: z.enum(["start", "need", "hours", "hands", "stand", "window", "unknown"]),
+    cause: z.enum(["start", "need", "hours", "hands", "stand", "window", "warmth", "unknown"]),
     step: z.string().nullable(),
   }),
   sittings: z.array(z.object({ startsAt: z.string(), endsAt: z.string() })),

@@ -1,10 +1,10 @@
 import type { Film, HandsOn } from "./Film";
 
 /**
- * What decided when a step begins: the start, a need, the hours' beginning, hands or stands that were taken, or a window
- * that would else have fallen out of the hours.
+ * What decided when a step begins: the start, a need, the hours' beginning, hands or stands that were taken, a window
+ * that would else have fallen out of the hours, or air too cold for the coat.
  */
-export type Cause = "start" | "need" | "hours" | "hands" | "stand" | "window";
+export type Cause = "start" | "need" | "hours" | "hands" | "stand" | "window" | "warmth";
 
 /** One step in the calendar; passed seconds. */
 export interface Placed extends HandsOn {

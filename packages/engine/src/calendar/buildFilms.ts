@@ -3,12 +3,14 @@ import type { Sourced } from "../constants/Sourced";
 import type { LayupPlan } from "../layup/LayupPlan";
 import { listResins } from "../materials/listResins";
 import type { MaterialsInput } from "../materials/MaterialsInput";
+import type { AirPiece } from "../mix/AirPiece";
 import type { MixCoatPlan, MixPlan } from "../mix/MixPlan";
 import { makeResinCure, type ResinCure } from "../mix/ResinCure";
 import type { ShopAir } from "../mix/ShopAir";
 import type { CalendarTask } from "./CalendarTask";
 import { type Coat, computeFilm, computeFilmBands, computeGels, filmOfClock } from "./computeFilm";
 import type { Film, HandsOn, Moment } from "./Film";
+import { listWarm, warmFromS } from "./warmTimes";
 
 /** One board's films. */
 export interface Films {
@@ -16,6 +18,11 @@ export interface Films {
   readonly at: (task: CalendarTask, laid: HandsOn) => Film | null;
   /** The same with its bands, which take longer to reckon. */
   readonly withBands: (task: CalendarTask, laid: HandsOn) => Film | null;
+  /**
+   * From when, not before `atS`, the air is warm enough for a step's coat to go on; null where it never is, as far as the air
+   * is known.
+   */
+  readonly warmFromS: (task: CalendarTask, atS: number) => number | null;
   /** As its cups and fingertip tests stand in the record; null where its cups are not recorded. */
   readonly asRecorded: (task: CalendarTask) => Film | null;
 }
@@ -54,13 +61,17 @@ export function buildFilms({ mix, layup, materials, air, parse }: FilmsBasis): F
     const now =
       mixed === undefined || layer === undefined || cure === undefined
         ? null
-        : knowCoat(mixed, cure, task.coat === null ? "repair" : layer.kind);
+        : knowCoat(mixed, { cure, pieces: air.pieces }, task.coat === null ? "repair" : layer.kind);
     known.set(key, now);
     return now;
   };
   return {
     at: (task, laid) => find(task)?.at(laid) ?? null,
     withBands: (task, laid) => find(task)?.withBands(laid) ?? null,
+    warmFromS: (task, atS) => {
+      const coat = find(task);
+      return coat === null ? atS : coat.warmFromS(atS);
+    },
     asRecorded: (task) => {
       const mixed = mix.coats.find(({ id }) => id === task.coat);
       const startS = mixed?.startedAt == null ? null : parse(mixed.startedAt);
@@ -73,18 +84,26 @@ export function buildFilms({ mix, layup, materials, air, parse }: FilmsBasis): F
 interface Known {
   readonly at: (laid: HandsOn) => Film;
   readonly withBands: (laid: HandsOn) => Film;
+  readonly warmFromS: (atS: number) => number | null;
 }
 
-function knowCoat(mixed: MixCoatPlan, cure: ResinCure, kind: Coat["kind"]): Known | null {
+function knowCoat(
+  mixed: MixCoatPlan,
+  { cure, pieces }: { readonly cure: ResinCure; readonly pieces: readonly AirPiece[] },
+  kind: Coat["kind"],
+): Known | null {
   const { resin, model, curve } = cure;
-  if (resin.kind === "sunlight") return { at: setByLight, withBands: setByLight };
+  if (resin.kind === "sunlight") return { at: setByLight, withBands: setByLight, warmFromS: (atS) => atS };
   if (model === null || curve === null || mixed.hardenerRatio === null) return null;
   const firstCupEarlierS = kind === "repair" ? 0 : (mixed.cups.at(-1)?.mixAtS ?? 0);
   const coat: Coat = { kind, resin, model, curve, dose: mixed.hardenerRatio, firstCupEarlierS };
   const gels = computeGels(coat);
+  const knownUntilS = pieces.at(-1)?.toS ?? 0;
+  const warm = listWarm(pieces, resin.leastCureTemperatureK.value);
   return {
     at: (laid) => computeFilm(coat, gels, laid),
     withBands: (laid) => computeFilmBands(coat, laid),
+    warmFromS: (atS) => (atS < knownUntilS ? warmFromS(warm, atS) : atS),
   };
 }
 

@@ -2,9 +2,12 @@ import { type Phrase, say } from "../foundation/phrase";
 import { duration } from "../foundation/quantity";
 import { type Finding, finding } from "../foundation/stage";
 import type { Job } from "./Bench";
+import type { Films } from "./buildFilms";
+import type { CalendarTask } from "./CalendarTask";
 import { computeOpening } from "./computeOpening";
 import type { Placed } from "./Placed";
 import type { ShopTime } from "./ShopTime";
+import type { WorkHours } from "./workHours";
 
 /** What the builder must know of the days: windows that fall out of the hours, and where the calendar ends. */
 export function checkCalendar(job: Job, time: ShopTime): Finding[] {
@@ -12,7 +15,7 @@ export function checkCalendar(job: Job, time: ShopTime): Finding[] {
     ...checkWindow(job, placed, time),
     ...checkTape(placed, time),
   ]);
-  return [...late, ...checkUnplaced(job)];
+  return [...late, ...checkUnplaced(job, time)];
 }
 
 function checkWindow(job: Job, placed: Placed, { format }: ShopTime): Finding[] {
@@ -44,15 +47,33 @@ function checkTape({ id, tape, film }: Placed, { format }: ShopTime): Finding[] 
 }
 
 /** The first that could not be placed, and how many wait for it. */
-function checkUnplaced(job: Job): Finding[] {
+function checkUnplaced(job: Job, { hours }: ShopTime): Finding[] {
   const out = job.tasks.filter(({ id }) => !job.placed.has(id));
   const first = out[0];
   if (first === undefined) return [];
-  const isTooLong =
-    first.needs.every(({ step }) => job.placed.has(step)) && computeOpening(job, first) !== null;
+  const opening = first.needs.every(({ step }) => job.placed.has(step)) ? computeOpening(job, first) : null;
+  const isTooLong = opening !== null && hasWarmHour(job.films, first, { hours, fromS: opening.opensS });
+  if (opening !== null && !isTooLong) {
+    const says = say`from ${first.id} on no days are planned: as far as the shop's air is known, no working hour is warm enough for its resin; warm the shop, or list the days that follow`;
+    return [finding("warning", "calendar.too-cold", `calendar[${first.id}]`, says)];
+  }
   const says = isTooLong
     ? say`${first.id} takes ${duration(first.handsOnS)} in one go, and no day has hours for it: from there on no days are planned`
     : say`from ${first.id} on no days are planned: how far the coat before it has come is not known`;
   const code = isTooLong ? "calendar.hours-short" : "calendar.unknown";
   return [finding("warning", code, `calendar[${first.id}]`, says)];
+}
+
+/** Whether any working hour is warm enough for a coat to go on; work that is no coat waits for no warmth. */
+function hasWarmHour(
+  films: Films,
+  task: CalendarTask,
+  { hours, fromS }: { readonly hours: WorkHours; readonly fromS: number },
+): boolean {
+  if (task.cures === null) return true;
+  for (let day = hours.dayAt(fromS); ; day = hours.dayAt(day.toS)) {
+    const warmS = films.warmFromS(task, Math.max(day.fromS, fromS));
+    if (warmS === null) return false;
+    if (warmS < day.toS) return true;
+  }
 }

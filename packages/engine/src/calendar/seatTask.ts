@@ -15,19 +15,26 @@ interface Wanted extends Opening {
 /**
  * The first free hands on a free pair of stands. A coat is laid and laps are cut in one go, and other work of up to two
  * hours where some day is long enough; longer work may be laid down overnight.
- * @returns null where no day is long enough
+ * @returns null where no day is long enough, or none warm enough for a coat to go on
  */
 export function seatTask(shop: Shop, job: Job, task: CalendarTask, wanted: Wanted): Placed | null {
   const lengthS = task.handsOnS + wanted.sandFirstS;
   const mustInOneGo = task.cures !== null || task.needs.some(({ until }) => until === "trim");
   const isInOneGo = mustInOneGo || lengthS <= CALENDAR.oneGoS.value;
   let fromS = wanted.fromS;
-  let wasTaken = false;
+  let [wasTaken, wasCold] = [false, false];
   for (;;) {
     const gap = isInOneGo ? findWholeGap(shop, fromS, lengthS) : null;
     if (mustInOneGo && gap === null) return null;
     const sittings = gap === null ? findSittings(shop, fromS, lengthS) : [gap];
     const [beginS, endS] = [sittings[0]!.beginS, sittings.at(-1)!.endS];
+    const warmS = task.cures === null ? beginS : job.films.warmFromS(task, beginS + wanted.sandFirstS);
+    if (warmS === null) return null;
+    if (warmS > beginS + wanted.sandFirstS) {
+      wasCold = true;
+      fromS = Math.max(warmS - wanted.sandFirstS, fromS + 1);
+      continue;
+    }
     const placed: Placed = {
       id: task.id,
       beginS,
@@ -42,7 +49,7 @@ export function seatTask(shop: Shop, job: Job, task: CalendarTask, wanted: Wante
       closesS: wanted.closesS,
       isLate: wanted.closesS !== null && beginS > wanted.closesS,
       sandFirstS: wanted.sandFirstS,
-      cause: wasTaken ? "stand" : causeOf(shop, wanted, beginS),
+      cause: wasCold ? "warmth" : wasTaken ? "stand" : causeOf(shop, wanted, beginS),
       tape: null,
     };
     const takenS = standTakenUntilS(shop, listHoldings(job.number, placed));

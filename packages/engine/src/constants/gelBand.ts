@@ -21,7 +21,12 @@ export const GEL_BAND = {
   /** Beyond the points by more than this, a gel time is marked as carried too far. */
   farTemperatureK: { value: 5, source: "convention" },
   farDoseShare: { value: 0.5, source: "convention" },
+  /** A cup of so many times a pot life's mass, or so small a part of it, keeps its heat otherwise. */
+  farMassRatio: { value: 3, source: "convention" },
 } as const satisfies Record<string, Sourced>;
+
+/** Peroxide over resin by mass that no sheet allows, whatever its own range. */
+export const NEVER_ABOVE_DOSE: Sourced = { value: 0.04, source: "peroxide-sheets" };
 
 /** What a sheet times for its gel table. */
 export const GEL_TABLE_CUP_KG: Sourced = { value: 0.1, source: "polyester-memory" };

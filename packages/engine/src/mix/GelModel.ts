@@ -7,6 +7,8 @@ export interface CupState {
   readonly massKg: number;
 }
 
+export type FarIn = "temperature" | "dose" | "mass";
+
 /** How long one resin's cup stays open, with the band about it. */
 export interface GelModel {
   /** Dose exponent n; nought for a fixed ratio. */
@@ -17,8 +19,8 @@ export interface GelModel {
   gelS(cup: CupState): number;
   /** Half of the 90 % band in ln(time): the cup gels between gelS e^-h and gelS e^h. */
   logHalfBand(cup: CupState): number;
-  /** Whether this is further from the points than a fit may be carried without a word. */
-  isFar(cup: CupState): boolean;
+  /** In what this is further from the points than a fit may be carried without a word; null where it is near. */
+  farIn(cup: CupState): FarIn | null;
 }
 
 /** The early end of the band. */

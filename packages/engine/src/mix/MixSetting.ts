@@ -11,6 +11,8 @@ export interface MixSetting {
   readonly dropsPerM3: number | null;
   /** The record as it stands. */
   readonly record: readonly MixEntry[];
+  /** When each coat goes on, as wall times of the calendar; none while no days are planned. */
+  readonly hours: ReadonlyMap<string, string>;
   /** From the tail on; none where the shape is not known. */
   readonly outline: OutlinePoints;
 }

@@ -6,7 +6,7 @@ import { assume } from "../sources/assume";
 import { computeDewPointK } from "./computeDewPointK";
 import { crewOf } from "./crewOf";
 import { readAirCurve } from "./readAirCurve";
-import type { ShopAir } from "./ShopAir";
+import type { AirCurve, ShopAir } from "./ShopAir";
 import type { ShopInput } from "./ShopInput";
 
 /** What the mixing needs of the shop; whatever is not given is taken and told. */
@@ -18,19 +18,20 @@ export function buildShopAir(shop: ShopInput): Stage<ShopAir> {
   const { workingK } = curve.value;
   const value: ShopAir = {
     ...curve.value,
-    resinK: shop.resinTemperatureK ?? workingK,
+    resinK: shop.resinTemperatureK ?? null,
     humidity: shop.humidity ?? null,
     dewPointK: shop.humidity === undefined ? null : computeDewPointK(workingK, shop.humidity),
     crew: crewOf(shop),
   };
-  return { value, findings, assumptions: [...curve.assumptions, ...listTaken(shop, workingK)] };
+  return { value, findings, assumptions: [...curve.assumptions, ...listTaken(shop, curve.value)] };
 }
 
-function listTaken(shop: ShopInput, workingK: number): Assumption[] {
+function listTaken(shop: ShopInput, { workingK, endsSoon }: AirCurve): Assumption[] {
   const taken: Assumption[] = [];
   if (shop.resinTemperatureK === undefined) {
+    const value = endsSoon ? say`as warm as the air when its coat goes on` : say`${temperature(workingK)}`;
     const why = "no resin temperature is given; the resin is taken to have stood in the shop";
-    taken.push(assume("shop.resinTemperature", say`${temperature(workingK)}`, why, "convention"));
+    taken.push(assume("shop.resinTemperature", value, why, "convention"));
   }
   if (shop.people === undefined) {
     const why = "nobody says how many hands there are; one pair is the careful choice";

@@ -5,8 +5,8 @@ import { listPhrases } from "../foundation/listPhrases";
 import { type Phrase, say } from "../foundation/phrase";
 import { duration, fraction, temperature } from "../foundation/quantity";
 import { type Finding, finding } from "../foundation/stage";
+import type { BuiltCoat } from "./buildMixCoat";
 import { firstColdS } from "./firstColdS";
-import type { MixCoatPlan } from "./MixPlan";
 import type { ShopAir } from "./ShopAir";
 
 const PATH = "shop.temperature";
@@ -44,17 +44,21 @@ function checkWarming(air: ShopAir): Finding[] {
   return [];
 }
 
-/** Coats of one resin, judged together: a shop too cold, a night that stops the cure, points that are far away. */
-export function checkResinInShop(resin: Resin, coats: readonly MixCoatPlan[], air: ShopAir): Finding[] {
+/** Coats of one resin, judged together: a shop too cold, a night that stops the cure, what the resin itself asks for. */
+export function checkResinInShop(resin: Resin, built: readonly BuiltCoat[], air: ShopAir): Finding[] {
   const least = resin.leastCureTemperatureK.value;
   if (resin.kind === "sunlight") return checkSunlight(resin);
-  if (air.workingK < least) {
-    const says = say`${resin.name} does not cure below ${temperature(least)}, and the shop is at ${temperature(air.workingK)}: nothing is credited and no dose is given; warm shop, blank and resin, or choose another resin`;
+  const cold = built.find(({ value }) => value.temperatureK < least)?.value;
+  if (cold !== undefined) {
+    const warmest = air.endsSoon
+      ? say`no working hour of the list is warmer than ${temperature(cold.temperatureK)}`
+      : say`the shop is at ${temperature(cold.temperatureK)}`;
+    const says = say`${resin.name} does not cure below ${temperature(least)}, and ${warmest}: nothing is credited and no dose is given; warm shop, blank and resin, or choose another resin`;
     return [finding("blocker", "mix.too-cold", PATH, says)];
   }
   return [
     ...checkColdResin(resin, air),
-    ...checkNight(resin, coats, air),
+    ...checkNight(resin, built, air),
     ...(resin.kind === "two-part" ? checkBlush(resin, air) : checkPromoter(resin)),
   ];
 }
@@ -81,27 +85,30 @@ function checkSunlight(resin: Resin): Finding[] {
 
 function checkColdResin(resin: Resin, air: ShopAir): Finding[] {
   const least = resin.leastCureTemperatureK.value;
-  if (air.resinK >= least) return [];
+  if (air.resinK === null || air.resinK >= least) return [];
   const says = say`the ${resin.name} itself is at ${temperature(air.resinK)}: warm it in a water bath to ${temperature(air.workingK)} before the hardener goes in, never over a flame`;
   return [finding("warning", "mix.cold-resin", "shop.resinTemperature", says)];
 }
 
-function checkNight(resin: Resin, coats: readonly MixCoatPlan[], air: ShopAir): Finding[] {
+function checkNight(resin: Resin, built: readonly BuiltCoat[], air: ShopAir): Finding[] {
   const least = resin.leastCureTemperatureK.value;
-  const stalled = coats.filter((coat) => {
-    if (coat.clock === null) return false;
-    const coldS = firstColdS(air.pieces, least, coat.cups.at(-1)?.mixAtS ?? 0);
-    const setS = coat.clock.trimFromHighS ?? coat.clock.flipHighS;
+  const stalled = built.filter(({ value: { clock, cups }, beginS }) => {
+    if (clock === null) return false;
+    const coldS = firstColdS(air.pieces, least, beginS + (cups.at(-1)?.mixAtS ?? 0));
+    const setS = clock.trimFromHighS ?? clock.flipHighS;
     return coldS !== null && (setS === null || setS > coldS);
   });
-  const coldS = firstColdS(air.pieces, least, 0);
-  if (coldS === null) return [];
-  const falls: Phrase = say`${duration(coldS)} after the start of work the shop falls below ${temperature(least)}, where ${resin.name} stands still`;
+  const first = stalled[0] ?? built[0];
+  const coldS = first === undefined ? null : firstColdS(air.pieces, least, first.beginS);
+  if (first === undefined || coldS === null) return [];
+  const falls: Phrase = air.endsSoon
+    ? say`${duration(coldS)} after ${first.value.id} goes on the shop falls below ${temperature(least)}, where ${resin.name} stands still`
+    : say`${duration(coldS)} after the start of work the shop falls below ${temperature(least)}, where ${resin.name} stands still`;
   if (stalled.length === 0) {
     return [finding("note", "mix.cold-night", PATH, say`${falls}; nothing is credited until it warms again`)];
   }
   const which = listPhrases(
-    stalled.map((coat) => say`${coat.id}`),
+    stalled.map(({ value }) => say`${value.id}`),
     "comma",
   );
   const says = say`${falls}: ${which} may not have set by then; heat on, or an earlier start, or it stays soft until it warms`;

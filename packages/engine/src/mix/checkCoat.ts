@@ -1,6 +1,6 @@
-import { GEL_BAND } from "../constants/gelBand";
+import { GEL_BAND, NEVER_ABOVE_DOSE } from "../constants/gelBand";
 import { MOST_IN_CUP_KG } from "../constants/workTimes";
-import { say } from "../foundation/phrase";
+import { type Phrase, say } from "../foundation/phrase";
 import { duration, fraction, mass } from "../foundation/quantity";
 import { type Finding, finding } from "../foundation/stage";
 import type { CupTask } from "./computeCupSplit";
@@ -52,14 +52,30 @@ function checkTrimWindow(coat: MixCoatPlan): Finding[] {
 
 function checkUsedDose({ resin }: CupTask, coat: MixCoatPlan, start: FilmStart | null): Finding[] {
   if (start === null || resin.kind === "sunlight") return [];
+  const { dose } = start;
   const [least, most] =
     resin.kind === "peroxide" ? [resin.dose.least, resin.dose.most] : [resin.ratio.value, resin.ratio.value];
-  if (
-    start.dose >= least * (1 - GEL_BAND.usedDoseShare.value) &&
-    start.dose <= most * (1 + GEL_BAND.usedDoseShare.value)
-  )
-    return [];
+  const isOver = dose > most * (1 + GEL_BAND.usedDoseShare.value);
+  if (!isOver && dose >= least * (1 - GEL_BAND.usedDoseShare.value)) return [];
   const range = least === most ? say`${fraction(least)}` : say`${fraction(least)} to ${fraction(most)}`;
-  const says = say`the cups of ${coat.id} held ${fraction(start.dose)} of hardener, and its sheet has ${range}: it may stay soft; test it with a fingertip and go by the sheet before the next coat`;
-  return [finding("warning", "mix.dose-used", `mix.coats[${coat.id}]`, says)];
+  const path = `mix.coats[${coat.id}]`;
+  if (resin.kind === "peroxide" && isOver) return [sayOverdose({ coat: coat.id, dose, range, path })];
+  const says = say`the cups of ${coat.id} held ${fraction(dose)} of hardener, and its sheet has ${range}: it may stay soft; test it with a fingertip and go by the sheet before the next coat`;
+  return [finding("warning", "mix.dose-used", path, says)];
+}
+
+/** Too much peroxide is a fire first: the cup runs away with its heat. Above what any sheet allows, nothing goes on until it is seen to. */
+function sayOverdose(used: {
+  readonly coat: string;
+  readonly dose: number;
+  readonly range: Phrase;
+  readonly path: string;
+}): Finding {
+  const { coat, dose, range, path } = used;
+  if (dose > NEVER_ABOVE_DOSE.value) {
+    const says = say`the cups of ${coat} held ${fraction(dose)} of peroxide, its sheet has ${range}, and no sheet allows more than ${fraction(NEVER_ABOVE_DOSE.value)}: it runs hot, can smoke and catch fire. Get cup, rags and what is left outdoors at once, thin in a flat pan away from anything that burns, and stay out of the smoke; put nothing over this coat before the resin's maker has said what it is still worth. Was the entry a slip, correct it`;
+    return finding("blocker", "mix.overdose", path, says);
+  }
+  const says = say`the cups of ${coat} held ${fraction(dose)} of peroxide, and its sheet has ${range}: it runs hot and gels early, and what stands in the cup can smoke and catch fire. Get the cup outdoors, poured thin into a flat pan, and watch it until it is cold; such a film can stay weak: test it before the next coat`;
+  return finding("warning", "mix.overdose", path, says);
 }

@@ -28,7 +28,7 @@ describe("the order of cups on the board", () => {
   });
 
   it("stands with every cup of a laminate, and with no batch that is poured at once", () => {
-    const { value } = buildMix({ shop }, makeLayup("polyester"), RECTANGLE);
+    const { value } = buildMix({ shop }, makeLayup("polyester"), { outline: RECTANGLE });
     for (const { id, cups } of value!.coats) {
       if (cups.length === 1) expect([cups[0]!.fromTailM, cups[0]!.toM]).toEqual([null, null]);
       else

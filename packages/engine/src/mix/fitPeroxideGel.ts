@@ -5,7 +5,7 @@ import type { Sourced } from "../constants/Sourced";
 import { STUDENT_T_95, studentT95 } from "../constants/studentT";
 import { combineLogHalves, LEAST_LOG_HALF, sdOf } from "./bands";
 import { fitLeastSquares, type LinearFit } from "./fitLeastSquares";
-import type { CupState, GelModel } from "./GelModel";
+import type { CupState, FarIn, GelModel } from "./GelModel";
 
 /** What the fit needs of a resin: its own points, and what its kind does where they are too few. */
 export type GelPoints = Pick<PeroxideResin, "gel" | "doseExponent" | "activationEnergyJMol">;
@@ -54,7 +54,7 @@ export function fitPeroxideGel(resin: GelPoints): GelModel | null {
         ]),
       );
     },
-    isFar: (cup) => isFarFrom(points, cup),
+    farIn: (cup) => farFrom(points, cup),
   };
 }
 
@@ -125,15 +125,16 @@ function fitLogHalf(fit: LinearFit, row: readonly number[]): number {
   return studentT95(fit.freedom) * Math.sqrt(fit.residualSumSquares / fit.freedom) * spread;
 }
 
-function isFarFrom(points: readonly GelPoint[], cup: CupState): boolean {
+function farFrom(points: readonly GelPoint[], cup: CupState): FarIn | null {
   const temperatures = points.map((point) => point.temperatureK);
   const doses = points.map((point) => point.dose);
   const [least, most] = [Math.min(...doses), Math.max(...doses)];
   const doseRoom = GEL_BAND.farDoseShare.value * (most - least);
-  return (
-    cup.temperatureK < Math.min(...temperatures) - GEL_BAND.farTemperatureK.value ||
-    cup.temperatureK > Math.max(...temperatures) + GEL_BAND.farTemperatureK.value ||
-    cup.dose < least - doseRoom ||
-    cup.dose > most + doseRoom
-  );
+  const room = GEL_BAND.farTemperatureK.value;
+  if (
+    cup.temperatureK < Math.min(...temperatures) - room ||
+    cup.temperatureK > Math.max(...temperatures) + room
+  )
+    return "temperature";
+  return cup.dose < least - doseRoom || cup.dose > most + doseRoom ? "dose" : null;
 }

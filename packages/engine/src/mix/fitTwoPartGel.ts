@@ -40,6 +40,12 @@ export function fitTwoPartGel(resin: TwoPartResin): GelModel {
             (GAS_CONSTANT.value * cup.temperatureK ** 2),
         ]),
       ),
-    isFar: (cup) => Math.abs(cup.temperatureK - potLife.temperatureK) > GEL_BAND.farTemperatureK.value,
+    farIn: (cup) => {
+      if (Math.abs(cup.temperatureK - potLife.temperatureK) > GEL_BAND.farTemperatureK.value)
+        return "temperature";
+      const far = GEL_BAND.farMassRatio.value;
+      const ratio = cup.massKg / potLife.massKg;
+      return ratio > far || ratio < 1 / far ? "mass" : null;
+    },
   };
 }

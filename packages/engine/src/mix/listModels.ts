@@ -4,12 +4,17 @@ import type { Assumption } from "../foundation/stage";
 import { assume } from "../sources/assume";
 import type { MixCoatPlan } from "./MixPlan";
 import type { ResinCure } from "./ResinCure";
+import type { ShopAir } from "./ShopAir";
 
 /** What every cup and clock of these coats rests on. */
-export function listModels(cures: readonly ResinCure[], coats: readonly MixCoatPlan[]): Assumption[] {
+export function listModels(
+  cures: readonly ResinCure[],
+  coats: readonly MixCoatPlan[],
+  air: ShopAir,
+): Assumption[] {
   const has = (kind: ResinCure["resin"]["kind"]) => cures.some(({ resin }) => resin.kind === kind);
   return [
-    ...listAlways(),
+    ...listAlways(air),
     ...(coats.some(({ cups }) => cups.length > 1) ? listSplit() : []),
     ...(has("peroxide") ? listPeroxide(cures) : []),
     ...(has("two-part") ? listTwoPart(cures) : []),
@@ -17,7 +22,7 @@ export function listModels(cures: readonly ResinCure[], coats: readonly MixCoatP
   ];
 }
 
-function listAlways(): Assumption[] {
+function listAlways({ endsSoon }: ShopAir): Assumption[] {
   return [
     assume(
       "mix.coats",
@@ -33,8 +38,12 @@ function listAlways(): Assumption[] {
     ),
     assume(
       "mix.coats",
-      say`each coat goes on at the start of the working hours; its film's times count from the last cup`,
-      "no calendar is planned here",
+      endsSoon
+        ? say`each coat goes on in the air of its own hour in the calendar, or in the first working hour that is warm enough; its film's times count from the last cup`
+        : say`each coat goes on at the start of the working hours; its film's times count from the last cup`,
+      endsSoon
+        ? "the dose is for that hour: laid in warmer air the cup goes off sooner"
+        : "no calendar is planned here",
       "convention",
     ),
     assume(

@@ -42,14 +42,15 @@ export const mixWorking: WorkingTable<MixContext> = {
     ],
   },
   "mix.coats[].temperatureK": {
-    words: "the shop's air in the working hours",
-    formula: "day's temperature, or the mean of the list over the hours",
+    words: "the shop's air at the hour the coat goes on",
+    formula:
+      "day's temperature; of a list the air at the calendar's hour, or in the first working hour warm enough for the resin",
     sources: ["convention"],
     inputs: (context, [id]) => air(context, id),
   },
   "mix.coats[].resinTemperatureK": {
     words: "the resin before the hardener goes in",
-    formula: "as given, else the shop's air",
+    formula: "as given, else the shop's air at that hour",
     sources: ["convention"],
     inputs: (context, [id]) => {
       const given = context.board.shop?.resinTemperatureK;

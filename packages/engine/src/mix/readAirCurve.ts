@@ -1,3 +1,4 @@
+import { CALENDAR } from "../constants/calendarDefaults";
 import { RISING_AIR, SHOP_DEFAULTS, SHOP_RANGE_K } from "../constants/shopDefaults";
 import { type Phrase, say } from "../foundation/phrase";
 import { temperature } from "../foundation/quantity";
@@ -52,6 +53,8 @@ function dayNightCurve(dayK: number, nightK: number, day: Workday): AirCurve {
     // Every day is like the other.
     placeOf: (wallS) => modulo(wallS - day.fromS, S_PER_DAY),
     workingK: dayK,
+    isWorking: (atS) => modulo(atS, S_PER_DAY) < day.workdayS,
+    heldK: null,
     pieces: dayNightPieces({ dayK, nightK, workdayS: day.workdayS }),
     endsSoon: false,
     risesByK: 0,
@@ -91,7 +94,9 @@ function listCurve(
   const pieces = readingPieces(readings);
   const curve: AirCurve = {
     placeOf: (wallS) => (wallS >= zeroS && wallS <= absolute.at(-1)!.atS ? wallS - zeroS : null),
-    workingK: meanOver(pieces, day.workdayS),
+    workingK: meanBetween(pieces, 0, day.workdayS),
+    isWorking: (atS) => modulo(zeroS + atS - day.fromS, S_PER_DAY) < day.workdayS,
+    heldK: meanBetween(pieces, pieces.at(-1)!.toS - CALENDAR.lastDayS.value, Number.POSITIVE_INFINITY),
     pieces,
     endsSoon: true,
     risesByK: risesBy(readings, firstK),
@@ -113,10 +118,11 @@ function startOfWork(absolute: readonly AirReading[], day: Workday): number {
   return Math.max(firstS, morningS);
 }
 
-function meanOver(pieces: readonly AirPiece[], overS: number): number {
+function meanBetween(pieces: readonly AirPiece[], beginS: number, endS: number): number {
   let [sum, lengthS] = [0, 0];
   for (const { fromS, toS, airK } of pieces) {
-    if (fromS >= overS) break;
+    if (fromS < beginS) continue;
+    if (fromS >= endS) break;
     sum += airK * (toS - fromS);
     lengthS += toS - fromS;
   }

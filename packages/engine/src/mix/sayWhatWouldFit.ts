@@ -6,7 +6,7 @@ import { S_PER_DAY } from "../foundation/units";
 import { LEAST_LOG_HALF } from "./bands";
 import { type CupTask, computeCupSplit } from "./computeCupSplit";
 import { computeSpreadS } from "./computeSpreadS";
-import { computeSpreadByS } from "./GelModel";
+import { gelLowS } from "./GelModel";
 import type { ShopAir } from "./ShopAir";
 
 /** Why no cup of this coat stays open long enough, and what would: hands, a cooler hour, colder resin, another resin. */
@@ -25,14 +25,14 @@ function whyNot(task: CupTask, coat: string): Phrase {
   const spreadS = computeSpreadS(kind, massKg, crew);
   const dose =
     resin.kind === "peroxide" ? resin.dose.least : resin.kind === "two-part" ? resin.ratio.value : 0;
-  const openS = model === null ? 0 : computeSpreadByS(model, { temperatureK, massKg, dose });
+  const gelS = model === null ? 0 : gelLowS(model, { temperatureK, massKg, dose });
   const cup = isSplit
     ? say`${coat}: even a cup of ${mass(massKg)} takes ${duration(spreadS)} to spread`
     : say`${coat}: one batch of ${mass(massKg)} takes ${duration(spreadS)} to spread`;
   const gel =
     resin.kind === "peroxide"
-      ? say`at ${temperature(temperatureK)} even the least dose of ${fraction(dose)} may gel in ${duration(openS)}`
-      : say`at ${temperature(temperatureK)} it may gel in ${duration(openS)}`;
+      ? say`at ${temperature(temperatureK)} even the least dose of ${fraction(dose)} may gel in ${duration(gelS)}`
+      : say`at ${temperature(temperatureK)} it may gel in ${duration(gelS)}`;
   return isSplit
     ? say`${cup}, and ${gel}.`
     : say`${cup}, and ${gel}. It is poured at once to a wet edge and not split.`;
@@ -58,6 +58,7 @@ function coolerHour(task: CupTask, air: ShopAir): Phrase | null {
   const leastK = task.resin.leastCureTemperatureK.value;
   for (const { fromS, airK } of air.pieces) {
     if (fromS >= S_PER_DAY) return null;
+    if (!air.isWorking(fromS)) continue;
     if (airK >= leastK && airK < task.temperatureK && fits(task, airK)) {
       return say`resin and shop at ${temperature(airK)}, ${duration(fromS)} after the start of work`;
     }

@@ -137,7 +137,8 @@ describe("the wet clock", () => {
 
   it("says so where a test can move nothing, or the cup held another dose than the sheet allows", () => {
     expect(codes([touched("r1", 30, "wet")])).toContain("mix.untimed-touch");
-    expect(codes([mixed("r1", 0, 0.016)])).toContain("mix.dose-used");
+    expect(codes([mixed("r1", 0, 0.016)])).toContain("mix.overdose");
+    expect(codes([mixed("r1", 0, 0.0036)])).toContain("mix.dose-used");
     expect(codes([mixed("r1", 0), touched("r2", 30, "wet")])).not.toContain("mix.untimed-touch");
     expect(codes([mixed("r1", 0)])).not.toContain("mix.dose-used");
   });

@@ -28,6 +28,10 @@ export const CALENDAR: Readonly<Record<string, string>> = {
     "das Band von {1} ist um {2} fällig, und die Werkstatt ist zu: dableiben, länger öffnen oder heizen; eine harte Schicht bricht am Band",
   "{1} takes {2} in one go, and no day has hours for it: from there on no days are planned":
     "{1} dauert {2} am Stück, und kein Tag hat so viele Stunden: von da an sind keine Tage geplant",
+  "from {1} on no days are planned: as far as the shop's air is known, no working hour is warm enough for its resin; warm the shop, or list the days that follow":
+    "von {1} an sind keine Tage geplant: soweit die Luft der Werkstatt bekannt ist, ist keine Arbeitsstunde warm genug für das Harz; heizen oder die folgenden Tage in die Liste setzen",
+  "{1} is dosed for the air of {2}, and with that dose the days put it at {3}: read the thermometer before you mix, and go by its sheet where it is warmer":
+    "{1} ist für die Luft um {2} dosiert, und mit dieser Dosis liegt es im Kalender bei {3}: vor dem Mischen das Thermometer ablesen und, wo es wärmer ist, nach dem Datenblatt gehen",
   "from {1} on no days are planned: how far the coat before it has come is not known":
     "von {1} an sind keine Tage geplant: wie weit die Schicht davor ist, ist nicht bekannt",
   "the days of the shop follow once each board's own days can be planned":

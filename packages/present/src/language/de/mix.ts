@@ -55,8 +55,6 @@ export const MIX: Readonly<Record<string, string>> = {
     "die Luft wird in den {1} nach Arbeitsbeginn wärmer: warm werdender Schaum gast aus und bläst feine Löcher; laminieren, wenn es gleich bleibt oder langsam kühler wird",
   "the blank comes out of a night at {1}: let it warm through to {2} before resin goes on, or it breathes out and blows pinholes":
     "der Blank kommt aus einer Nacht mit {1}: vor dem Harz auf {2} durchwärmen lassen, sonst gast er aus und bläst feine Löcher",
-  "{1} does not cure below {2}, and the shop is at {3}: nothing is credited and no dose is given; warm shop, blank and resin, or choose another resin":
-    "{1} härtet unter {2} nicht, und die Werkstatt hat {3}: nichts wird angerechnet, keine Dosis gegeben; Werkstatt, Blank und Harz wärmen oder ein anderes Harz wählen",
   "{1} sets by light, not by the clock: its sheet gives the exposure for the sun of the day; keep cup and board in the dark until it lies as you want it":
     "{1} härtet durch Licht, nicht nach der Uhr: das Datenblatt gibt die Belichtung für die Sonne des Tages; Becher und Board dunkel halten, bis alles liegt",
   "the {1} itself is at {2}: warm it in a water bath to {3} before the hardener goes in, never over a flame":
@@ -72,6 +70,26 @@ export const MIX: Readonly<Record<string, string>> = {
     "{1} bekommt seinen Beschleuniger einzeln: zuerst ganz ins Harz einrühren, die Flasche wegstellen und erst dann das Peroxid holen; treffen sich beide unverdünnt, explodieren sie",
   "the cups of {1} held {2} of hardener, and its sheet has {3}: it may stay soft; test it with a fingertip and go by the sheet before the next coat":
     "in den Bechern von {1} waren {2} Härter, das Datenblatt hat {3}: es kann weich bleiben; mit der Fingerspitze prüfen und vor der nächsten Schicht nach dem Datenblatt gehen",
+  "the cups of {1} held {2} of peroxide, its sheet has {3}, and no sheet allows more than {4}: it runs hot, can smoke and catch fire. Get cup, rags and what is left outdoors at once, thin in a flat pan away from anything that burns, and stay out of the smoke; put nothing over this coat before the resin's maker has said what it is still worth. Was the entry a slip, correct it":
+    "in den Bechern von {1} waren {2} Peroxid, das Datenblatt hat {3}, und kein Blatt erlaubt mehr als {4}: es wird heiß, kann rauchen und brennen. Becher, Lappen und Reste sofort ins Freie, dünn in eine flache Wanne, weg von allem, was brennt, und nicht in den Rauch stellen; nichts auf diese Schicht, bevor der Hersteller des Harzes gesagt hat, was sie noch taugt. War es ein Schreibfehler, den Eintrag berichtigen",
+  "the cups of {1} held {2} of peroxide, and its sheet has {3}: it runs hot and gels early, and what stands in the cup can smoke and catch fire. Get the cup outdoors, poured thin into a flat pan, and watch it until it is cold; such a film can stay weak: test it before the next coat":
+    "in den Bechern von {1} waren {2} Peroxid, das Datenblatt hat {3}: es wird heiß und geliert früh, und was im Becher steht, kann rauchen und brennen. Den Becher ins Freie, dünn in eine flache Wanne gegossen, und dabeibleiben, bis er kalt ist; so ein Film kann schwach bleiben: vor der nächsten Schicht prüfen",
+  "the shop is at {1}": "die Werkstatt hat {1}",
+  "no working hour of the list is warmer than {1}": "keine Arbeitsstunde der Liste ist wärmer als {1}",
+  "{1} does not cure below {2}, and {3}: nothing is credited and no dose is given; warm shop, blank and resin, or choose another resin":
+    "{1} härtet unter {2} nicht, und {3}: nichts wird angerechnet, keine Dosis gegeben; Werkstatt, Blank und Harz wärmen oder ein anderes Harz wählen",
+  "{1} after {2} goes on the shop falls below {3}, where {4} stands still":
+    "{1} nach dem Auftragen von {2} fällt die Werkstatt unter {3}, dort steht {4} still",
+  "as warm as the air when its coat goes on": "so warm wie die Luft, wenn die Schicht aufgetragen wird",
+  "each coat goes on in the air of its own hour in the calendar, or in the first working hour that is warm enough; its film's times count from the last cup":
+    "jede Schicht wird in der Luft ihrer Stunde im Kalender aufgetragen oder in der ersten Arbeitsstunde, die warm genug ist; die Zeiten des Films zählen ab dem letzten Becher",
+  "the dose is for that hour: laid in warmer air the cup goes off sooner":
+    "die Dosis gilt für diese Stunde: in wärmerer Luft geliert der Becher früher",
+  "in a cup of {1}": "in einem Becher von {1}",
+  "at {1} of hardener": "bei {1} Härter",
+  "at a temperature of {1}": "bei einer Temperatur von {1}",
+  "the times of {1} {2} are carried far beyond its sheet's points: time a small cup in the shop before you trust them":
+    "die Zeiten von {1} {2} liegen weit außerhalb der Punkte seines Datenblatts: einen kleinen Becher in der Werkstatt stoppen, bevor man ihnen traut",
   "read them off its sheet again": "noch einmal vom Datenblatt ablesen",
   "the gel points of {1} contradict the law that warmer or stronger gels sooner, so no time can be given: {2}":
     "die Gelpunkte von {1} widersprechen dem Gesetz, dass es wärmer oder stärker früher geliert, also gibt es keine Zeit: {2}",
@@ -113,8 +131,6 @@ export const MIX: Readonly<Record<string, string>> = {
     "{1} ist ein Ansatz von {2}: so viel wird im Becher heiß, also alles sofort ausgießen und nichts stehen lassen",
   "{1}: the first cup's cloth is hard before the last one's is leathery, because there are {2} between them; trim in the order it was laid, or bring a second person":
     "{1}: das Gewebe des ersten Bechers ist hart, bevor das des letzten lederartig ist, denn dazwischen liegen {2}; in der Reihenfolge des Legens trimmen oder zu zweit arbeiten",
-  "the times of {1} at {2} are carried far beyond its sheet's points: time a small cup in the shop before you trust them":
-    "die Zeiten von {1} bei {2} liegen weit außerhalb der Punkte seines Datenblatts: einen kleinen Becher in der Werkstatt stoppen, bevor man ihnen traut",
   "no working hours are given; coats go on at their start, and the day's temperature holds for them":
     "keine Arbeitszeit angegeben; Schichten beginnen mit ihr, und für sie gilt die Tagestemperatur",
   "{1} to {2}": "{1} bis {2}",

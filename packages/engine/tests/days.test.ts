@@ -1,0 +1,76 @@
+import { describe, expect, it } from "vitest";
+import type { Board } from "../src/Board";
+import { planDays } from "../src/planDays";
+import { kelvin, makeLayup } from "./fixtures/mixLayup";
+
+/** Straight lines between readings of one day, 09:00 to 18:00. */
+const AIR = [
+  ["09:00", 11],
+  ["12:00", 17],
+  ["18:00", 24],
+] as const;
+
+const HOUR_OF = (wall: string) => Number(wall.slice(11, 13)) + Number(wall.slice(14, 16)) / 60;
+
+function airAt(wall: string): number {
+  const hour = HOUR_OF(wall);
+  return hour < 12 ? 11 + 2 * (hour - 9) : 17 + (7 / 6) * (hour - 12);
+}
+
+function daysOf(celsius: ReadonlyArray<readonly [string, number]>) {
+  const board: Board = {
+    name: "cold morning",
+    survey: { lengthM: 1.83, stations: [] },
+    glass: { resin: "polyester" },
+    shop: {
+      temperature: celsius.map(([clock, c]) => ({ at: `2026-04-11T${clock}`, airK: kelvin(c) })),
+      start: "2026-04-11T09:00",
+      hours: { from: "09:00", to: "18:00" },
+    },
+  };
+  return planDays(board, { shape: null, finset: null, layup: makeLayup("polyester"), ladder: null });
+}
+
+describe("a shop that warms through the day", () => {
+  const { mix, calendar } = daysOf(AIR);
+  const laid = calendar.value!.find(({ step }) => step === "laminate-bottom")!;
+  const coat = mix.value!.coats.find(({ id }) => id === "laminate-bottom")!;
+
+  it("gets no resin before the air is at the sheet's 15 °C", () => {
+    // The list is cut into even half hours at their middle; half of one at 2 K an hour is half a kelvin.
+    expect(airAt(laid.startsAt!)).toBeGreaterThanOrEqual(15 - 0.51);
+    expect(HOUR_OF(laid.startsAt!)).toBeGreaterThanOrEqual(10.75);
+    expect(laid.because.cause).toBe("warmth");
+  });
+
+  it("has each coat dosed for the air of the hour at which the calendar puts it", () => {
+    expect(Math.abs(coat.temperatureK - kelvin(airAt(laid.startsAt!)))).toBeLessThan(0.51);
+    expect(coat.hardenerRatio!).toBeGreaterThanOrEqual(0.01);
+    expect(calendar.findings.map(({ code }) => code)).not.toContain("calendar.dose-hour");
+  });
+
+  it("has one clock: the mix's trim is the calendar's, which counts from the hands' going off", () => {
+    const trim = laid.moments.find(({ kind }) => kind === "trim")!;
+    const lastCupS = coat.cups.at(-1)!.mixAtS;
+    const trimHour = HOUR_OF(laid.startsAt!) + (lastCupS + coat.clock!.trimFromS!) / 3600;
+    expect(Math.abs(HOUR_OF(trim.at) - trimHour)).toBeLessThan(0.75);
+  });
+
+  it("is refused where the hours stay cold, and the days end with a word", () => {
+    const cold = daysOf([
+      ["09:00", 9],
+      ["18:00", 14],
+    ]);
+    expect(cold.mix.findings.find(({ code }) => code === "mix.too-cold")?.severity).toBe("blocker");
+  });
+
+  it("ends the days with a word where the air is warm only before the foam is ready", () => {
+    const short = daysOf([
+      ["09:00", 18],
+      ["09:30", 18],
+      ["09:31", 9],
+      ["18:00", 9],
+    ]);
+    expect(short.calendar.findings.map(({ code }) => code)).toContain("calendar.too-cold");
+  });
+});
