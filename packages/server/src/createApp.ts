@@ -3,6 +3,7 @@ import { Hono } from "hono";
 import { boardRoutes } from "./boardRoutes";
 import { changeRoutes } from "./changeRoutes";
 import { guardLocal } from "./guardLocal";
+import { journalRoutes } from "./journalRoutes";
 import type { WebFile } from "./loadWebFiles";
 import { planRoute } from "./planRoute";
 import { problem } from "./problem";
@@ -27,6 +28,7 @@ export function createApp({ shop, web, version, portOf, report }: AppParts): Hon
   app.use(guardLocal(portOf));
   app.get("/api/health", (context) => context.json({ status: shop.state(), version }));
   app.route("/api/boards", boardRoutes(shop));
+  app.route("/api/boards", journalRoutes(shop));
   app.route("/api/changes", changeRoutes(shop));
   app.route("/api/plan", planRoute());
   app.all("/api/*", (context) => {

@@ -1,10 +1,12 @@
 import type { BoardStore } from "./boards/BoardStore";
 import type { Changes } from "./Changes";
+import type { JournalStore } from "./journal/JournalStore";
 import type { Unavailable } from "./StoreUnavailableError";
 
 /** Everything the shop keeps. */
 export interface Shop {
   readonly boards: BoardStore;
+  readonly journal: JournalStore;
   readonly changes: Changes;
   /** How the last write went: whether what is sent now can be kept. */
   state(): "ok" | Unavailable;

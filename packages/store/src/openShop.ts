@@ -9,6 +9,7 @@ import type { Migration } from "./database/migrations/Migration";
 import { openPostgres } from "./database/openPostgres";
 import { openSqlite } from "./database/openSqlite";
 import { importFolders } from "./importFolders";
+import { openJournal } from "./journal/openJournal";
 import { openChanges } from "./openChanges";
 import type { Shop } from "./Shop";
 import type { StoreParts } from "./StoreParts";
@@ -58,6 +59,7 @@ async function openParts(database: Database, options: ShopOptions): Promise<Shop
     await importFolders([folder, join(folder, "boards")], parts);
   return {
     boards,
+    journal: openJournal(parts),
     changes,
     state: watched.state,
     check: () => database.check(),
