@@ -7,6 +7,7 @@ import type { LayupPlan } from "./layup/LayupPlan";
 import type { MixPlan } from "./mix/MixPlan";
 import type { SandingPlan } from "./sanding/SandingPlan";
 import type { ShapePlan } from "./shape/ShapePlan";
+import type { RepairPlan } from "./steps/RepairPlan";
 import type { StepPlan, WaterPlan } from "./steps/StepsPlan";
 import type { ByWeightPlan } from "./weight/compareByWeight";
 import type { WeightPlan } from "./weight/WeightPlan";
@@ -30,6 +31,8 @@ export interface Plan {
   readonly weighins: WeighinsPlan | null;
   readonly cost: CostPlan | null;
   readonly steps: readonly StepPlan[] | null;
+  /** One for each sand-through of the record. */
+  readonly repairs: readonly RepairPlan[] | null;
   /** In order of time; what cannot be placed yet stands last, without times. */
   readonly calendar: readonly CalendarEntry[] | null;
   readonly water: WaterPlan;

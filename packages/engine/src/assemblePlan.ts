@@ -10,6 +10,7 @@ import type { Plan } from "./Plan";
 import type { LadderPlan } from "./sanding/LadderPlan";
 import type { SandingPlan } from "./sanding/SandingPlan";
 import type { BoardShape } from "./shape/BoardShape";
+import type { RepairPlan } from "./steps/RepairPlan";
 import type { StepPlan, WaterPlan } from "./steps/StepsPlan";
 import type { Survey } from "./survey/Survey";
 import { ENGINE_VERSION } from "./version";
@@ -31,6 +32,7 @@ interface Stages {
   readonly weighins: Stage<WeighinsPlan>;
   readonly cost: Stage<CostPlan>;
   readonly steps: Stage<readonly StepPlan[]>;
+  readonly repairs: Stage<readonly RepairPlan[]>;
   readonly calendar: Stage<readonly CalendarEntry[]>;
   /** Always said, if only that nothing is known yet. */
   readonly water: Stage<WaterPlan> & { readonly value: WaterPlan };
@@ -58,6 +60,7 @@ export function assemblePlan(board: Board, stages: Stages): Plan {
     weighins: stages.weighins.value,
     cost: stages.cost.value,
     steps: stages.steps.value,
+    repairs: stages.repairs.value,
     calendar: stages.calendar.value,
     water: stages.water.value,
     findings: ORDER.flatMap((severity) => findings.filter((f) => f.severity === severity)),

@@ -13,6 +13,7 @@ import { type PlanPlace, readPlanPath } from "./readPlanPath";
 import { sandingWorking } from "./sanding/sandingWorking";
 import { shapeWorking } from "./shape/shapeWorking";
 import { SOURCES, type Source } from "./sources/sources";
+import { repairsWorking } from "./steps/repairsWorking";
 import { stepsWorking } from "./steps/stepsWorking";
 import { weighinsWorking } from "./weight/weighin/weighinsWorking";
 import { weightWorking } from "./weight/weightWorking";
@@ -47,6 +48,7 @@ const TABLES: ReadonlyArray<WorkingTable<WorkingContext>> = [
   weighinsWorking,
   costWorking,
   stepsWorking,
+  repairsWorking,
   calendarWorking,
 ];
 
@@ -63,6 +65,7 @@ const BUILT_FROM: Readonly<Record<string, readonly string[]>> = {
   cost: ["shop.prices", "shop.rolls", "cost"],
   weighins: ["shop.scale", "record", "weighins"],
   steps: ["shop", "steps"],
+  repairs: ["record", "repairs", "glass"],
   calendar: ["shop", "record", "calendar"],
   water: ["record", "water"],
 };

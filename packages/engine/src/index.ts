@@ -2,6 +2,7 @@ export type { Board } from "./Board";
 export { buildBoardMesh } from "./buildBoardMesh";
 export { buildHouseSetOffers } from "./buildHouseSetOffers";
 export { buildShopCalendar, type ShopBoard, type ShopCalendar } from "./calendar/buildShopCalendar";
+export { GRITS } from "./constants/abrasives";
 export { CAUTIONS } from "./constants/cautions";
 export { MOST_CANT } from "./constants/finLimits";
 export { HOUSE_SETS, type HouseSet } from "./constants/houseSets";

@@ -9,6 +9,7 @@ import { planDays } from "./planDays";
 import { buildLadder } from "./sanding/buildLadder";
 import { buildSanding } from "./sanding/buildSanding";
 import { buildShape } from "./shape/buildShape";
+import { buildRepairs } from "./steps/buildRepairs";
 import { buildWater } from "./steps/buildWater";
 import { buildSurvey } from "./survey/buildSurvey";
 import { buildWeight } from "./weight/buildWeight";
@@ -35,6 +36,7 @@ export function planBuild(board: Board): Plan {
     layup: planned.value,
     ladder: ladder.value,
   });
+  const repairs = buildRepairs(board, { layup: planned.value, mix: mix.value, steps: steps.value });
   const weighins = buildWeighins(board, { layup: planned.value, weight: weight.value, steps: steps.value });
   const layup = takeWeighedFilm(planned, weighins.value);
   const sanding = buildSanding(board, {
@@ -59,6 +61,7 @@ export function planBuild(board: Board): Plan {
     weighins,
     cost,
     steps,
+    repairs,
     calendar,
     water,
   });

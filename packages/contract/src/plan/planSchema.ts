@@ -8,6 +8,7 @@ import { layupSchema } from "./layupSchema";
 import type { Mirrors } from "./Mirrors";
 import { mixSchema } from "./mixSchema";
 import { phrase } from "./phraseSchema";
+import { repairSchema } from "./repairsSchema";
 import { sandingSchema } from "./sandingSchema";
 import { shapeSchema } from "./shapeSchema";
 import { stepSchema, waterSchema } from "./stepsSchema";
@@ -45,6 +46,7 @@ const plan = z.object({
   weighins: weighinsSchema.nullable(),
   cost: costSchema.nullable(),
   steps: z.array(stepSchema).nullable(),
+  repairs: z.array(repairSchema).nullable(),
   calendar: z.array(calendarSchema).nullable(),
   water: waterSchema,
   findings: z.array(finding),

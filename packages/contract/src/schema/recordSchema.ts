@@ -1,3 +1,4 @@
+import { GRITS } from "@lapline/engine";
 import { z } from "zod";
 import type { RecordEntryFile } from "../file/RecordEntryFile";
 import { fields } from "./fields";
@@ -9,7 +10,7 @@ const KINDS = ["done", "weighed", "mixed", "touched", "sand-through", "film", "d
 
 const anyEntry = { id: entryId(), at: wallTime().exactOptional(), corrects: entryId().exactOptional() };
 const coat = () => id("a coat's id", "laminate-bottom");
-const grit = () => id("a paper of the ladder", "P120");
+const grit = () => oneOf(GRITS);
 const cup = () => quantity("mass", { least: "0.1 g", most: "20 kg" });
 
 const entry: z.ZodType<RecordEntryFile> = z.discriminatedUnion(

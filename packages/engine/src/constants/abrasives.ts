@@ -29,6 +29,9 @@ export const P_GRAIN_M = {
 
 export type Grit = keyof typeof P_GRAIN_M;
 
+/** The P grades by name, coarse to fine. */
+export const GRITS = Object.keys(P_GRAIN_M) as readonly Grit[];
+
 /** Mean grain of the US grades without a P, which are another scale. */
 export const US_GRAIN_M = {
   "80": chart(192e-6),

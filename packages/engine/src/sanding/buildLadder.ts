@@ -1,4 +1,4 @@
-import { type Grit, P_GRAIN_M } from "../constants/abrasives";
+import { GRITS, type Grit, P_GRAIN_M } from "../constants/abrasives";
 import { LEVELLING_M, SCRATCH_SHARE } from "../constants/sandingModel";
 import {
   ADMISSIBLE_FACTOR,
@@ -117,6 +117,5 @@ function listWork(rungs: readonly Rung[], board: SandedBoard): readonly SandWork
 
 /** The coarsest grade that is fine enough; the finest there is where none is. */
 function findEnough(admissibleM: number): Grit {
-  const grades = Object.keys(P_GRAIN_M) as Grit[];
-  return grades.find((grit) => P_GRAIN_M[grit].value <= admissibleM) ?? grades.at(-1)!;
+  return GRITS.find((grit) => P_GRAIN_M[grit].value <= admissibleM) ?? GRITS.at(-1)!;
 }

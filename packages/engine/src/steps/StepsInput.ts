@@ -6,7 +6,14 @@ import type { RecordEntry } from "./RecordEntry";
 
 /** What the order of work needs of a board. */
 export interface StepsInput {
-  readonly survey: { readonly lengthM: number };
+  readonly survey: {
+    readonly lengthM: number;
+    readonly stations?: ReadonlyArray<{
+      readonly leftM?: number;
+      readonly rightM?: number;
+      readonly widthM?: number;
+    }>;
+  };
   readonly blank?: BlankInput;
   readonly glass?: GlassInput;
   readonly fins?: FinsInput;

@@ -48,7 +48,7 @@ export function buildSteps(
     return { value: null, findings: [finding("note", "steps.no-glass", "glass", says)], assumptions: [] };
   }
   const choices = readChoices(board, layup);
-  const { standing, findings } = readRecord(board.record ?? [], board.survey.lengthM);
+  const { standing, findings } = readRecord(board.record ?? [], board.survey);
   const rows = chooseRows(choices, standing.sandThroughs);
   const bench: Bench = { crew: crewOf(board.shop), layup, mix, ladder };
   const doneIds = new Set(standing.done.map(({ step }) => step));

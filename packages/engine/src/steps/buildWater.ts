@@ -19,7 +19,7 @@ export function buildWater(
   calendar: ReadonlyArray<{ readonly step: string; readonly endsAt: string | null }> | null,
 ): Stage<WaterPlan> & { readonly value: WaterPlan } {
   if (steps === null) return unknown();
-  const { standing } = readRecord(board.record ?? [], board.survey.lengthM);
+  const { standing } = readRecord(board.record ?? [], board.survey);
   const isDone = (id: string) => steps.some((step) => step.id === id && step.done);
   const open = standing.sandThroughs.filter((through) => !isDone(repairEnd(through)));
   const says = [
@@ -72,10 +72,9 @@ function checkFittings(steps: readonly StepPlan[], isGlassedOn: boolean): Phrase
 }
 
 function checkRemaining(steps: readonly StepPlan[]): Phrase[] {
-  const left = steps.filter((step) => step.id !== "water" && !step.done);
+  // The water itself is a step of the list, with a box of its own, and counts once something else is open.
+  const left = steps.filter((step) => !step.done);
   const next = left[0];
-  if (next === undefined) return [];
-  return left.length === 1
-    ? [say`one step is still to do, next: ${next.title}`]
-    : [say`${left.length} steps are still to do, next: ${next.title}`];
+  if (next === undefined || next.id === "water") return [];
+  return [say`${left.length} steps are still to do, next: ${next.title}`];
 }

@@ -1,19 +1,22 @@
+import { BULGE_SHARE } from "../constants/repairs";
 import { say } from "../foundation/phrase";
 import { length } from "../foundation/quantity";
 import { quoteText } from "../foundation/quoteText";
 import { type Finding, finding } from "../foundation/stage";
 import type { RecordEntry } from "./RecordEntry";
 import type { SandThrough, SandThroughEntry, Standing } from "./Standing";
+import type { StepsInput } from "./StepsInput";
 
 /**
  * What happened, oldest first, with every entry that a later one corrects left out. A corrected entry keeps its place and
  * number, whatever it now says. A place that is not on the board is refused.
- * @param lengthM of the board, for places along it
+ * @param board its length and readings, for places on it
  */
 export function readRecord(
   record: readonly RecordEntry[],
-  lengthM: number,
+  { lengthM, stations = [] }: StepsInput["survey"],
 ): { readonly standing: Standing; readonly findings: readonly Finding[] } {
+  const halfWidthM = widestHalfM(stations);
   const findings: Finding[] = checkCorrections(record);
   const slots: Array<{ readonly ids: string[]; readonly first: RecordEntry; now: RecordEntry }> = [];
   for (const entry of record) {
@@ -31,7 +34,7 @@ export function readRecord(
   );
   const sandThroughs = [...wasThrough, ...isThrough].flatMap(({ now }, i): SandThrough[] => {
     if (now.kind !== "sand-through") return [];
-    if (isOnBoard(now, lengthM)) return [{ number: i + 1, entry: now }];
+    if (isOnBoard(now, lengthM, halfWidthM)) return [{ number: i + 1, entry: now }];
     findings.push(offBoard(now, lengthM));
     return [];
   });
@@ -48,9 +51,27 @@ function checkCorrections(record: readonly RecordEntry[]): Finding[] {
   });
 }
 
-function isOnBoard(entry: SandThroughEntry, lengthM: number): boolean {
+/** From the stringer to the rail at the widest reading, and a little more; no limit where no width was read. */
+function widestHalfM(stations: NonNullable<StepsInput["survey"]["stations"]>): number {
+  const halvesM = stations.flatMap(({ leftM, rightM, widthM }) => [
+    leftM ?? 0,
+    rightM ?? 0,
+    (widthM ?? 0) / 2,
+  ]);
+  const widestM = Math.max(0, ...halvesM);
+  return widestM > 0 ? widestM * (1 + BULGE_SHARE.value) : Number.POSITIVE_INFINITY;
+}
+
+function isOnBoard(entry: SandThroughEntry, lengthM: number, halfWidthM: number): boolean {
   const { fromTailM, fromCentrelineM, sizeM } = entry;
-  return fromTailM >= 0 && fromTailM <= lengthM && fromCentrelineM >= 0 && sizeM > 0 && sizeM <= lengthM;
+  return (
+    fromTailM >= 0 &&
+    fromTailM <= lengthM &&
+    fromCentrelineM >= 0 &&
+    fromCentrelineM <= halfWidthM &&
+    sizeM > 0 &&
+    sizeM <= lengthM
+  );
 }
 
 function offBoard(entry: SandThroughEntry, lengthM: number): Finding {

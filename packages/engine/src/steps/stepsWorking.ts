@@ -80,7 +80,7 @@ function waitText(waitS: number | null): WorkingInput["value"] {
 }
 
 function rowOf(board: StepsInput, layup: LayupPlan | null, id: string | undefined): StepRow | undefined {
-  const { standing } = readRecord(board.record ?? [], board.survey.lengthM);
+  const { standing } = readRecord(board.record ?? [], board.survey);
   return chooseRows(readChoices(board, layup), standing.sandThroughs).find((row) => row.id === id);
 }
 

@@ -1,8 +1,9 @@
-import { duration, fraction, length, type Plan } from "@lapline/engine";
+import { count, duration, fraction, length, type Plan } from "@lapline/engine";
 import type { Reader } from "../language/Reader";
 import { showQuantity } from "../language/showQuantity";
 import { tell } from "../language/tell";
-import { riskWord, sandRules, worstSentence, zoneName } from "../words/sandWords";
+import { repairSentences, repairTitle } from "../words/repairWords";
+import { riskWord, sandRows, sandRules, worstSentence, zoneName } from "../words/sandWords";
 import type { Block } from "./Block";
 import { type Column, formatTable } from "./formatTable";
 import { sayWhyMissing } from "./sayWhyMissing";
@@ -33,6 +34,11 @@ export function sandBlock(plan: Plan, reader: Reader): Block {
       ...gritTable(sanding, reader),
       "",
       ...sentences.flatMap((sentence) => wrapText(sentence, { indent: 2, hanging: 4 })),
+      ...(plan.repairs ?? []).flatMap((repair) => [
+        "",
+        ...wrapText(repairTitle(repair, reader), { indent: 2, hanging: 4 }),
+        ...repairSentences(repair, reader).flatMap((line) => wrapText(line, { indent: 4, hanging: 6 })),
+      ]),
     ],
   };
 }
@@ -51,18 +57,16 @@ function zoneTable({ zones }: Sanding, reader: Reader): readonly string[] {
       figure(t`gone in`),
       words(""),
     ],
-    zones
-      .toSorted((a, b) => a.rank - b.rank)
-      .map((zone) => [
-        zoneName(zone.id, reader),
-        show(zone.filmM),
-        show(zone.takenM),
-        show(zone.remainingM),
-        show(zone.remainingLowM),
-        show(zone.remainingHighM),
-        showQuantity(fraction(zone.throughShare), reader),
-        riskWord(zone.risk, reader),
-      ]),
+    sandRows(zones).map((zone) => [
+      zoneName(zone.id, reader),
+      show(zone.filmM),
+      show(zone.takenM),
+      show(zone.remainingM),
+      show(zone.remainingLowM),
+      show(zone.remainingHighM),
+      showQuantity(fraction(zone.throughShare), reader),
+      riskWord(zone.risk, reader),
+    ]),
   );
 }
 
@@ -73,7 +77,7 @@ function gritTable({ grits }: Sanding, reader: Reader): readonly string[] {
     [
       words(t`paper`),
       words(t`US`),
-      figure(t`grain`),
+      figure(t`grain, µm`),
       figure(t`takes`),
       figure(t`leaves`),
       figure(t`time`),
@@ -84,7 +88,7 @@ function gritTable({ grits }: Sanding, reader: Reader): readonly string[] {
     grits.map((grit) => [
       grit.grit,
       grit.us ?? "-",
-      show(grit.grainM),
+      showQuantity(count(Math.round(grit.grainM * 1e6)), reader),
       show(grit.removesM),
       show(grit.scratchM),
       showQuantity(duration(grit.handsOnS), reader),

@@ -1,16 +1,34 @@
 import { length, type Plan } from "@lapline/engine";
 import type { Reader } from "../language/Reader";
 import { tell } from "../language/tell";
-import { tellText } from "../language/tellText";
 
 type Sanding = NonNullable<Plan["sanding"]>;
 type SandZone = Sanding["zones"][number];
 
-/** What a zone is called. */
+/** What a zone is called; boxes, which come out alike, by one name. */
 export function zoneName(id: string, reader: Reader): string {
   const t = tell(reader);
-  const box = /^box-(\d+)$/.exec(id)?.[1];
-  return box === undefined ? tellText(id.replaceAll("-", " "), reader) : t`box ${box}`;
+  const names: Readonly<Record<string, string>> = {
+    deck: t`deck`,
+    "deck-foot": t`under the back foot`,
+    bottom: t`bottom`,
+    "rail-left": t`left rail`,
+    "rail-right": t`right rail`,
+    "lap-deck": t`lap on the deck`,
+    "lap-bottom": t`lap on the bottom`,
+    tail: t`tail edge`,
+    nose: t`nose edge`,
+    stringer: t`stringer`,
+  };
+  return names[id] ?? t`over the boxes`;
+}
+
+/** The zones as rows of a table, the one that goes through first in front; the boxes are one. */
+export function sandRows(zones: Sanding["zones"]): readonly SandZone[] {
+  const first = zones.find(({ id }) => id.startsWith("box-"));
+  return zones
+    .filter((zone) => !zone.id.startsWith("box-") || zone === first)
+    .toSorted((a, b) => a.rank - b.rank);
 }
 
 /** What the budget says of a zone, in a word or two. */

@@ -63,7 +63,6 @@ export const SANDING: Readonly<Record<string, string>> = {
   thin: "dünn",
   enough: "genug",
   paper: "Papier",
-  grain: "Korn",
   takes: "nimmt",
   leaves: "Riefen",
   where: "wo",
@@ -73,4 +72,34 @@ export const SANDING: Readonly<Record<string, string>> = {
   "dry, rails too": "trocken, auch Rails",
   "dry, flats only": "trocken, nur Flächen",
   shine: "Glanz",
+  "grain, µm": "Korn, µm",
+  "under the back foot": "unterm hinteren Fuß",
+  "left rail": "linke Rail",
+  "right rail": "rechte Rail",
+  "lap on the deck": "Lap auf dem Deck",
+  "lap on the bottom": "Lap auf der Unterseite",
+  "tail edge": "Tailkante",
+  "nose edge": "Nosekante",
+  "over the boxes": "über den Kästen",
+  "patches lap {1} over sound glass, each next one {2} farther, fill coat {3} past them":
+    "Flicken liegen {1} auf heilem Glas, jeder nächste {2} weiter, Hotcoat {3} darüber hinaus",
+  "how far they lap was not given": "wie weit sie überlappen, wurde nicht angegeben",
+  "Repair {1}: {2} on the {3} of the {4}, {5} from the tail, {6} across":
+    "Reparatur {1}: {2}, Seite {3}, {4}, {5} vom Tail, {6} groß",
+  "{1}, {2} across": "{1}, {2} Durchmesser",
+  "Done.": "Fertig.",
+  "Keep water off. Let the foam dry {1} in moving air, the spot upwards and open.":
+    "Kein Wasser dran. Den Schaum {1} in bewegter Luft trocknen lassen, die Stelle nach oben und offen.",
+  "Feather the edge {1} out by hand, no step left; wipe the dust off dry.":
+    "Den Rand von Hand {1} nach außen ausschleifen, ohne Stufe; Staub trocken abwischen.",
+  "Stop sanding: the low spot is dulled by hand with a pad, and not chased.":
+    "Schleifen beenden: die Senke wird von Hand mit dem Pad mattiert und nicht gejagt.",
+  "Patch, the smallest first: {1}.": "Flicken, der kleinste zuerst: {1}.",
+  "Sand it level by hand once it is hard; the board is not for water until then.":
+    "Von Hand ebenschleifen, wenn es hart ist; bis dahin darf das Board nicht ins Wasser.",
+  "Patch resin": "Harz für die Flicken",
+  "Fill coat": "Hotcoat",
+  "{1}, {2}: mix {3}; the dose is not known.": "{1}, {2}: {3} anmischen; die Dosis ist nicht bekannt.",
+  "{1}, {2}: mix {3} and {4} ({5}) of hardener; the place takes {6}.":
+    "{1}, {2}: {3} und {4} ({5}) Härter mischen; die Stelle braucht {6}.",
 };

@@ -1,0 +1,43 @@
+import type { Plan } from "@lapline/engine";
+import { z } from "zod";
+import type { Mirrors } from "./Mirrors";
+
+const number = z.number();
+
+const layer = z.object({
+  cloth: z.string(),
+  acrossM: number,
+  areaM2: number,
+  clothMassKg: number,
+  resinMassKg: number,
+});
+
+const coat = z.object({
+  id: z.string(),
+  kind: z.literal("repair"),
+  resin: z.string(),
+  resinMassKg: number,
+  mixedMassKg: number,
+  hardenerRatio: number.nullable(),
+  baseMassKg: number.nullable(),
+  hardenerMassKg: number.nullable(),
+  hardenerVolumeM3: number.nullable(),
+});
+
+const repair = z.object({
+  id: z.string(),
+  entry: z.string(),
+  face: z.enum(["deck", "bottom"]),
+  side: z.enum(["left", "right"]),
+  shows: z.enum(["shine", "weave", "glass", "foam"]),
+  fromTailM: number,
+  fromCentrelineM: number,
+  sizeM: number,
+  featherM: number,
+  dryS: number,
+  layers: z.array(layer),
+  coats: z.array(coat),
+  done: z.boolean(),
+});
+
+export const repairSchema: Mirrors<NonNullable<Plan["repairs"]>[number], typeof repair> = repair;

@@ -1,0 +1,197 @@
+import { type Plan, planBuild } from "@lapline/engine";
+import { describe, expect, it } from "vitest";
+import patches from "../../engine/tests/reference/steps/repair-patches.json";
+import { readBoardFile } from "../src/readBoardFile";
+
+const STATIONS = [
+  { fromTail: "3 in", width: "9 in", thickness: "7/8 in", rocker: "2 in" },
+  { fromTail: "12 in", width: "14 3/4 in", thickness: "1 11/16 in", rocker: "1 in" },
+  { fromTail: "36 in", width: "19 1/4 in", thickness: "2 3/8 in", rocker: "0 in" },
+  { fromNose: "12 in", width: "12 1/4 in", thickness: "1 11/16 in", rocker: "2 in" },
+  { fromNose: "3 in", width: "5 1/4 in", thickness: "7/8 in", rocker: "4 1/4 in" },
+];
+const BOX = { length: "118 mm", width: "21 mm", depth: "18 mm", behindTrailing: "4 mm" };
+const SIX_FOOT = {
+  format: "lapline-board/1",
+  name: "six foot",
+  survey: {
+    length: "6'0\"",
+    nose: { kind: "pointed" },
+    tail: { kind: "squash", width: "5 in" },
+    stations: STATIONS,
+    section: { apex: 0.4, deckFullness: 2.6, bottomFullness: 8, bottom: { kind: "flat" } },
+  },
+  blank: { foam: "pu-48", stringer: { thickness: "4 mm", wood: "basswood" } },
+  glass: { resin: "polyester", deck: { layers: ["e-136", "e-136"] }, bottom: { layers: ["e-136"] } },
+  fins: {
+    arrangement: "tri",
+    set: [
+      {
+        fin: "front",
+        fromTail: "11 in",
+        fromRail: "1 1/8 in",
+        base: "4 1/2 in",
+        toe: { overBase: "1/4 in" },
+        cant: "6 deg",
+        box: BOX,
+      },
+      { fin: "centre", fromTail: "3 1/2 in", base: "4 1/2 in", box: BOX },
+    ],
+  },
+  shop: { temperature: { day: "20 C", night: "20 C" }, start: "2026-04-11T09:00" },
+};
+
+function planOf(change: object = {}): Plan {
+  const read = readBoardFile(JSON.stringify({ ...SIX_FOOT, ...change }));
+  if (!read.ok) throw new Error(JSON.stringify(read.problems));
+  return planBuild(read.board);
+}
+
+const hours = (plan: Plan, ...steps: readonly string[]) =>
+  (plan.steps ?? []).filter(({ id }) => steps.includes(id)).reduce((sumS, step) => sumS + step.handsOnS, 0) /
+  3600;
+const practice = (experience: string) => ({ shop: { ...SIX_FOOT.shop, experience } });
+
+describe("facts of the trade, from the default plan of a six-foot board (common practice, no source)", () => {
+  it("a trade sander takes about an hour and a half, a first-timer about six hours", () => {
+    expect(hours(planOf(practice("trade")), "sand-bottom", "sand-deck")).toBeGreaterThan(1.2);
+    expect(hours(planOf(practice("trade")), "sand-bottom", "sand-deck")).toBeLessThan(1.9);
+    expect(hours(planOf(practice("first")), "sand-bottom", "sand-deck")).toBeGreaterThan(4.8);
+    expect(hours(planOf(practice("first")), "sand-bottom", "sand-deck")).toBeLessThan(7.5);
+  });
+
+  it("a wet-sanded finish ends at P1200", () => {
+    const wet = planOf({ glass: { ...SIX_FOOT.glass, finish: "wet-sanded" } });
+    expect(wet.sanding?.grits.at(-1)?.grit).toBe("P1200");
+    expect(planOf().sanding?.grits.at(-1)?.grit).toBe("P320");
+  });
+
+  it("a first-timer goes through the rails first, the more so on a thin fill coat", () => {
+    const first = (plan: Plan) => plan.sanding!.zones.toSorted((a, b) => a.rank - b.rank)[0]!;
+    const usual = first(planOf(practice("first")));
+    const film = ["rail-left", "rail-right"].map((zone, i) => ({
+      id: `r${i}`,
+      kind: "film",
+      zone,
+      film: "50 um",
+    }));
+    const thin = first(planOf({ ...practice("first"), record: film }));
+    expect(usual.id).toMatch(/^rail-/);
+    expect(thin.id).toMatch(/^rail-/);
+    expect(thin.risk).toBe("through");
+    expect(thin.throughShare).toBeGreaterThan(usual.throughShare);
+  });
+
+  it("a proud stringer is sanded through first", () => {
+    const blank = { ...SIX_FOOT.blank, stringer: { ...SIX_FOOT.blank.stringer, proud: "0.3 mm" } };
+    const first = planOf({ blank }).sanding?.zones.find(({ rank }) => rank === 1);
+    expect(first?.id).toBe("stringer");
+    expect(first?.filmM).toBe(0);
+  });
+});
+
+const through = (shows: string, size: string, more: object = {}) => ({
+  id: "r1",
+  kind: "sand-through",
+  face: "deck",
+  side: "left",
+  fromTail: "600 mm",
+  fromCentreline: "200 mm",
+  size,
+  shows,
+  ...more,
+});
+
+describe("a sand-through", () => {
+  it.each(patches.cases)(
+    "of $inputs.sizeMm mm where $inputs.shows shows has the patches and resin worked by hand",
+    ({ inputs, expected }) => {
+      const [repair] = planOf({ record: [through(inputs.shows, `${inputs.sizeMm} mm`)] }).repairs ?? [];
+      expect(repair?.layers.length).toBe(expected.layers.length);
+      expected.layers.forEach((layer, i) => {
+        const got = repair!.layers[i]!;
+        expect(got.acrossM * 1000).toBeCloseTo(layer.acrossMm, 6);
+        expect(got.clothMassKg * 1000).toBeCloseTo(layer.clothG, 3);
+        expect(got.resinMassKg * 1000).toBeCloseTo(layer.resinG, 3);
+      });
+      const patch = repair?.coats.find(({ id }) => id === "repair-1-patch");
+      expect((patch?.resinMassKg ?? 0) * 1000).toBeCloseTo(expected.patchG, 3);
+      expect((repair?.coats.at(-1)?.resinMassKg ?? 0) * 1000).toBeCloseTo(expected.fillG, 3);
+    },
+  );
+
+  it("has its cups by the dose of the face's coats, base and hardener adding up", () => {
+    const plan = planOf({ record: [through("foam", "30 mm")] });
+    const fill = plan.repairs?.[0]?.coats.at(-1);
+    expect(fill?.hardenerRatio).toBe(plan.mix?.coats.find(({ id }) => id === "fill-deck")?.hardenerRatio);
+    expect(fill!.baseMassKg! + fill!.hardenerMassKg!).toBeCloseTo(fill!.mixedMassKg, 12);
+    expect(fill!.hardenerMassKg! / fill!.baseMassKg!).toBeCloseTo(fill!.hardenerRatio!, 12);
+    expect(fill!.hardenerVolumeM3).toBeGreaterThan(0);
+  });
+
+  it("inserts steps, moves the first surf, and blocks the water until they are done", () => {
+    const [before, after] = [planOf(), planOf({ record: [through("foam", "30 mm")] })];
+    const added = after
+      .steps!.map(({ id }) => id)
+      .filter((id) => !before.steps!.some((step) => step.id === id));
+    expect(added).toEqual([
+      "repair-1-dry",
+      "repair-1-feather",
+      "repair-1-patch",
+      "repair-1-fill",
+      "repair-1-sand",
+    ]);
+    expect(after.water.firstSurfAt! > before.water.firstSurfAt!).toBe(true);
+    expect(after.findings.map(({ code }) => code)).toContain("water.foam-shows");
+    const all = after.steps!.filter(({ id }) => id !== "water");
+    const done = all.map(({ id }, i) => ({ id: `d${i}`, kind: "done", step: id }));
+    const open = done.filter(({ step }) => step !== "repair-1-sand");
+    expect(planOf({ record: [through("foam", "30 mm"), ...open] }).water.ready).toBe(false);
+    const closed = planOf({ record: [through("foam", "30 mm"), ...done] });
+    expect(closed.water.ready).toBe(true);
+    expect(closed.repairs?.[0]?.done).toBe(true);
+  });
+
+  it("that is only shine is dulled and filled, not feathered or patched", () => {
+    const plan = planOf({ record: [through("shine", "15 mm")] });
+    expect(plan.repairs?.[0]).toMatchObject({ featherM: 0, dryS: 0, layers: [] });
+    expect(
+      plan.findings.some(({ code, severity }) => code === "water.shine-shows" && severity === "note"),
+    ).toBe(true);
+  });
+
+  it("outside the board is refused, and nothing is planned for it", () => {
+    for (const place of [{ fromTail: "4 m" }, { fromCentreline: "400 mm" }]) {
+      const plan = planOf({ record: [through("foam", "30 mm", place)] });
+      expect(
+        plan.findings.some(({ code, severity }) => code === "steps.off-board" && severity === "blocker"),
+      ).toBe(true);
+      expect(plan.repairs).toEqual([]);
+    }
+  });
+});
+
+describe("readings of the film in a board file", () => {
+  it("take a gauge and dust with their units", () => {
+    const record = [
+      { id: "r1", kind: "film", zone: "rail-left", film: "90 um" },
+      { id: "r2", kind: "dust", face: "bottom", mass: "40 g", after: "P180" },
+    ];
+    const rail = planOf({ record }).sanding?.zones.find(({ id }) => id === "rail-left");
+    expect(rail).toMatchObject({ filmBy: "gauge" });
+    expect(rail?.filmM).toBeCloseTo(90e-6, 12);
+  });
+
+  it.each([
+    ["a film without unit", { id: "r1", kind: "film", zone: "deck", film: 90 }],
+    ["a film thinner than nought", { id: "r1", kind: "film", zone: "deck", film: "-10 um" }],
+    ["dust after no paper", { id: "r1", kind: "dust", face: "deck", mass: "40 g" }],
+    ["a stringer thinner than level", null],
+  ])("refuse %s", (_, entry) => {
+    const blank = { ...SIX_FOOT.blank, stringer: { ...SIX_FOOT.blank.stringer, proud: "-1 mm" } };
+    const read = readBoardFile(
+      JSON.stringify({ ...SIX_FOOT, ...(entry === null ? { blank } : { record: [entry] }) }),
+    );
+    expect(read.ok).toBe(false);
+  });
+});

@@ -1,0 +1,42 @@
+import { duration, length, mass, type Plan, volume } from "@lapline/engine";
+import type { Reader } from "../language/Reader";
+import { tell } from "../language/tell";
+import { tellText } from "../language/tellText";
+
+type Repair = NonNullable<Plan["repairs"]>[number];
+
+/** What a repair is called: its number, what shows and where. */
+export function repairTitle(repair: Repair, reader: Reader): string {
+  const t = tell(reader);
+  const number = repair.id.replace("repair-", "");
+  return t`Repair ${number}: ${repair.shows} on the ${repair.side} of the ${repair.face}, ${length(repair.fromTailM)} from the tail, ${length(repair.sizeM)} across`;
+}
+
+/** What closes it, in the order of the work. */
+export function repairSentences(repair: Repair, reader: Reader): readonly string[] {
+  const t = tell(reader);
+  const { dryS, featherM, layers, coats } = repair;
+  const patches = layers.map(({ cloth, acrossM }) => t`${cloth}, ${length(acrossM)} across`).join("; ");
+  return [
+    ...(repair.done ? [t`Done.`] : []),
+    ...(dryS > 0
+      ? [t`Keep water off. Let the foam dry ${duration(dryS)} in moving air, the spot upwards and open.`]
+      : []),
+    featherM > 0
+      ? t`Feather the edge ${length(featherM)} out by hand, no step left; wipe the dust off dry.`
+      : t`Stop sanding: the low spot is dulled by hand with a pad, and not chased.`,
+    ...(layers.length > 0 ? [t`Patch, the smallest first: ${patches}.`] : []),
+    ...coats.map((coat) => coatSentence(coat, reader)),
+    t`Sand it level by hand once it is hard; the board is not for water until then.`,
+  ];
+}
+
+function coatSentence(coat: Repair["coats"][number], reader: Reader): string {
+  const t = tell(reader);
+  const use = coat.id.endsWith("-patch") ? t`Patch resin` : t`Fill coat`;
+  const { resin, mixedMassKg, resinMassKg, baseMassKg, hardenerMassKg, hardenerVolumeM3 } = coat;
+  if (baseMassKg === null || hardenerMassKg === null || hardenerVolumeM3 === null) {
+    return t`${use}, ${tellText(resin, reader)}: mix ${mass(mixedMassKg)}; the dose is not known.`;
+  }
+  return t`${use}, ${tellText(resin, reader)}: mix ${mass(baseMassKg)} and ${mass(hardenerMassKg)} (${volume(hardenerVolumeM3)}) of hardener; the place takes ${mass(resinMassKg)}.`;
+}
