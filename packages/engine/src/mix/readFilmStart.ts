@@ -1,5 +1,6 @@
 import type { MixEntry, MixedEntry, TouchedEntry } from "./MixEntry";
 import type { ShopAir } from "./ShopAir";
+import { sortTouches } from "./sortTouches";
 import { parseWallTimeS } from "./wallTime";
 
 /** A coat that is on the board, as the record tells it; times on the scale of the shop's air. */
@@ -26,12 +27,11 @@ export function readFilmStart(coatId: string, record: readonly MixEntry[], air: 
   const startS = air.placeOf(last.wallS);
   const baseKg = cups.reduce((sum, { entry }) => sum + entry.baseKg, 0);
   if (startS === null || !(baseKg > 0)) return null;
-  const touches = record.flatMap((entry) => {
-    if (entry.kind !== "touched" || entry.coat !== coatId) return [];
-    return timed(entry).flatMap(({ wallS }) =>
-      wallS > last.wallS ? [{ feels: entry.feels, afterS: wallS - last.wallS }] : [],
-    );
-  });
+  const touches = sortTouches(
+    record.filter((entry) => entry.kind === "touched").filter(({ coat }) => coat === coatId),
+  ).kept.flatMap(({ entry: { feels }, wallS }) =>
+    wallS > last.wallS ? [{ feels, afterS: wallS - last.wallS }] : [],
+  );
   return {
     at: last.entry.at ?? "",
     startS,
@@ -46,7 +46,7 @@ interface Timed<Entry> {
   readonly wallS: number;
 }
 
-function timed<Entry extends MixedEntry | TouchedEntry>(entry: Entry): readonly Timed<Entry>[] {
+function timed<Entry extends MixedEntry>(entry: Entry): readonly Timed<Entry>[] {
   const wallS = entry.at === undefined ? null : parseWallTimeS(entry.at);
   return wallS === null ? [] : [{ entry, wallS }];
 }

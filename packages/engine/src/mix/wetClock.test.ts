@@ -130,6 +130,43 @@ describe("the wet clock", () => {
     expect(told.paceHighRatio!).toBeGreaterThan(told.paceRatio!);
   });
 
+  it("warns of a film that got softer and lets the later entry stand, whatever their order in time", () => {
+    const [hard, wet] = [touched("r2", 25, "hard"), touched("r3", 105, "wet")];
+    const both = [mixed("r1", 0), hard, wet];
+    expect(codes(both)).toContain("mix.touch-backwards");
+    expect(coatOf(both).clock).toEqual(coatOf([mixed("r1", 0), wet]).clock);
+    expect(coatOf([mixed("r1", 0), wet, hard]).clock).toEqual(coatOf([mixed("r1", 0), hard]).clock);
+    expect(codes([mixed("r1", 0), touched("r2", 25, "wet"), touched("r3", 105, "hard")])).not.toContain(
+      "mix.touch-backwards",
+    );
+  });
+
+  it("warns of a touch before the cup, and of a coat that the board does not have", () => {
+    expect(codes([mixed("r1", 30), touched("r2", 20, "wet")])).toContain("mix.touch-early");
+    const slip: MixEntry = { ...mixed("r1", 0), coat: "laminate-botom" };
+    const found = buildMix({ shop, record: [slip] }, layup).findings.find(
+      ({ code }) => code === "mix.unknown-coat",
+    );
+    expect(found).toMatchObject({ severity: "warning", path: "record[r1].coat" });
+    expect(found!.text).toContain("laminate-bottom");
+    expect(codes([mixed("r1", 0)])).not.toContain("mix.unknown-coat");
+  });
+
+  it("calls an overdose a fire, and more than any sheet allows a blocker", () => {
+    const overdose = (hardenerKg: number) =>
+      buildMix({ shop, record: [mixed("r1", 0, hardenerKg)] }, layup).findings.find(
+        ({ code }) => code === "mix.overdose",
+      );
+    expect(overdose(0.008)).toBeUndefined();
+    // 3 % of 400 g and 16 %; three published polyester sheets: never above 4 %.
+    expect(overdose(0.012)?.severity).toBe("warning");
+    expect(overdose(0.064)?.severity).toBe("blocker");
+    for (const hardenerKg of [0.012, 0.064]) {
+      expect(overdose(hardenerKg)!.text).toMatch(/smoke and catch fire/);
+      expect(overdose(hardenerKg)!.text).not.toContain("stay soft");
+    }
+  });
+
   it("says so where the fingertips are further off than resins differ", () => {
     expect(codes([mixed("r1", 0), touched("r2", 1400, "wet")])).toContain("mix.far-pace");
     expect(codes([mixed("r1", 0), touched("r2", 90, "leathery")])).not.toContain("mix.far-pace");

@@ -116,6 +116,8 @@ export const FINS: Readonly<Record<string, string>> = {
     "die {2} Marke der Finne {1} liegt {3} außerhalb der Outline, die dort {4} von der Mittellinie liegt: nach innen oder weiter zur Nose setzen",
   "the {1} fin's {2} mark lies in the tail's notch, which is {3} wide to each side there: move it out, or up past the crotch":
     "die {2} Marke der Finne {1} liegt in der Kerbe des Tails, die dort nach jeder Seite {3} breit ist: nach außen setzen oder vor die Kerbe",
+  "the bottom slopes {1} under the left {2} fin and {3} under the right one: set by the gauge to {4}, the left one leans {5} and the right one {6} against the board at half length; share the difference out by setting one {7} more and the other as much less":
+    "der Boden ist unter der linken Finne ({2}) um {1} geneigt und unter der rechten um {3}: mit der Lehre auf {4} gesetzt, neigt sich die linke {5} und die rechte {6} gegen das Board auf halber Länge; den Unterschied teilen: eine {7} mehr, die andere so viel weniger",
   "the board is twisted by {1} at the {2} fins: set by the gauge to {3}, the left one leans {4} and the right one {5} against the board at half length; share the difference out by setting one {6} more and the other as much less":
     "das Board ist bei den Finnen {2} um {1} verdreht: mit der Lehre auf {3} gesetzt, neigt sich die linke {4} und die rechte {5} gegen die Boardmitte; den Unterschied teilen: eine um {6} mehr, die andere um ebenso viel weniger",
   "the fins are measured from the crotch, and this tail has none: measure from the tips, or survey the tail as a swallow with its depth":

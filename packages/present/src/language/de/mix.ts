@@ -90,6 +90,14 @@ export const MIX: Readonly<Record<string, string>> = {
   "at a temperature of {1}": "bei einer Temperatur von {1}",
   "the times of {1} {2} are carried far beyond its sheet's points: time a small cup in the shop before you trust them":
     "die Zeiten von {1} {2} liegen weit außerhalb der Punkte seines Datenblatts: einen kleinen Becher in der Werkstatt stoppen, bevor man ihnen traut",
+  "the record names the coat {1}, and this board has no such coat: the entry moves no clock":
+    "das Protokoll nennt die Schicht {1}, und dieses Board hat keine solche: der Eintrag stellt keine Uhr",
+  "the record names the coat {1}, and this board has no such coat: the entry moves no clock; was it {2}?":
+    "das Protokoll nennt die Schicht {1}, und dieses Board hat keine solche: der Eintrag stellt keine Uhr; gemeint war {2}?",
+  "two fingertip tests of {1} contradict each other, for a film only gets harder: {2} and {3}; the one entered later counts, and the other moves no clock; correct whichever is wrong":
+    "zwei Fingerproben an {1} widersprechen sich, denn ein Film wird nur härter: {2} und {3}; die später eingetragene gilt, die andere stellt keine Uhr; die falsche berichtigen",
+  "the fingertip test of {1} lies {2} before its last cup was mixed, so it moves no clock: correct its time or the cup's":
+    "die Fingerprobe an {1} liegt {2} vor dem Mischen des letzten Bechers und stellt keine Uhr: ihre Zeit oder die des Bechers berichtigen",
   "read them off its sheet again": "noch einmal vom Datenblatt ablesen",
   "the gel points of {1} contradict the law that warmer or stronger gels sooner, so no time can be given: {2}":
     "die Gelpunkte von {1} widersprechen dem Gesetz, dass es wärmer oder stärker früher geliert, also gibt es keine Zeit: {2}",
