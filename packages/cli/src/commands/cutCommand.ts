@@ -46,7 +46,8 @@ export const cutCommand: Command = {
     const lays: NestLay[] = [];
     for (const order of orders) lays.push(await layOut(order, { terminal, reader }));
     if (output === null) {
-      terminal.print(formatLayText(lays, reader));
+      const rolled = boards.filter(({ plan }) => plan.layup?.cutting === "rolled").map(({ name }) => name);
+      terminal.print(formatLayText(lays, { reader, rolled }));
       return 0;
     }
     // Only here, so that the other commands start without what makes paper.

@@ -28,8 +28,20 @@ export function layWords(lay: SearchedLay, reader: Reader): readonly string[] {
   ];
 }
 
-/** The lays as a page for the terminal: what to buy, and each piece with its place from the free end and from the right-hand edge. */
-export function formatLayText(lays: readonly SearchedLay[], reader: Reader): string {
+/** Cloth that is cut on the board takes its whole width and hangs over: a roll bought by the flat shapes would be too short. */
+function rolledNote(name: string, reader: Reader): string {
+  const t = tell(reader);
+  return t`${name} is planned with its cloth rolled out and cut on the board, which takes more than this: buy by the plan's own cut list, or name glass.cutting "pattern" and cut by these shapes.`;
+}
+
+/**
+ * The lays as a page for the terminal: what to buy, and each piece with its place from the free end and from the right-hand edge.
+ * @param rolled the boards whose cloth is planned to be cut on the board
+ */
+export function formatLayText(
+  lays: readonly SearchedLay[],
+  { reader, rolled }: { readonly reader: Reader; readonly rolled: readonly string[] },
+): string {
   const t = tell(reader);
   const show = (valueM: number): string => showQuantity(length(valueM, "coarse"), reader);
   const blocks = lays.map((lay) => {
@@ -59,7 +71,8 @@ export function formatLayText(lays: readonly SearchedLay[], reader: Reader): str
     ].join("\n");
   });
   const note = t`Cut to the flat shapes (lapline template FILE --of cloth), warp along the roll; begins and ends count from the roll's free end.`;
-  return `${[...blocks, wrapText(note).join("\n")].join("\n\n")}\n`;
+  const notes = [...wrapText(note), ...rolled.flatMap((name) => wrapText(rolledNote(name, reader)))];
+  return `${[...blocks, notes.join("\n")].join("\n\n")}\n`;
 }
 
 const QUARTER_RAD = Math.PI / 2;

@@ -113,7 +113,8 @@ function rowItems(lay: RollLay, row: RollRow, room: Room & { readonly topMm: num
       from: corner(fromM, lay.widthM),
       to: corner(toM, lay.widthM),
       lineAt: topOfRoll - OVER_MM,
-      text: lay.cuts === undefined ? `${show(fromM)} – ${show(toM)}` : showQuantity(length(toM - fromM), reader),
+      text:
+        lay.cuts === undefined ? `${show(fromM)} – ${show(toM)}` : showQuantity(length(toM - fromM), reader),
       sizeMm: textMm,
     },
   ]);

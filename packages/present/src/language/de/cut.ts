@@ -39,6 +39,8 @@ export const CUT: Readonly<Record<string, string>> = {
   "Cloth to cut: {1}": "Gewebe zum Zuschneiden: {1}",
   "How the pieces of cloth lie on their rolls.": "Wie die Gewebestücke auf ihren Rollen liegen.",
   "{1} on its roll": "{1} auf der Rolle",
+  '{1} is planned with its cloth rolled out and cut on the board, which takes more than this: buy by the plan\'s own cut list, or name glass.cutting "pattern" and cut by these shapes.':
+    '{1} ist so geplant, dass das Gewebe ausgerollt und auf dem Board geschnitten wird, und braucht mehr als das: nach der Schnittliste des Plans kaufen, oder glass.cutting "pattern" angeben und nach diesen Formen schneiden.',
   "There is no cloth to cut for {1} while these stand in the way; nothing was written.":
     "Für {1} ist kein Gewebe zuzuschneiden, solange dies im Weg steht; nichts wurde geschrieben.",
   "{1} does not fit the roll of {2}, which is {3} wide: it needs a roll at least {4} wide.":

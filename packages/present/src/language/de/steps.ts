@@ -16,7 +16,6 @@ export const STEPS: Readonly<Record<string, string>> = {
   "the fins are not glassed on": "die Finnen sind nicht anlaminiert",
   "the fins' boxes are not sealed in": "die Finnenkästen sind nicht eingegossen",
   "the leash plug is not sealed in and pulled": "der Leashplug ist nicht eingegossen und nicht gezogen",
-  "one step is still to do, next: {1}": "noch ein Schritt, als Nächstes: {1}",
   "{1} steps are still to do, next: {2}": "noch {1} Schritte, als Nächstes: {2}",
   "{1} is marked done, and this board has no such step":
     "{1} ist abgehakt, und dieses Board hat keinen solchen Schritt",

@@ -12,8 +12,9 @@ import { type FinSheet, type Finset, layOutFinSheet, placeMark, type Shape } fro
 import { figureItems } from "./figureItems";
 import { finTables } from "./finTables";
 import { bestFitItems, edgeItems, stringerItems, tailTipItems } from "./lineItems";
-import { baseItems, markItems, plugItems } from "./markItems";
+import { baseItems, markItems } from "./markItems";
 import { diagonalItems, squareItems, stringItems } from "./measureItems";
+import { plugItems } from "./plugItems";
 import { wordItems } from "./wordItems";
 
 /** The tail at full size with every mark, box, string and check: laid on the board's bottom, and pricked through. */

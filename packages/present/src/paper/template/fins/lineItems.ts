@@ -1,7 +1,7 @@
 import { placeOnBoard } from "../../../board/Lay";
 import type { Item, Point } from "../../../drawing/Drawing";
 import { tell } from "../../../language/tell";
-import { type FinSheet, placeOnPaper } from "./FinSheet";
+import { type FinSheet, placeOnPaper, type Shape } from "./FinSheet";
 
 /** Below this the best-fit line is the stringer line to a pencil, metres. */
 const SAME_M = 0.0002;
@@ -19,12 +19,16 @@ export function edgeItems({ lay, edge, finset, develop }: FinSheet): readonly It
 }
 
 /** The stringer line, with its name at the top. */
-export function stringerItems({ lay, reachTapeM, reader }: FinSheet): readonly Item[] {
+export function stringerItems(sheet: FinSheet): readonly Item[] {
+  const { lay, reachTapeM, reader } = sheet;
   const t = tell(reader);
   const top = placeOnBoard(lay, reachTapeM, 0);
   return [
     { kind: "line", pen: "centreline", from: placeOnBoard(lay, -BEYOND_TAIL_M, 0), to: top },
-    alongUpright(t`stringer line`, { x: top.x - 1.5, y: top.y + 4 }),
+    alongUpright(t`stringer line`, {
+      x: top.x + besideMm(isBestFitRight(sheet) ? "left" : "right"),
+      y: top.y + 4,
+    }),
   ];
 }
 
@@ -32,8 +36,7 @@ export function stringerItems({ lay, reachTapeM, reader }: FinSheet): readonly I
 export function bestFitItems(sheet: FinSheet): readonly Item[] {
   const { shape, reachTapeM, lay } = sheet;
   const t = tell(sheet.reader);
-  const { centrelineShiftM, centrelineSkewRad } = shape.symmetry;
-  const leftAt = (xM: number) => centrelineShiftM + Math.tan(centrelineSkewRad) * (xM - shape.lengthM / 2);
+  const leftAt = (xM: number) => bestFitLeftM(shape, xM);
   const points = sheet.edge.map((_, i): Point => {
     // Straight places at even steps: the line's own bend on the paper is far below a pencil's width.
     const xM = (i / (sheet.edge.length - 1)) * reachTapeM;
@@ -43,9 +46,26 @@ export function bestFitItems(sheet: FinSheet): readonly Item[] {
   const top = placeOnBoard(lay, reachTapeM, leftAt(reachTapeM));
   return [
     { kind: "polyline", closed: false, pen: "phantom", tone: "tape", points },
-    { ...alongUpright(t`best-fit line`, { x: top.x + 5, y: top.y + 4 }), tone: "tape" },
+    {
+      ...alongUpright(t`best-fit line`, {
+        x: top.x + besideMm(isBestFitRight(sheet) ? "right" : "left"),
+        y: top.y + 4,
+      }),
+      tone: "tape",
+    },
   ];
 }
+
+/** How far left of the stringer the best-fit line runs. */
+function bestFitLeftM({ symmetry, lengthM }: Shape, xM: number): number {
+  return symmetry.centrelineShiftM + Math.tan(symmetry.centrelineSkewRad) * (xM - lengthM / 2);
+}
+
+/** On the paper and at its top, where LEFT is at the reader's right: the two lines' names stand on their outer sides. */
+const isBestFitRight = ({ shape, reachTapeM }: FinSheet): boolean => bestFitLeftM(shape, reachTapeM) >= 0;
+
+/** From a line to the foot of a name that reads upwards beside it. */
+const besideMm = (side: "left" | "right"): number => (side === "left" ? -1.5 : 5);
 
 /** The straightedge across the tail tips: the paper is laid to it, and distances from the tail start there. */
 export function tailTipItems({ lay, edge, reader }: FinSheet): readonly Item[] {

@@ -1,10 +1,6 @@
 import type { Item, Point, TextItem } from "../../../drawing/Drawing";
-import { tell } from "../../../language/tell";
 import { tellText } from "../../../language/tellText";
-import { formatTapeLength } from "../../../words/formatTapeLength";
-import { tailWord } from "../../../words/tailWords";
-import { backed } from "../backed";
-import { cutOutOf, type FinMark, type FinSheet, placeMark, placeOnPaper, sheetSide } from "./FinSheet";
+import { cutOutOf, type FinMark, type FinSheet, placeMark, sheetSide } from "./FinSheet";
 
 const ARM_MM = 5;
 const RING_MM = 2;
@@ -65,24 +61,4 @@ function endName(
     at: { x: at.x + side * away, y: at.y + (end === "trailing" ? 4.2 : -1.8) },
     text: tellText(end, sheet.reader),
   };
-}
-
-/** A leash plug sits in the deck: dashed, because it is out of sight with the bottom up. */
-export function plugItems(sheet: FinSheet): readonly Item[] {
-  const { leashPlug } = sheet.finset;
-  const t = tell(sheet.reader);
-  if (leashPlug === null) return [];
-  const leftM = (leashPlug.side === "left" ? 1 : -1) * leashPlug.fromCentrelineM;
-  const centre = placeOnPaper(sheet, leashPlug.fromTailM, leftM);
-  const radiusMm = 500 * (leashPlug.diameterM ?? 0.01);
-  const note = { kind: "text", role: "note", sizeMm: 2.8, tone: "soft" } as const;
-  const side = leftM > 0 ? 1 : -1;
-  const x = centre.x + side * (radiusMm + 1.5);
-  const anchor = side === 1 ? "start" : "end";
-  const text = t`${formatTapeLength(leashPlug.fromTailTapeM, sheet.reader)} from the ${tailWord(sheet.finset.line)}`;
-  return [
-    { kind: "arc", pen: "hidden", centre, radiusMm, fromRad: 0, toRad: 2 * Math.PI },
-    ...backed({ ...note, anchor, at: { x, y: centre.y - 0.6 }, text: t`leash plug, in the deck` }),
-    ...backed({ ...note, anchor, at: { x, y: centre.y + 3 }, text }),
-  ];
 }
