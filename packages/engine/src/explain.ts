@@ -88,7 +88,9 @@ export function explain(board: Board, plan: Plan, path: string): Explanation | {
     words: working.words,
     formula: working.formula,
     inputs: [...working.inputs({ plan, board }, place.ids), ...listBand(place)],
-    sources: working.sources.map((id) => SOURCES[id]),
+    sources: [...working.sources, ...(working.sourcesOf?.({ plan, board }, place.ids) ?? [])].map(
+      (id) => SOURCES[id],
+    ),
     assumptions: plan.assumptions.filter((a) => from.some((start) => isWithin(a.path, start))),
     findings: plan.findings.filter((f) => isWithin(path, f.path) || isWithin(f.path, path)),
   };

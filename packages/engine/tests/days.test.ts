@@ -20,7 +20,7 @@ function airAt(wall: string): number {
 function daysOf(celsius: ReadonlyArray<readonly [string, number]>) {
   const board: Board = {
     name: "cold morning",
-    survey: { lengthM: 1.83, stations: [] },
+    survey: { lengthM: 1.83, stations: [], nose: { kind: "pointed" }, tail: { kind: "pin" } },
     glass: { resin: "polyester" },
     shop: {
       temperature: celsius.map(([clock, c]) => ({ at: `2026-04-11T${clock}`, airK: kelvin(c) })),

@@ -39,6 +39,8 @@ export interface Working<P = unknown> {
   /** In symbols. */
   readonly formula: string;
   readonly sources: readonly SourceId[];
+  /** More of them, where they hang on what was chosen. */
+  readonly sourcesOf?: (plan: P, ids: readonly string[]) => readonly SourceId[];
   /** The inputs with their values; `id` is what stood between the brackets of the path, outermost first. */
   readonly inputs: (plan: P, ids: readonly string[]) => readonly WorkingInput[];
   /** Places of the assumptions that it hangs on; without it all of its part of the plan are shown. */

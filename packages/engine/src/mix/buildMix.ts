@@ -11,6 +11,7 @@ import { checkPoints } from "./checkPoints";
 import { checkRecord } from "./checkRecord";
 import { checkWhole } from "./checkWhole";
 import { listModels } from "./listModels";
+import { listOwnResins } from "./listOwnResins";
 import type { MixInput } from "./MixInput";
 import type { MixPlan } from "./MixPlan";
 import type { MixSetting } from "./MixSetting";
@@ -69,7 +70,11 @@ export function buildMix(
       ...checkWhole(coats, air.value),
       ...checkRecord(setting.record, coats),
     ],
-    assumptions: [...air.assumptions, ...listModels([...cures.values()], coats, air.value)],
+    assumptions: [
+      ...air.assumptions,
+      ...listModels([...cures.values()], coats, air.value),
+      ...listOwnResins(board.materials, cures),
+    ],
   };
 }
 

@@ -81,7 +81,11 @@ export const cupWorking: WorkingTable<MixContext> = {
   "mix.coats[].cups[].hardenerVolumeM3": {
     words: "the same hardener by volume; weigh it where you can",
     formula: "V = hardener / ρ",
-    sources: ["mass-balance", "peroxide-density", "epoxy-memory"],
+    sources: ["mass-balance"],
+    sourcesOf: (context, ids) => {
+      const resin = findCoatResin(context, ids[0]);
+      return resin === undefined || resin.kind === "sunlight" ? [] : [resin.hardenerDensityKgM3.source];
+    },
     inputs: (context, ids) => {
       const resin = findCoatResin(context, ids[0]);
       const rho = resin === undefined || resin.kind === "sunlight" ? null : resin.hardenerDensityKgM3.value;

@@ -4,6 +4,7 @@ import { makeOwnResin } from "../materials/makeOwnResin";
 import type { OwnPeroxideResin, OwnResinInput } from "../materials/OwnResinInput";
 import { buildMix } from "./buildMix";
 import { computeExposures } from "./computeExposures";
+import { cupWorking } from "./cupWorking";
 import { findOddPoints } from "./findOddPoints";
 
 const point = (celsius: number, dose: number, minutes: number) => ({
@@ -130,5 +131,37 @@ describe("windows and lists", () => {
       airK: kelvin(20),
     }));
     expect(codesOf(sheet(TABLE), { temperature: list })).toContain("note mix.list-ends");
+  });
+});
+
+describe("what an own resin leaves out", () => {
+  const pathsOf = (resin: OwnResinInput) =>
+    mixOf(resin).assumptions.flatMap(({ path }) =>
+      path.startsWith("materials.resins.mine.") ? [path.slice("materials.resins.mine.".length)] : [],
+    );
+
+  it("is told field by field, and what is given is not", () => {
+    expect(pathsOf(sheet(TABLE)).toSorted()).toEqual(
+      ["hardenerDensity", "leastTemperature", "liquidDensity", "promoter", "styrene", "wax"].toSorted(),
+    );
+    const given: OwnPeroxideResin = {
+      ...sheet(TABLE),
+      hardenerDensityKgM3: 1150,
+      leastCureTemperatureK: kelvin(15),
+      liquidDensityKgM3: 1100,
+      promoter: "in the resin",
+      styreneShare: 0.35,
+      waxVolumeShare: null,
+    };
+    expect(pathsOf(given)).toEqual([]);
+  });
+
+  it("has the source of its own kind behind the hardener's volume", () => {
+    const layup = makeLayup("epoxy");
+    const plan = { mix: buildMix({}, layup).value, layup };
+    const working = cupWorking["mix.coats[].cups[].hardenerVolumeM3"]!;
+    const sources = working.sourcesOf!({ board: {}, plan }, ["laminate-deck", "0"]);
+    expect(sources).not.toContain("peroxide-density");
+    expect(sources.length).toBe(1);
   });
 });

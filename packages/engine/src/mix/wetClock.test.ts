@@ -143,7 +143,14 @@ describe("the wet clock", () => {
 
   it("warns of a touch before the cup, and of a coat that the board does not have", () => {
     expect(codes([mixed("r1", 30), touched("r2", 20, "wet")])).toContain("mix.touch-early");
-    const slip: MixEntry = { ...mixed("r1", 0), coat: "laminate-botom" };
+    const slip: MixEntry = {
+      id: "r1",
+      kind: "mixed",
+      coat: "laminate-botom",
+      baseKg: 0.4,
+      hardenerKg: 0.006,
+      at: at(0),
+    };
     const found = buildMix({ shop, record: [slip] }, layup).findings.find(
       ({ code }) => code === "mix.unknown-coat",
     );

@@ -98,6 +98,9 @@ export const MIX: Readonly<Record<string, string>> = {
     "zwei Fingerproben an {1} widersprechen sich, denn ein Film wird nur härter: {2} und {3}; die später eingetragene gilt, die andere stellt keine Uhr; die falsche berichtigen",
   "the fingertip test of {1} lies {2} before its last cup was mixed, so it moves no clock: correct its time or the cup's":
     "die Fingerprobe an {1} liegt {2} vor dem Mischen des letzten Bechers und stellt keine Uhr: ihre Zeit oder die des Bechers berichtigen",
+  "the resin's record leaves it out, so the generic resin of its kind gives it: read it off your own sheet":
+    "der Eintrag des Harzes lässt es weg, also gilt das allgemeine Harz seiner Art: im eigenen Datenblatt nachlesen",
+  "promoter in the resin": "Beschleuniger im Harz",
   "read them off its sheet again": "noch einmal vom Datenblatt ablesen",
   "the gel points of {1} contradict the law that warmer or stronger gels sooner, so no time can be given: {2}":
     "die Gelpunkte von {1} widersprechen dem Gesetz, dass es wärmer oder stärker früher geliert, also gibt es keine Zeit: {2}",
