@@ -25,7 +25,7 @@ const TRANSLATED = [
   "packages/present/src/paper/template/outline",
   "packages/present/src/text/cutBlock.ts",
   "packages/present/src/words/cutWords.ts",
-  "packages/web/src/cut",
+  "packages/web/src",
   "packages/present/src/text",
   "packages/present/src/words",
   "packages/cli/src",

@@ -1,4 +1,5 @@
 import { lazy, Suspense } from "react";
+import { useTell } from "./settings/useTell";
 import { PageLink } from "./shared/PageLink";
 import { usePath } from "./shared/usePath";
 import { ShedPage } from "./shed/ShedPage";
@@ -9,6 +10,7 @@ const BOARD = /^\/board\/([^/]+)\/?$/;
 
 /** The Shed at the root, a board's page under its id. */
 export function App() {
+  const t = useTell();
   const path = usePath();
   const [, id] = BOARD.exec(path) ?? [];
   if (id !== undefined) {
@@ -21,9 +23,9 @@ export function App() {
   if (path === "/") return <ShedPage />;
   return (
     <main className="page">
-      <h1>Nothing here</h1>
+      <h1>{t`Nothing here`}</h1>
       <p>
-        There is no page under this address. <PageLink to="/">All boards</PageLink>
+        {t`There is no page under this address.`} <PageLink to="/">{t`All boards`}</PageLink>
       </p>
     </main>
   );

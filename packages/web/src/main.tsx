@@ -13,17 +13,32 @@ import "./glass.css";
 import "./gate.css";
 import "./cut.css";
 import "./mix.css";
+import "./weight.css";
+import { LANGUAGES, type Language, loadLanguage } from "@lapline/present";
 import { StrictMode } from "react";
 import { createRoot } from "react-dom/client";
 import { App } from "./App";
+import { LANGUAGE_KEY, recall } from "./settings/kept";
 import { SettingsProvider } from "./settings/SettingsProvider";
 
 const root = document.getElementById("root");
 if (root === null) throw new Error("the page has no root element");
+const first = await openLanguage();
 createRoot(root).render(
   <StrictMode>
-    <SettingsProvider>
+    <SettingsProvider first={first}>
       <App />
     </SettingsProvider>
   </StrictMode>,
 );
+
+/** The language of the last visit, or English where its texts cannot be fetched. */
+async function openLanguage(): Promise<Language> {
+  const kept = LANGUAGES.find((each) => each === recall(LANGUAGE_KEY)) ?? "en";
+  try {
+    await loadLanguage(kept);
+    return kept;
+  } catch {
+    return "en";
+  }
+}

@@ -5,6 +5,7 @@ import { startApp } from "../../../tests/browser/startApp";
 export interface Reader {
   readonly viewport?: { width: number; height: number };
   readonly units?: "inch" | "mm";
+  readonly language?: "en" | "de";
   readonly light?: "paper" | "night" | "sun";
   /** Whether what is typed is kept for the next page; if left out it is. */
   readonly keeps?: boolean;
@@ -23,7 +24,7 @@ export async function openSite(): Promise<Site> {
   const [app, browser] = await Promise.all([startApp(), launchBrowser()]);
   const open = async (
     path: string,
-    { viewport, units = "inch", light = "paper", keeps = true }: Reader = {},
+    { viewport, units = "inch", light = "paper", language = "en", keeps = true }: Reader = {},
   ) => {
     const context = await browser.newContext({
       viewport: viewport ?? { width: 1440, height: 900 },
@@ -31,11 +32,12 @@ export async function openSite(): Promise<Site> {
     });
     const page = await context.newPage();
     await page.addInitScript(
-      ([keptUnits, keptLight]) => {
+      ([keptUnits, keptLight, keptLanguage]) => {
         window.localStorage.setItem("lapline.units", keptUnits ?? "");
         window.localStorage.setItem("lapline.light", keptLight ?? "");
+        window.localStorage.setItem("lapline.language", keptLanguage ?? "");
       },
-      [units, light],
+      [units, light, language],
     );
     if (!keeps)
       await page.route("**/api/boards/*", (route) =>
@@ -49,7 +51,7 @@ export async function openSite(): Promise<Site> {
     open,
     async openBoard(id, reader) {
       const page = await open(`board/${id}`, reader);
-      await page.getByRole("heading", { name: "Measure" }).waitFor();
+      await page.locator("#measure").waitFor();
       return page;
     },
     async close() {

@@ -1,8 +1,9 @@
 import { mass, type Plan } from "@lapline/engine";
 import type { Reader } from "../language/Reader";
 import { showQuantity } from "../language/showQuantity";
-import { type Tell, tell } from "../language/tell";
+import { tell } from "../language/tell";
 import { tellText } from "../language/tellText";
+import { floatSentences } from "../words/floatSentences";
 import type { Block } from "./Block";
 import { type Column, formatTable } from "./formatTable";
 import { sayWhyMissing } from "./sayWhyMissing";
@@ -29,7 +30,7 @@ export function weightBlock(plan: Plan, reader: Reader): Block {
       "",
       ...stageTable(weight, reader),
       "",
-      ...floatSentences(weight, tell(reader)).flatMap((line) => wrapText(line, { indent: 2, hanging: 4 })),
+      ...floatSentences(weight, reader).flatMap((line) => wrapText(line, { indent: 2, hanging: 4 })),
     ],
   };
 }
@@ -65,15 +66,4 @@ function stageTable({ stages }: Weight, reader: Reader): readonly string[] {
 function band(reader: Reader, valueKg: number, endsKg: readonly [number, number]): readonly string[] {
   const metric: Reader = { ...reader, units: "mm" };
   return [showQuantity(mass(valueKg), reader), ...endsKg.map((endKg) => showQuantity(mass(endKg), metric))];
-}
-
-function floatSentences({ float, finishedKg }: Weight, t: Tell): readonly string[] {
-  const { displacesKg, carriesKg, carriesLowKg, carriesHighKg, riderKg, reserveKg } = float;
-  const carries = t`Just under still sea water it pushes ${mass(displacesKg)} of water aside, weighs ${mass(finishedKg)} of that itself and carries ${mass(carriesKg)} (${mass(carriesLowKg)} to ${mass(carriesHighKg)}).`;
-  if (riderKg === null || reserveKg === null) return [carries];
-  const under =
-    reserveKg < 0
-      ? t`A rider of ${mass(riderKg)} is ${mass(-reserveKg)} more than that: standing still, board and rider sink until so much of the rider is under water.`
-      : t`A rider of ${mass(riderKg)} leaves ${mass(reserveKg)} in hand.`;
-  return [carries, under, t`Skin, fins, wetsuit and the lift of a moving board are left out.`];
 }

@@ -1,6 +1,7 @@
 import { formatProblems } from "@lapline/contract";
 import { useEffect, useState } from "react";
 import { type KeptBoard, readBoard } from "../api/boardClient";
+import { useTell } from "../settings/useTell";
 import { PageLink } from "../shared/PageLink";
 import { BoardSheet } from "./BoardSheet";
 import { planOf } from "./planOf";
@@ -33,12 +34,13 @@ export default function BoardPage({ id }: { id: string }) {
 }
 
 function NotOpened({ why }: { why: string }) {
+  const t = useTell();
   return (
     <main className="page">
-      <h1>This board cannot be opened</h1>
+      <h1>{t`This board cannot be opened`}</h1>
       <p className="tape tape-blocker">{why}</p>
       <p>
-        <PageLink to="/">All boards</PageLink>
+        <PageLink to="/">{t`All boards`}</PageLink>
       </p>
     </main>
   );

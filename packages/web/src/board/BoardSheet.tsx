@@ -4,7 +4,9 @@ import { useEffect } from "react";
 import { CutPart } from "../cut/CutPart";
 import { FinsPart } from "../fins/FinsPart";
 import { MixPart } from "../mix/MixPart";
+import { useSettings } from "../settings/Settings";
 import { SettingsBar } from "../settings/SettingsBar";
+import { useTell } from "../settings/useTell";
 import { PageLink } from "../shared/PageLink";
 import { AssumedPart } from "./AssumedPart";
 import { BuildLine } from "./BuildLine";
@@ -27,10 +29,12 @@ interface BoardSheetProps {
 
 /** One board from the tape to the water: what is typed on the left of a number changes everything after it at once. */
 export function BoardSheet({ id, opened, revision }: BoardSheetProps) {
+  const t = useTell();
+  const { reader } = useSettings();
   const [draft, edit] = useDraft(opened);
   const { plan } = draft.good;
   const text = draft.problems.length === 0 ? formatBoardFile(draft.file) : null;
-  const unread = draft.problems.map(({ path }) => fieldName(draft.file, path));
+  const unread = draft.problems.map(({ path }) => fieldName(draft.file, path, reader));
   const saving = useSaving({ id, text, unread, opened: { text: formatBoardFile(opened.file), revision } });
   const blockers = plan.findings.filter((finding) => finding.severity === "blocker");
   useEffect(() => {
@@ -40,7 +44,8 @@ export function BoardSheet({ id, opened, revision }: BoardSheetProps) {
     <>
       <header className="top">
         <PageLink to="/" className="home">
-          <span aria-hidden="true">‹&nbsp;</span>The Shed
+          <span aria-hidden="true">‹&nbsp;</span>
+          {t`The Shed`}
         </PageLink>
         <SettingsBar />
       </header>
@@ -58,7 +63,7 @@ export function BoardSheet({ id, opened, revision }: BoardSheetProps) {
             problems={draft.problems}
             edit={edit}
           />
-          <GlassPart plan={plan} />
+          <GlassPart file={draft.file} plan={plan} edit={edit} />
           <CutPart plan={plan} />
           <MixPart plan={plan} />
           <PartSection id="sand" findings={plan.findings}>
@@ -74,8 +79,9 @@ export function BoardSheet({ id, opened, revision }: BoardSheetProps) {
 
 /** What stops the build, across the edge of the page. */
 function Blockers({ blockers }: { blockers: readonly Finding[] }) {
+  const t = useTell();
   return (
-    <section className="blockers" aria-label="What stops the build">
+    <section className="blockers" aria-label={t`What stops the build`}>
       {blockers.map((finding, i) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: two findings may share code and place
         <FindingTape key={`${finding.code} ${i}`} finding={finding} />

@@ -1,9 +1,14 @@
 import type { Plan } from "@lapline/engine";
+import { tellText } from "@lapline/present";
 import { useEffect, useRef, useState } from "react";
+import { useSettings } from "../settings/Settings";
+import { useTell } from "../settings/useTell";
 import { PARTS, type PartId, partState } from "./parts";
 
 /** The pencil line through the eight parts of the build; the part in view is the amber one. */
 export function BuildLine({ plan }: { plan: Plan }) {
+  const t = useTell();
+  const { reader } = useSettings();
   const inView = usePartInView();
   const line = useRef<HTMLElement>(null);
   useEffect(() => {
@@ -11,16 +16,16 @@ export function BuildLine({ plan }: { plan: Plan }) {
     if (link) line.current?.scrollTo({ left: link.offsetLeft - line.current.clientWidth / 3 });
   }, [inView]);
   return (
-    <nav ref={line} className="build-line" aria-label="The build">
+    <nav ref={line} className="build-line" aria-label={t`The build`}>
       <ol>
         {PARTS.map(({ id, name }) => {
-          const state = partState(plan, id);
+          const state = partState(plan, id, reader);
           return (
             <li key={id}>
               <a href={`#${id}`} aria-current={inView === id ? "location" : undefined}>
-                <span className="build-line-name">{name}</span>
+                <span className="build-line-name">{tellText(name, reader)}</span>
                 {state !== "" && (
-                  <span className={`build-line-state ${state === "stopped" ? "stopped" : ""}`}>{state}</span>
+                  <span className={`build-line-state ${state === t`stopped` ? "stopped" : ""}`}>{state}</span>
                 )}
               </a>
             </li>

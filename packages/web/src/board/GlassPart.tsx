@@ -1,20 +1,30 @@
+import type { BoardFile } from "@lapline/contract";
 import { area, length, mass, type Plan } from "@lapline/engine";
-import { cuttingSentence, notchSentences, skinStrip } from "@lapline/present";
+import { cuttingSentence, notchSentences, skinStrip, tellText } from "@lapline/present";
 import { useCallback } from "react";
 import { SheetDrawing } from "../drawing/SheetDrawing";
 import { CoatTerms } from "../glass/CoatTerms";
 import { ComparedTable } from "../glass/ComparedTable";
 import { SkinTable } from "../glass/SkinTable";
 import { useSettings } from "../settings/Settings";
+import { useTell } from "../settings/useTell";
 import { Amount } from "../shared/Amount";
-import { Figures } from "../shared/Figures";
+import { CostView } from "../weight/CostView";
+import { WeightView } from "../weight/WeightView";
 import { PartSection } from "./PartSection";
+import type { FieldPath } from "./withField";
 
 type Layup = NonNullable<Plan["layup"]>;
 
-/** Cloth, resin by coat, the skin in section, and what the board will weigh. */
-export function GlassPart({ plan }: { plan: Plan }) {
-  const { layup, weight } = plan;
+interface GlassPartProps {
+  readonly file: BoardFile;
+  readonly plan: Plan;
+  edit(path: FieldPath, value: unknown): void;
+}
+
+/** Cloth, resin by coat, the skin in section, what the board weighs and what it costs. */
+export function GlassPart({ file, plan, edit }: GlassPartProps) {
+  const { layup, weight, cost } = plan;
   return (
     <PartSection id="glass" findings={plan.findings}>
       {layup !== null && (
@@ -32,18 +42,20 @@ export function GlassPart({ plan }: { plan: Plan }) {
           <ComparedTable compared={layup.compared} />
         </>
       )}
-      {weight !== null && <WeightView weight={weight} />}
+      {weight !== null && <WeightView file={file} plan={plan} weight={weight} edit={edit} />}
+      {cost !== null && <CostView cost={cost} />}
     </PartSection>
   );
 }
 
 function SkinView({ plan }: { plan: Plan }) {
+  const t = useTell();
   const { reader } = useSettings();
   const draw = useCallback((widthMm: number) => skinStrip(plan, { reader, widthMm }), [plan, reader]);
   return (
     <SheetDrawing
-      title={`${plan.name}, the skin in section`}
-      desc="Laminate and fill coat on the foam, zone by zone, with their thickness."
+      title={t`${plan.name}, the skin in section`}
+      desc={t`Laminate and fill coat on the foam, zone by zone, with their thickness.`}
       draw={draw}
     />
   );
@@ -64,24 +76,26 @@ function CuttingWords({ layup }: { layup: Layup }) {
 }
 
 function PieceTable({ pieces }: { pieces: Layup["pieces"] }) {
+  const { reader } = useSettings();
+  const t = useTell();
   return (
     <div className="wide">
       <table>
-        <caption>Cloth</caption>
+        <caption>{t`Cloth`}</caption>
         <thead>
           <tr>
-            <th scope="col">piece</th>
-            <th scope="col">length</th>
-            <th scope="col">width</th>
-            <th scope="col">area</th>
-            <th scope="col">weighs</th>
+            <th scope="col">{t`piece`}</th>
+            <th scope="col">{t`length`}</th>
+            <th scope="col">{t`width`}</th>
+            <th scope="col">{t`area`}</th>
+            <th scope="col">{t`weighs`}</th>
           </tr>
         </thead>
         <tbody>
           {pieces.map((piece) => (
             <tr key={piece.id}>
               <th scope="row">
-                {piece.id.replaceAll("-", " ")} <span className="quiet">{piece.cloth}</span>
+                {tellText(piece.id, reader).replaceAll("-", " ")} <span className="quiet">{piece.cloth}</span>
               </th>
               <td>
                 <Amount of={length(piece.lengthM, "coarse")} />
@@ -104,30 +118,31 @@ function PieceTable({ pieces }: { pieces: Layup["pieces"] }) {
 }
 
 function CoatTable({ coats }: { coats: Layup["coats"] }) {
+  const { reader } = useSettings();
+  const t = useTell();
   return (
     <div className="wide">
       <table>
-        <caption>Resin, mixed</caption>
+        <caption>{t`Resin, mixed`}</caption>
         <thead>
           <tr>
-            <th scope="col">coat</th>
-            <th scope="col">mix</th>
-            <th scope="col">band</th>
-            <th scope="col">stays on</th>
+            <th scope="col">{t`coat`}</th>
+            <th scope="col">{t`mix`}</th>
+            <th scope="col">{t`band`}</th>
+            <th scope="col">{t`stays on`}</th>
           </tr>
         </thead>
         <tbody>
           {coats.map((coat) => (
             <tr key={coat.id}>
               <th scope="row">
-                {coat.id.replaceAll("-", " ")} <span className="quiet">{coat.resin}</span>
+                {tellText(coat.id, reader).replaceAll("-", " ")}{" "}
+                <span className="quiet">{tellText(coat.resin, reader)}</span>
               </th>
               <td className="act">
                 <Amount of={mass(coat.resinMassKg)} />
               </td>
-              <td>
-                <Amount of={mass(coat.resinMassLowKg)} /> to <Amount of={mass(coat.resinMassHighKg)} />
-              </td>
+              <td>{t`${mass(coat.resinMassLowKg)} to ${mass(coat.resinMassHighKg)}`}</td>
               <td>
                 <Amount of={mass(coat.keptMassKg)} />
               </td>
@@ -136,31 +151,5 @@ function CoatTable({ coats }: { coats: Layup["coats"] }) {
         </tbody>
       </table>
     </div>
-  );
-}
-
-function WeightView({ weight }: { weight: NonNullable<Plan["weight"]> }) {
-  return (
-    <>
-      <h3>Weight</h3>
-      <Figures
-        entries={[
-          {
-            name: "finished",
-            of: mass(weight.finishedKg),
-            note: (
-              <>
-                <Amount of={mass(weight.finishedLowKg)} /> to <Amount of={mass(weight.finishedHighKg)} />
-              </>
-            ),
-          },
-          { name: "foam", of: mass(weight.foamKg) },
-          { name: "stringer", of: mass(weight.stringerKg) },
-          { name: "cloth", of: mass(weight.clothKg) },
-          { name: "resin", of: mass(weight.resinKg), note: "cured" },
-          { name: "fittings", of: mass(weight.fittingsKg) },
-        ]}
-      />
-    </>
   );
 }

@@ -1,7 +1,6 @@
 import { count, length, type Plan, volume } from "@lapline/engine";
-import { widthWords } from "@lapline/present";
+import { type Tell, tell, widthWords } from "@lapline/present";
 import { useSettings } from "../settings/Settings";
-import { Amount } from "../shared/Amount";
 import { type FigureEntry, Figures } from "../shared/Figures";
 import { Fractions } from "../shared/Fractions";
 
@@ -10,6 +9,7 @@ type Shape = NonNullable<Plan["shape"]>;
 /** What a board is known by: length, widths, thickness, and how much it holds by the tape and by the scale. */
 export function MeasureFigures({ plan, shape }: { plan: Plan; shape: Shape }) {
   const { reader } = useSettings();
+  const t = tell(reader);
   const widths = shape.widths.map((width): FigureEntry => {
     const { name, where } = widthWords(width, reader);
     return { name, of: length(width.widthM), note: <Fractions text={where} />, minor: true };
@@ -17,50 +17,36 @@ export function MeasureFigures({ plan, shape }: { plan: Plan; shape: Shape }) {
   return (
     <Figures
       entries={[
-        { name: "length", of: length(shape.lengthTapeM), note: "by tape" },
+        { name: t`length`, of: length(shape.lengthTapeM), note: t`by tape` },
         {
-          name: "widest",
+          name: t`widest`,
           of: length(shape.widthMaxM),
-          note: (
-            <>
-              <Amount of={length(shape.widthMaxFromTailM)} /> from the tail
-            </>
-          ),
+          note: <Fractions text={t`${length(shape.widthMaxFromTailM)} from the tail`} />,
         },
         ...widths,
-        { name: "thickest", of: length(shape.thicknessMaxM) },
+        { name: t`thickest`, of: length(shape.thicknessMaxM) },
         {
-          name: "volume",
+          name: t`volume`,
           of: volume(shape.volumeM3),
-          note: (
-            <>
-              <Amount of={volume(shape.volumeLowM3)} /> to <Amount of={volume(shape.volumeHighM3)} />
-            </>
-          ),
+          note: t`${volume(shape.volumeLowM3)} to ${volume(shape.volumeHighM3)}`,
         },
-        ...(plan.byWeight === null ? [] : [weightEntry(plan.byWeight)]),
+        ...(plan.byWeight === null ? [] : [weightEntry(plan.byWeight, t)]),
       ]}
     />
   );
 }
 
-function weightEntry(byWeight: NonNullable<Plan["byWeight"]>): FigureEntry {
+function weightEntry(byWeight: NonNullable<Plan["byWeight"]>, t: Tell): FigureEntry {
   const { volumeM3, volumeLowM3, volumeHighM3, deckFullness } = byWeight;
   return {
-    name: "volume by the scale",
+    name: t`volume by the scale`,
     minor: true,
     of: volume(volumeM3),
     note: (
       <>
-        <Amount of={volume(volumeLowM3)} /> to <Amount of={volume(volumeHighM3)} />
+        {t`${volume(volumeLowM3)} to ${volume(volumeHighM3)}`}
         <br />
-        {deckFullness === null ? (
-          "no deck would agree"
-        ) : (
-          <>
-            deck fullness <Amount of={count(deckFullness)} /> agrees
-          </>
-        )}
+        {deckFullness === null ? t`no deck would agree` : t`deck fullness ${count(deckFullness)} agrees`}
       </>
     ),
   };

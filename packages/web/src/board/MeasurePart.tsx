@@ -1,6 +1,7 @@
 import type { Finding, Plan } from "@lapline/engine";
 import { symmetrySentences } from "@lapline/present";
 import { useSettings } from "../settings/Settings";
+import { useTell } from "../settings/useTell";
 import { Fractions } from "../shared/Fractions";
 import type { Draft } from "./applyEdit";
 import { MeasureFigures } from "./MeasureFigures";
@@ -18,6 +19,7 @@ interface MeasurePartProps {
 
 /** The tape with the board along it, how true the board is, and the readings to be typed. */
 export function MeasurePart({ draft, edit }: MeasurePartProps) {
+  const t = useTell();
   const { plan } = draft.good;
   const { shape } = plan;
   const fields = { file: draft.file, plan, problems: draft.problems, edit };
@@ -31,7 +33,7 @@ export function MeasurePart({ draft, edit }: MeasurePartProps) {
           <ProfileView plan={plan} />
         </>
       )}
-      <h3>Readings</h3>
+      <h3>{t`Readings`}</h3>
       <SurveyFields {...fields} />
       <SurveyTable {...fields} />
     </PartSection>

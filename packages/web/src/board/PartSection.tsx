@@ -1,6 +1,7 @@
 import type { Finding } from "@lapline/engine";
-import { sortFindings } from "@lapline/present";
+import { sortFindings, tellText } from "@lapline/present";
 import type { ReactNode } from "react";
+import { useSettings } from "../settings/Settings";
 import { FindingTape } from "./FindingTape";
 import { PARTS, type PartId, partOf } from "./parts";
 
@@ -14,11 +15,12 @@ interface PartSectionProps {
 
 /** A part of the build with what was found in it, blockers first. */
 export function PartSection({ id, findings, placed = () => false, children }: PartSectionProps) {
+  const { reader } = useSettings();
   const name = PARTS.find((part) => part.id === id)?.name;
   const own = sortFindings(findings.filter((finding) => partOf(finding) === id && !placed(finding)));
   return (
     <section id={id} className="part" aria-labelledby={`${id}-name`}>
-      <h2 id={`${id}-name`}>{name}</h2>
+      <h2 id={`${id}-name`}>{tellText(name ?? "", reader)}</h2>
       {own.length > 0 && (
         <div className="tapes">
           {own.map((finding, i) => (

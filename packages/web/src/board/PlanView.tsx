@@ -3,12 +3,14 @@ import { planDrawing, symmetrySentences } from "@lapline/present";
 import { useCallback, useState } from "react";
 import { SheetDrawing } from "../drawing/SheetDrawing";
 import { useSettings } from "../settings/Settings";
+import { useTell } from "../settings/useTell";
 
 /** Narrower than this the board stands on the sheet instead of lying. */
 const LIES_FROM_MM = 150;
 
 /** The board seen from above or below along its tape. */
 export function PlanView({ plan }: { plan: Plan }) {
+  const t = useTell();
   const { reader } = useSettings();
   const [face, setFace] = useState<"deck" | "bottom">("deck");
   const draw = useCallback(
@@ -18,13 +20,15 @@ export function PlanView({ plan }: { plan: Plan }) {
   if (plan.shape === null) return null;
   return (
     <SheetDrawing
-      title={`${plan.name}, plan view, ${face} up`}
-      desc={`Outline along a tape from the tail. ${symmetrySentences(plan, reader).join(" ")} The readings stand in the table below.`}
+      title={face === "deck" ? t`${plan.name}, plan view, deck up` : t`${plan.name}, plan view, bottom up`}
+      desc={t`Outline along a tape from the tail. ${symmetrySentences(plan, reader).join(" ")} The readings stand in the table below.`}
       draw={draw}
       caption={
-        <button type="button" className="plain" onClick={() => setFace(face === "deck" ? "bottom" : "deck")}>
-          turn it over
-        </button>
+        <button
+          type="button"
+          className="plain"
+          onClick={() => setFace(face === "deck" ? "bottom" : "deck")}
+        >{t`turn it over`}</button>
       }
     />
   );

@@ -1,4 +1,5 @@
 import { useId } from "react";
+import { useTell } from "../settings/useTell";
 import { Fractions } from "../shared/Fractions";
 import { offerUnits } from "./offerUnits";
 
@@ -12,7 +13,7 @@ interface QuantityFieldProps {
   readonly suspect?: string | undefined;
   readonly labelUnseen?: boolean;
   /** What it measures, so that a bare number can be given its unit with one touch. */
-  readonly dimension?: "length" | "angle";
+  readonly dimension?: "length" | "angle" | "mass";
   onType(text: string): void;
 }
 
@@ -67,11 +68,12 @@ interface UnitOffersProps {
 
 /** A bare number with each unit it could have: one touch with a thumb instead of two letters on a screen's keys. */
 function UnitOffers({ label, offers, take }: UnitOffersProps) {
+  const t = useTell();
   if (offers.length === 0) return null;
   return (
     <div className="unit-offers">
       {offers.map((offer) => (
-        <button key={offer} type="button" aria-label={`${label}: ${offer}`} onClick={() => take(offer)}>
+        <button key={offer} type="button" aria-label={t`${label}: ${offer}`} onClick={() => take(offer)}>
           <Fractions text={offer} />
         </button>
       ))}

@@ -1,4 +1,5 @@
 import type { BoardFile, Problem } from "@lapline/contract";
+import { useTell } from "../settings/useTell";
 import { Choice } from "../shared/Choice";
 import { QuantityField } from "./QuantityField";
 import { type FieldPath, formatFieldPath } from "./withField";
@@ -15,6 +16,7 @@ const ALONG = ["tape", "straight"] as const;
 
 /** What holds for the whole survey: length, how lengths were taken, tail and nose. */
 export function SurveyFields({ file, problems, edit }: SurveyFieldsProps) {
+  const t = useTell();
   const { survey } = file;
   const { tail } = survey;
   const at = (path: FieldPath): string | undefined =>
@@ -24,33 +26,33 @@ export function SurveyFields({ file, problems, edit }: SurveyFieldsProps) {
   );
   return (
     <div className="survey-fields">
-      {quantity("length", survey.length, ["survey", "length"])}
+      {quantity(t`length`, survey.length, ["survey", "length"])}
       <Choice
-        label="length taken by"
+        label={t`length taken by`}
         value={survey.lengthBy ?? "tape"}
         choices={ALONG}
         choose={(value) => edit(["survey", "lengthBy"], value)}
       />
       <Choice
-        label="stations taken by"
+        label={t`stations taken by`}
         value={survey.stationsBy ?? "tape"}
         choices={ALONG}
         choose={(value) => edit(["survey", "stationsBy"], value)}
       />
       <Choice
-        label="nose"
+        label={t`nose`}
         value={survey.nose.kind}
         choices={NOSES}
         choose={(kind) => edit(["survey", "nose"], { kind })}
       />
       <Choice
-        label="tail"
+        label={t`tail`}
         value={tail.kind}
         choices={TAILS}
         choose={(kind) => edit(["survey", "tail"], tailOf(kind, tail))}
       />
-      {"width" in tail && quantity("tail width", tail.width, ["survey", "tail", "width"])}
-      {"depth" in tail && quantity("tail depth", tail.depth, ["survey", "tail", "depth"])}
+      {"width" in tail && quantity(t`tail width`, tail.width, ["survey", "tail", "width"])}
+      {"depth" in tail && quantity(t`tail depth`, tail.depth, ["survey", "tail", "depth"])}
     </div>
   );
 }

@@ -1,7 +1,9 @@
 import type { BoardFile, Problem } from "@lapline/contract";
-import { formatQuantity, length, type Plan } from "@lapline/engine";
+import { length, type Plan } from "@lapline/engine";
+import { tellText } from "@lapline/present";
 import { useState } from "react";
 import { useSettings } from "../settings/Settings";
+import { useTell } from "../settings/useTell";
 import { QuantityField } from "./QuantityField";
 import { type FieldPath, formatFieldPath } from "./withField";
 
@@ -21,17 +23,19 @@ const READINGS = [
 
 /** The readings as they were taken, each to be typed anew: one row for each place where the tape was held. */
 export function SurveyTable({ file, plan, problems, edit }: SurveyTableProps) {
+  const t = useTell();
+  const { reader } = useSettings();
   const { stations } = file.survey;
   return (
     <div className="survey">
       <table>
-        <caption className="unseen">Readings, one row for each station</caption>
+        <caption className="unseen">{t`Readings, one row for each station`}</caption>
         <thead>
           <tr>
-            <th scope="col">place</th>
+            <th scope="col">{t`place`}</th>
             {READINGS.map(({ field, name }) => (
               <th key={field} scope="col">
-                {name}
+                {tellText(name, reader)}
               </th>
             ))}
             <td />
@@ -50,16 +54,18 @@ export function SurveyTable({ file, plan, problems, edit }: SurveyTableProps) {
 }
 
 function StationRow({ index, file, plan, problems, edit }: SurveyTableProps & { index: number }) {
+  const { reader } = useSettings();
   const station = file.survey.stations[index];
   const path = ["survey", "stations", index];
   const end = station?.fromNose === undefined ? "fromTail" : "fromNose";
-  const endName = end === "fromTail" ? "from tail" : "from nose";
+  const t = useTell();
+  const endName = end === "fromTail" ? t`from tail` : t`from nose`;
   const ownProblem = problemAt(problems, formatFieldPath(path));
   return (
     <tr>
       <th scope="row">
         <QuantityField
-          label={`station ${index + 1}, ${endName}`}
+          label={t`station ${index + 1}, ${endName}`}
           labelUnseen
           value={station?.[end]}
           problem={problemAt(problems, formatFieldPath([...path, end])) ?? ownProblem}
@@ -68,20 +74,21 @@ function StationRow({ index, file, plan, problems, edit }: SurveyTableProps & { 
         <button
           type="button"
           className="plain"
-          title="measure this station from the other end"
+          title={t`measure this station from the other end`}
           onClick={() => edit(path, turned(station))}
         >
           {endName}
         </button>
       </th>
       {READINGS.map(({ field, name }) => (
-        <td key={field} data-name={name}>
+        <td key={field} data-name={tellText(name, reader)}>
           <ReadingField {...{ index, field, name, file, plan, problems, edit }} />
         </td>
       ))}
       <td className="row-act">
         <button type="button" className="plain" onClick={() => edit(path, undefined)}>
-          remove<span className="unseen"> station {index + 1}</span>
+          {t`remove`}
+          <span className="unseen"> {t`station ${index + 1}`}</span>
         </button>
       </td>
     </tr>
@@ -94,26 +101,23 @@ interface ReadingName {
 }
 
 function ReadingField(props: SurveyTableProps & ReadingName & { index: number }) {
+  const t = useTell();
   const { index, field, name, file, plan, problems, edit } = props;
-  const { units } = useSettings();
+  const { reader } = useSettings();
   const path = ["survey", "stations", index, field];
   const at = formatFieldPath(path);
   const station = file.survey.stations[index];
   const whole = station?.width !== undefined && (field === "left" || field === "right");
-  if (whole && field === "right") return <p className="quiet">whole width read</p>;
+  if (whole && field === "right") return <p className="quiet">{t`whole width read`}</p>;
   const typed = whole ? ["survey", "stations", index, "width"] : path;
   const reading = plan.shape?.readings.find((each) => each.path === at);
   return (
     <QuantityField
-      label={`station ${index + 1}, ${whole ? "whole width" : name}`}
+      label={t`station ${index + 1}, ${whole ? t`whole width` : tellText(name, reader)}`}
       labelUnseen
       value={whole ? station.width : station?.[field]}
       problem={problemAt(problems, formatFieldPath(typed))}
-      suspect={
-        reading?.suspect === true
-          ? `re-measure: ${formatQuantity(length(reading.wouldFitM), units)} would fit`
-          : undefined
-      }
+      suspect={reading?.suspect === true ? t`re-measure: ${length(reading.wouldFitM)} would fit` : undefined}
       onType={(text) => edit(typed, text.trim() === "" ? undefined : text)}
     />
   );
@@ -131,6 +135,7 @@ function problemAt(problems: readonly Problem[], path: string): string | undefin
 }
 
 function AddStation({ add }: { add(fromTail: string): void }) {
+  const t = useTell();
   const [place, setPlace] = useState("");
   return (
     <form
@@ -142,8 +147,8 @@ function AddStation({ add }: { add(fromTail: string): void }) {
         setPlace("");
       }}
     >
-      <QuantityField label="Another station, from the tail" value={place} onType={setPlace} />
-      <button type="submit">Add</button>
+      <QuantityField label={t`Another station, from the tail`} value={place} onType={setPlace} />
+      <button type="submit">{t`Add`}</button>
     </form>
   );
 }

@@ -5,33 +5,39 @@ import {
   haveReady,
   type StepWait,
   stepCautions,
+  stepTitle,
   stepWaits,
+  tell,
+  tellText,
 } from "@lapline/present";
 import { Fragment } from "react";
-import { ENGLISH } from "../settings/english";
+import { useSettings } from "../settings/Settings";
+import { useTell } from "../settings/useTell";
 import { Amount } from "../shared/Amount";
 import { PartSection } from "./PartSection";
 
 /** What is still open, and the way there step by step. */
 export function WaterPart({ plan }: { plan: Plan }) {
+  const t = useTell();
+  const { reader } = useSettings();
   const { water, steps } = plan;
   return (
     <>
       <PartSection id="seal" findings={plan.findings}>
         {!water.ready && (
           <>
-            <p className="says">Still open:</p>
+            <p className="says">{t`Still open:`}</p>
             <ul className="open">
               {water.because.map((reason) => (
-                <li key={reason}>{reason}</li>
+                <li key={reason}>{tellText(reason, reader)}</li>
               ))}
             </ul>
           </>
         )}
       </PartSection>
       <PartSection id="water" findings={plan.findings}>
-        <p className="says">{water.ready ? "Ready for water." : "Not ready for water."}</p>
-        {water.firstSurfAt !== null && <p>First surf: {water.firstSurfAt}</p>}
+        <p className="says">{water.ready ? t`Ready for water.` : t`Not ready for water.`}</p>
+        {water.firstSurfAt !== null && <p>{t`First surf: ${water.firstSurfAt}`}</p>}
         {steps !== null && <StepList steps={steps} />}
       </PartSection>
     </>
@@ -41,10 +47,12 @@ export function WaterPart({ plan }: { plan: Plan }) {
 type Steps = NonNullable<Plan["steps"]>;
 
 function StepList({ steps }: { steps: Steps }) {
-  const cautions = stepCautions(steps, ENGLISH);
+  const { reader } = useSettings();
+  const t = useTell();
+  const cautions = stepCautions(steps, reader);
   return (
     <>
-      <h3>Steps</h3>
+      <h3>{t`Steps`}</h3>
       {cautions.always.length > 0 && (
         <ul className="cautions">
           {cautions.always.map((caution) => (
@@ -57,7 +65,7 @@ function StepList({ steps }: { steps: Steps }) {
           <StepEntry
             key={step.id}
             step={step}
-            waits={stepWaits(steps, step, ENGLISH)}
+            waits={stepWaits(steps, step, reader)}
             cautions={cautions.steps[i]}
           />
         ))}
@@ -73,21 +81,19 @@ interface StepEntryProps {
 }
 
 function StepEntry({ step, waits, cautions }: StepEntryProps) {
+  const { reader } = useSettings();
+  const t = tell(reader);
   return (
     <li className={step.done ? "done" : undefined}>
-      <p className="step-title">{step.title}</p>
+      <p className="step-title">{stepTitle(step.title, reader)}</p>
       <p className="quiet">
-        {step.done && "Done. "}
-        {step.handsOnS > 0 && (
-          <>
-            <Amount of={duration(step.handsOnS)} /> hands on.{" "}
-          </>
-        )}
+        {step.done && `${t`Done.`} `}
+        {step.handsOnS > 0 && <>{t`${duration(step.handsOnS)} hands on.`} </>}
         <Waits waits={waits} />
-        {asSentence(step.because)}
+        {asSentence(tellText(step.because, reader))}
       </p>
       {!step.done && step.materials.length > 0 && (
-        <p className="quiet">{haveReady(step.materials, ENGLISH)}.</p>
+        <p className="quiet">{haveReady(step.materials, reader)}.</p>
       )}
       {cautions !== undefined && <Cautions {...cautions} />}
     </li>
@@ -110,6 +116,7 @@ function Waits({ waits }: { waits: readonly StepWait[] }) {
 }
 
 function Cautions({ full, again }: CautionsHere) {
+  const t = useTell();
   if (full.length + again.length === 0) return null;
   return (
     <ul className="cautions">
@@ -117,9 +124,7 @@ function Cautions({ full, again }: CautionsHere) {
         <li key={caution}>{caution}</li>
       ))}
       {again.map(({ harm, step }) => (
-        <li key={harm}>
-          {harm}: as at step {step}.
-        </li>
+        <li key={harm}>{t`${harm}: as at step ${step}.`}</li>
       ))}
     </ul>
   );

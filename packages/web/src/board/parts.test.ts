@@ -4,6 +4,8 @@ import { describe, expect, test } from "vitest";
 import { partOf, partState } from "./parts";
 import { planOf } from "./planOf";
 
+const READER = { units: "mm", language: "en" } as const;
+
 const finding = (code: string, path: string, severity: Finding["severity"] = "note"): Finding => ({
   code,
   severity,
@@ -18,6 +20,8 @@ describe("where a finding stands", () => {
     ["finset.sides-recommended", "fins.sides", "fins"],
     ["layup.foam-dissolves", "glass.resin", "glass"],
     ["mix.too-cold", "shop.temperature", "mix"],
+    ["weighins.lighter", "record[r2]", "glass"],
+    ["cost.no-prices", "shop.prices", "glass"],
     ["unheard-of", "fins.set[0].toe", "fins"],
     ["unheard-of", "", "water"],
   ])("%s at %s stands in %s", (code, path, part) => {
@@ -30,14 +34,14 @@ describe("what stands by a part on the build line", () => {
   if (!read.ok) throw new Error("the demo board cannot be read");
   const plan = { ...read.plan, findings: [] };
   test("a blocker stops it, a warning is counted, a note is not", () => {
-    expect(partState(plan, "fins")).toBe("");
+    expect(partState(plan, "fins", READER)).toBe("");
     const note = finding("finset.a", "");
     const warning = finding("finset.b", "", "warning");
     const blocker = finding("finset.c", "", "blocker");
-    expect(partState({ ...plan, findings: [note] }, "fins")).toBe("");
-    expect(partState({ ...plan, findings: [note, warning] }, "fins")).toBe("1 to look at");
-    expect(partState({ ...plan, findings: [warning, warning] }, "fins")).toBe("2 to look at");
-    expect(partState({ ...plan, findings: [warning, blocker] }, "fins")).toBe("stopped");
-    expect(partState({ ...plan, findings: [blocker] }, "glass")).toBe("");
+    expect(partState({ ...plan, findings: [note] }, "fins", READER)).toBe("");
+    expect(partState({ ...plan, findings: [note, warning] }, "fins", READER)).toBe("1 to look at");
+    expect(partState({ ...plan, findings: [warning, warning] }, "fins", READER)).toBe("2 to look at");
+    expect(partState({ ...plan, findings: [warning, blocker] }, "fins", READER)).toBe("stopped");
+    expect(partState({ ...plan, findings: [blocker] }, "glass", READER)).toBe("");
   });
 });

@@ -1,10 +1,13 @@
 import { finName } from "@lapline/present";
 import { useState } from "react";
-import { ENGLISH } from "../settings/english";
+import { useSettings } from "../settings/Settings";
+import { useTell } from "../settings/useTell";
 import type { FinsForm } from "./FinsForm";
 
 /** Any fin by any name: what is missing of it is then asked for. */
 export function AddFin({ form: { fins, edit } }: { form: FinsForm }) {
+  const { reader } = useSettings();
+  const t = useTell();
   const [name, setName] = useState("");
   const fin = name.trim();
   const isThere = fins.set.some((each) => each.fin === fin);
@@ -20,7 +23,7 @@ export function AddFin({ form: { fins, edit } }: { form: FinsForm }) {
       }}
     >
       <div className="field">
-        <label htmlFor="add-fin-name">Another fin: front, rear, centre, or a name of its own</label>
+        <label htmlFor="add-fin-name">{t`Another fin: front, rear, centre, or a name of its own`}</label>
         <input
           id="add-fin-name"
           type="text"
@@ -32,12 +35,11 @@ export function AddFin({ form: { fins, edit } }: { form: FinsForm }) {
         />
         {isThere && (
           <p id="add-fin-note" className="field-problem" role="status">
-            This set has its {finName(fin, ENGLISH)} fin: one line stands for both sides. Give this one
-            another name.
+            {t`This set has its ${finName(fin, reader)} fin: one line stands for both sides. Give this one another name.`}
           </p>
         )}
       </div>
-      <button type="submit">Add</button>
+      <button type="submit">{t`Add`}</button>
     </form>
   );
 }

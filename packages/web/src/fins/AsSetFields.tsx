@@ -1,7 +1,8 @@
 import { angle } from "@lapline/engine";
-import { checkName } from "@lapline/present";
+import { checkName, tellText } from "@lapline/present";
 import { FindingTape } from "../board/FindingTape";
-import { ENGLISH } from "../settings/english";
+import { useSettings } from "../settings/Settings";
+import { useTell } from "../settings/useTell";
 import { Amount } from "../shared/Amount";
 import { Choice } from "../shared/Choice";
 import { TapeAmount } from "../shared/TapeAmount";
@@ -33,6 +34,8 @@ const SURFACES = ["not said", "foam", "laminate", "fill"] as const;
 
 /** A fin as it was measured, both ends and its cant, each under what it should be; and the verdict on it. */
 export function AsSetFields({ form, check, mark }: AsSetFieldsProps) {
+  const { reader } = useSettings();
+  const t = useTell();
   const { fins, plan, edit } = form;
   const at = findAsSet(fins.asSet, mark);
   const entry = fins.asSet?.[at];
@@ -45,29 +48,29 @@ export function AsSetFields({ form, check, mark }: AsSetFieldsProps) {
   });
   return (
     <fieldset className="reading">
-      <legend>{checkName(check, ENGLISH)}</legend>
+      <legend>{checkName(check, reader)}</legend>
       <StateWord check={check} />
       <div className="fields">
         {DISTANCES.map(({ place, label, reading }) => (
           <TargetField
             key={reading}
             target={<TapeAmount ofM={check.lengths.find(({ id }) => id === reading)?.targetM ?? null} />}
-            label={label.replace("tail", statedTail(form))}
+            label={tellText(label.replace("tail", statedTail(form)), reader)}
             {...common(place)}
           />
         ))}
         <TargetField
           target={<Amount of={angle(mark.cantRad)} />}
-          label="cant"
+          label={t`cant`}
           dimension="angle"
           {...common(["cant"])}
         />
         {entry !== undefined && (
           <Choice
-            label="measured on"
+            label={t`measured on`}
             value={entry.on ?? "not said"}
             choices={SURFACES}
-            names={{ fill: "fill coat" }}
+            names={{ fill: t`fill coat` }}
             choose={(surface) => type(["on"], surface === "not said" ? "" : surface)}
           />
         )}

@@ -1,9 +1,9 @@
 import { angle, length, type Plan } from "@lapline/engine";
-import { asSetDrawing, correctionWords, finName } from "@lapline/present";
+import { asSetDrawing, correctionWords, finName, tellText } from "@lapline/present";
 import { useCallback } from "react";
 import { SheetDrawing } from "../drawing/SheetDrawing";
-import { ENGLISH } from "../settings/english";
 import { useSettings } from "../settings/Settings";
+import { useTell } from "../settings/useTell";
 import { Amount } from "../shared/Amount";
 import { FactTable } from "../shared/FactTable";
 import { Fractions } from "../shared/Fractions";
@@ -11,16 +11,17 @@ import type { Finset } from "./FinsForm";
 
 /** The fins as measured: their errors drawn large, in figures, against the tolerance, and the smallest correction. */
 export function AsSetView({ plan, finset }: { plan: Plan; finset: Finset }) {
+  const t = useTell();
   const { reader } = useSettings();
   const draw = useCallback((widthMm: number) => asSetDrawing(plan, { reader, widthMm }), [plan, reader]);
   if (finset.asSet.length === 0) return null;
   return (
     <>
-      <h3 id="as-set">As set</h3>
+      <h3 id="as-set">{t`As set`}</h3>
       <div className="fins">
         <SheetDrawing
-          title={`${plan.name}, fins as set`}
-          desc="The fins as measured over the fins as planned; their errors stand in the table."
+          title={t`${plan.name}, fins as set`}
+          desc={t`The fins as measured over the fins as planned; their errors stand in the table.`}
           draw={draw}
         />
         <div className="fins-figures">
@@ -33,16 +34,18 @@ export function AsSetView({ plan, finset }: { plan: Plan; finset: Finset }) {
 }
 
 function AsSetTable({ finset }: { finset: Finset }) {
+  const t = useTell();
   const { reader } = useSettings();
   return (
     <FactTable
-      caption="Errors, and the smallest correction"
-      heads={["fin", "trailing", "leading", "toe", "cant", "verdict"]}
+      caption={t`Errors, and the smallest correction`}
+      heads={[t`fin`, t`trailing`, t`leading`, t`toe`, t`cant`, t`verdict`]}
       rows={finset.asSet.map((fin) => ({
         id: fin.id,
         name: (
           <>
-            {finName(fin.id, ENGLISH)} {fin.on !== null && <span className="quiet">{fin.on}</span>}
+            {finName(fin.id, reader)}{" "}
+            {fin.on !== null && <span className="quiet">{tellText(fin.on, reader)}</span>}
           </>
         ),
         state: fin.withinTolerance ? "good" : "out",
@@ -52,9 +55,9 @@ function AsSetTable({ finset }: { finset: Finset }) {
           <Turn key="toe" ofRad={fin.toeErrorRad} />,
           <Turn key="cant" ofRad={fin.cantErrorRad} />,
           fin.withinTolerance ? (
-            "good"
+            t`good`
           ) : (
-            <Fractions key="verdict" text={`move: ${correctionWords(fin.correction, reader)}`} />
+            <Fractions key="verdict" text={t`move: ${correctionWords(fin.correction, reader)}`} />
           ),
         ],
       }))}
@@ -63,21 +66,23 @@ function AsSetTable({ finset }: { finset: Finset }) {
 }
 
 function PairTable({ finset }: { finset: Finset }) {
+  const { reader } = useSettings();
+  const t = useTell();
   if (finset.asSetPairs.length === 0) return null;
   return (
     <FactTable
-      caption="Left less right"
-      heads={["pair", "trailing", "leading", "along", "toe", "verdict"]}
+      caption={t`Left less right`}
+      heads={[t`pair`, t`trailing`, t`leading`, t`along`, t`toe`, t`verdict`]}
       rows={finset.asSetPairs.map((pair) => ({
         id: pair.id,
-        name: finName(pair.id, ENGLISH),
+        name: finName(pair.id, reader),
         state: pair.withinTolerance ? "good" : "out",
         cells: [
           <Distance key="trailing" ofM={pair.trailingDifferM} />,
           <Distance key="leading" ofM={pair.leadingDifferM} />,
           <Distance key="along" ofM={pair.alongDifferM} />,
           <Turn key="toe" ofRad={pair.toeDifferRad} />,
-          pair.withinTolerance ? "good" : "out",
+          pair.withinTolerance ? t`good` : t`out`,
         ],
       }))}
     />

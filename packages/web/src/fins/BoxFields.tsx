@@ -1,4 +1,7 @@
 import type { FinFile } from "@lapline/contract";
+import { tellText } from "@lapline/present";
+import { useSettings } from "../settings/Settings";
+import { useTell } from "../settings/useTell";
 import { Choice } from "../shared/Choice";
 import { FinsField } from "./FinsField";
 import type { FinsForm } from "./FinsForm";
@@ -18,12 +21,14 @@ const FOILS = ["not given", "flat-inside", "symmetric"] as const;
 
 /** The fin's own shape and its box, described by numbers. */
 export function BoxFields({ form, index, fin }: BoxFieldsProps) {
+  const { reader } = useSettings();
+  const t = useTell();
   const { edit } = form;
   const at = ["set", index];
   const { box, foil } = fin;
   return (
     <details className="box">
-      <summary>Box and fin</summary>
+      <summary>{t`Box and fin`}</summary>
       <div className="fields">
         {box !== undefined && (
           <>
@@ -31,31 +36,31 @@ export function BoxFields({ form, index, fin }: BoxFieldsProps) {
               <FinsField
                 key={field}
                 form={form}
-                label={label}
+                label={tellText(label, reader)}
                 path={[...at, "box", field]}
                 value={box[field]}
               />
             ))}
             <FinsField
               form={form}
-              label="box reaches behind the mark"
+              label={t`box reaches behind the mark`}
               path={[...at, "box", "behindTrailing"]}
               value={box.behindTrailing}
               optional
             />
           </>
         )}
-        <FinsField form={form} label="fin, deep" path={[...at, "depth"]} value={fin.depth} optional />
+        <FinsField form={form} label={t`fin, deep`} path={[...at, "depth"]} value={fin.depth} optional />
         <FinsField
           form={form}
-          label="sweep"
+          label={t`sweep`}
           path={[...at, "sweep"]}
           value={fin.sweep}
           dimension="angle"
           optional
         />
         <Choice
-          label="foil"
+          label={t`foil`}
           value={foil?.kind ?? "not given"}
           choices={FOILS}
           choose={(kind) =>
@@ -70,7 +75,7 @@ export function BoxFields({ form, index, fin }: BoxFieldsProps) {
           edit(["fins", ...at, "box"], box === undefined ? { length: "", width: "", depth: "" } : undefined)
         }
       >
-        {box === undefined ? "give it a box" : "take the box away"}
+        {box === undefined ? t`give it a box` : t`take the box away`}
       </button>
     </details>
   );

@@ -2,8 +2,8 @@ import type { Plan } from "@lapline/engine";
 import { checkDrawing, finName, formatDiagonalWorth, formatDifference } from "@lapline/present";
 import { useCallback } from "react";
 import { SheetDrawing } from "../drawing/SheetDrawing";
-import { ENGLISH } from "../settings/english";
 import { useSettings } from "../settings/Settings";
+import { useTell } from "../settings/useTell";
 import { AmountText } from "../shared/AmountText";
 import { FactTable } from "../shared/FactTable";
 import { Fold } from "../shared/Fold";
@@ -12,15 +12,13 @@ import type { Finset } from "./FinsForm";
 
 /** What proves each pair before it is cut: strings and diagonals on the whole board, and both figures of each diagonal. */
 export function CheckViews({ plan, finset }: { plan: Plan; finset: Finset }) {
+  const t = useTell();
   if (finset.pairs.length === 0) return null;
   const tail = finset.line.crotchFromTailM === null ? STARTS.tail : STARTS.crotch;
   return (
-    <Fold title="String and diagonals">
+    <Fold title={t`String and diagonals`}>
       <p>
-        Equal diagonals prove symmetry about the line through the nose tip and the {tail}, and no more. From
-        the nose they hardly tell a mark that slipped across the board: what a millimetre changes them by
-        stands beside them. Where each side follows its own rail, or the set is laid out about another line,
-        they differ on purpose: hold each side to its own figure.
+        {t`Equal diagonals prove symmetry about the line through the nose tip and the ${tail}, and no more. From the nose they hardly tell a mark that slipped across the board: what a millimetre changes them by stands beside them. Where each side follows its own rail, or the set is laid out about another line, they differ on purpose: hold each side to its own figure.`}
       </p>
       {finset.pairs.map((pair) => (
         <div key={pair.id} className="fins">
@@ -38,6 +36,7 @@ const STARTS = { nose: "nose tip", tail: "tail's middle", crotch: "crotch" } as 
 const Millimetres = ({ text }: { text: string }) => <AmountText text={`${text} mm`} />;
 
 function CheckView({ plan, fin }: { plan: Plan; fin: string }) {
+  const t = useTell();
   const { reader } = useSettings();
   const draw = useCallback(
     (widthMm: number) => checkDrawing(plan, fin, { reader, widthMm }),
@@ -45,24 +44,25 @@ function CheckView({ plan, fin }: { plan: Plan; fin: string }) {
   );
   return (
     <SheetDrawing
-      title={`${plan.name}, string and diagonals of the ${finName(fin, ENGLISH)} fins`}
-      desc="The whole board, bottom up; the figures stand in the table beside it."
+      title={t`${plan.name}, string and diagonals of the ${finName(fin, reader)} fins`}
+      desc={t`The whole board, bottom up; the figures stand in the table beside it.`}
       draw={draw}
     />
   );
 }
 
 function DiagonalTable({ pair }: { pair: Finset["pairs"][number] }) {
+  const t = useTell();
   const { reader } = useSettings();
   return (
     <FactTable
-      caption={`${finName(pair.id, ENGLISH)}, by taut tape`}
-      heads={["diagonal", "left", "right", "left less right", "1 mm across", "1 mm along"]}
+      caption={t`${finName(pair.id, reader)}, by taut tape`}
+      heads={[t`diagonal`, t`left`, t`right`, t`left less right`, t`1 mm across`, t`1 mm along`]}
       rows={pair.diagonals.map((diagonal) => {
         const [, to] = diagonal.id.split("-");
         return {
           id: diagonal.id,
-          name: `${STARTS[diagonal.from]} to ${to} mark`,
+          name: t`${STARTS[diagonal.from]} to ${to ?? ""} mark`,
           cells: [
             <TapeAmount key="left" ofM={diagonal.leftTapeM} />,
             <TapeAmount key="right" ofM={diagonal.rightTapeM} />,

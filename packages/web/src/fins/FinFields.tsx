@@ -1,7 +1,8 @@
 import type { FinFile } from "@lapline/contract";
 import { finName } from "@lapline/present";
 import { FindingTape } from "../board/FindingTape";
-import { ENGLISH } from "../settings/english";
+import { useSettings } from "../settings/Settings";
+import { useTell } from "../settings/useTell";
 import { Choice } from "../shared/Choice";
 import { BoxFields } from "./BoxFields";
 import { FinsField, problemAt } from "./FinsField";
@@ -22,13 +23,15 @@ const RAIL_BY = ["square-to-centreline", "square-to-rail"] as const;
 
 /** One fin of the set: where it stands, its toe in every form, its cant, its box, and what was found at it. */
 export function FinFields({ form, index, fin, numbered }: FinFieldsProps) {
+  const { reader } = useSettings();
+  const t = useTell();
   const { edit, plan } = form;
   const at = ["set", index];
   const mark = plan.finset?.marks.find((each) => each.fin === fin.fin);
   const whole = problemAt(form, at) ?? problemAt(form, [...at, "fin"]);
   return (
     <fieldset className="fin">
-      <legend>{finName(fin.fin, ENGLISH)}</legend>
+      <legend>{finName(fin.fin, reader)}</legend>
       {whole !== undefined && <p className="field-problem">{whole}</p>}
       {numbered
         .filter((each) => each.fin === fin.fin)
@@ -38,26 +41,26 @@ export function FinFields({ form, index, fin, numbered }: FinFieldsProps) {
       <div className="fields">
         <FinsField
           form={form}
-          label={`from the ${statedTail(form)}`}
+          label={t`from the ${statedTail(form)}`}
           path={[...at, "fromTail"]}
           value={fin.fromTail}
         />
         {fin.fromRail !== undefined && (
           <>
-            <FinsField form={form} label="from the rail" path={[...at, "fromRail"]} value={fin.fromRail} />
+            <FinsField form={form} label={t`from the rail`} path={[...at, "fromRail"]} value={fin.fromRail} />
             <Choice
-              label="square to"
+              label={t`square to`}
               value={fin.fromRailBy ?? "square-to-centreline"}
               choices={RAIL_BY}
-              names={{ "square-to-centreline": "the line", "square-to-rail": "the rail" }}
+              names={{ "square-to-centreline": t`the line`, "square-to-rail": t`the rail` }}
               choose={(value) => edit(["fins", ...at, "fromRailBy"], value)}
             />
           </>
         )}
-        <FinsField form={form} label="base" path={[...at, "base"]} value={fin.base} />
+        <FinsField form={form} label={t`base`} path={[...at, "base"]} value={fin.base} />
         <FinsField
           form={form}
-          label="cant"
+          label={t`cant`}
           path={[...at, "cant"]}
           value={fin.cant}
           dimension="angle"
@@ -68,7 +71,8 @@ export function FinFields({ form, index, fin, numbered }: FinFieldsProps) {
       {mark !== undefined && mark.side !== "centre" && <WorthView mark={mark} />}
       <BoxFields form={form} index={index} fin={fin} />
       <button type="button" className="plain" onClick={() => edit(["fins", ...at], undefined)}>
-        remove<span className="unseen"> the {finName(fin.fin, ENGLISH)} fin</span>
+        {t`remove`}
+        <span className="unseen"> {t`the ${finName(fin.fin, reader)} fin`}</span>
       </button>
     </fieldset>
   );

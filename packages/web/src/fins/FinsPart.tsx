@@ -2,6 +2,7 @@ import type { BoardFile, Problem } from "@lapline/contract";
 import type { Board, Finding, Plan } from "@lapline/engine";
 import { PartSection } from "../board/PartSection";
 import type { FieldPath } from "../board/withField";
+import { useTell } from "../settings/useTell";
 import { Fold } from "../shared/Fold";
 import { AddFin } from "./AddFin";
 import { AsSetView } from "./AsSetView";
@@ -28,12 +29,13 @@ interface FinsPartProps {
 
 /** Fins from the numbers to the cut: the rule for the sides, the marks, the set, the gate before the router, the plug. */
 export function FinsPart({ file, board, plan, problems, edit }: FinsPartProps) {
+  const t = useTell();
   const { fins } = file;
   return (
     <PartSection id="fins" findings={plan.findings} placed={isPlaced}>
       {fins === undefined ? (
         <>
-          <p className="says">No fins yet. Begin with a set, then change its numbers.</p>
+          <p className="says">{t`No fins yet. Begin with a set, then change its numbers.`}</p>
           <HouseSets board={board} fins={undefined} edit={edit} />
         </>
       ) : (
@@ -44,6 +46,7 @@ export function FinsPart({ file, board, plan, problems, edit }: FinsPartProps) {
 }
 
 function FinsOfBoard({ form }: { form: FinsForm }) {
+  const t = useTell();
   const { plan, fins, board, edit } = form;
   const { finset } = plan;
   const numbered = numberFindings(plan, board.fins?.set ?? []);
@@ -51,7 +54,7 @@ function FinsOfBoard({ form }: { form: FinsForm }) {
     <>
       <SidesSwitch form={form} />
       {finset !== null && <MarkingOut plan={plan} finset={finset} numbered={numbered} />}
-      <h3>The set</h3>
+      <h3>{t`The set`}</h3>
       <SetFields form={form} />
       <div className="fin-list">
         {fins.set.map((fin, i) => (
@@ -63,7 +66,7 @@ function FinsOfBoard({ form }: { form: FinsForm }) {
       <HouseSets board={board} fins={fins} edit={edit} />
       {finset !== null && (
         <>
-          <Fold title="Room">
+          <Fold title={t`Room`}>
             <RoomTable finset={finset} />
           </Fold>
           <CheckViews plan={plan} finset={finset} />

@@ -1,4 +1,6 @@
+import { tell, tellText } from "@lapline/present";
 import { FindingTape } from "../board/FindingTape";
+import { useSettings } from "../settings/Settings";
 import { AsSetFields } from "./AsSetFields";
 import type { Finset, FinsForm, VerifyCheck } from "./FinsForm";
 import { findingsAt } from "./findingsAt";
@@ -15,6 +17,8 @@ interface GateGroupProps {
 
 /** Checks of one kind: how it is done, said once, then each place where it is made; what is not asked for stands folded. */
 export function GateGroup({ form, finset, checks }: GateGroupProps) {
+  const { reader } = useSettings();
+  const t = tell(reader);
   const [first] = checks;
   if (first === undefined) return null;
   const isAlike = checks.every(({ how }) => how === first.how);
@@ -30,12 +34,12 @@ export function GateGroup({ form, finset, checks }: GateGroupProps) {
   );
   return (
     <li>
-      {!isWhole && <h4>{first.title}</h4>}
-      {isAlike && !isWhole && <p className="how">{first.how}</p>}
+      {!isWhole && <h4>{tellText(first.title, reader)}</h4>}
+      {isAlike && !isWhole && <p className="how">{tellText(first.how, reader)}</p>}
       {entries(asked)}
       {wanted.length > 0 && (
         <details className="box">
-          <summary>{wanted.length} more if wanted, to the leading marks</summary>
+          <summary>{t`${wanted.length} more if wanted, to the leading marks`}</summary>
           {entries(wanted)}
         </details>
       )}
@@ -51,11 +55,12 @@ interface GateCheckProps {
 }
 
 function GateCheck({ form, finset, check, saysHow }: GateCheckProps) {
+  const { reader } = useSettings();
   const isNext = finset.verify.next === check.id;
   return (
     <li id={`gate-${check.id}`} className={`check check-${check.state}${isNext ? " check-next" : ""}`}>
       <GateEntry form={form} finset={finset} check={check} />
-      {saysHow && <p className="how">{check.how}</p>}
+      {saysHow && <p className="how">{tellText(check.how, reader)}</p>}
       {findingsAt(form.plan, `finset.verify.checks[${check.id}]`).map((finding) => (
         <FindingTape key={finding.code} finding={finding} />
       ))}

@@ -1,17 +1,18 @@
-import { checkName, readingWords } from "@lapline/present";
+import { checkName, readingWords, tell } from "@lapline/present";
 import { useState } from "react";
-import { ENGLISH } from "../settings/english";
+import { useSettings } from "../settings/Settings";
 import { Amount } from "../shared/Amount";
 import { problemAt } from "./FinsField";
 import type { FinsForm, VerifyCheck } from "./FinsForm";
 import { readingOf } from "./readingOf";
 import { StateWord } from "./StateWord";
 import { TargetField } from "./TargetField";
-import { Tolerance } from "./Tolerance";
+import { toleranceWords } from "./toleranceWords";
 import { findReading, verifyPlace, withReading } from "./verifyReadings";
 
 /** Something to be read with a figure: what it should be, and the field for what it is. */
 export function GateReading({ form, check }: { form: FinsForm; check: VerifyCheck }) {
+  const { reader } = useSettings();
   const { fins, edit } = form;
   // Of a reading with two figures the first waits here for the second: a file holds whole readings only.
   const [waiting, setWaiting] = useState<Readonly<Record<string, string>> | null>(null);
@@ -27,7 +28,7 @@ export function GateReading({ form, check }: { form: FinsForm; check: VerifyChec
   };
   return (
     <fieldset className="reading">
-      <legend>{checkName(check, ENGLISH)}</legend>
+      <legend>{checkName(check, reader)}</legend>
       <StateWord check={check} />
       <div className="fields">
         {place.fields.map(({ field, dimension, reading }) => {
@@ -36,7 +37,7 @@ export function GateReading({ form, check }: { form: FinsForm; check: VerifyChec
             <TargetField
               key={field}
               target={target === null ? null : <Amount of={target.of} />}
-              label={readingWords(reading, ENGLISH)}
+              label={readingWords(reading, reader)}
               value={values[field]}
               dimension={dimension}
               problem={at === -1 ? undefined : problemAt(form, ["verify", place.list, at, field])}
@@ -52,30 +53,19 @@ export function GateReading({ form, check }: { form: FinsForm; check: VerifyChec
 
 /** How near it must come; of two sides, how much they may differ and do. */
 function Allowed({ check }: { check: VerifyCheck }) {
+  const { reader } = useSettings();
+  const t = tell(reader);
   const differ = readingOf(check, "differ");
   if (differ === null) {
     const [first] = [...check.lengths, ...check.angles];
     const within = first === undefined ? null : readingOf(check, first.id)?.within;
     if (!within) return null;
-    return (
-      <p className="quiet">
-        within <Tolerance of={within} />
-      </p>
-    );
+    return <p className="quiet">{t`within ${toleranceWords(within, reader)}`}</p>;
   }
-  return (
-    <p className="quiet">
-      left less right <Amount of={differ.of} />
-      {differ.within !== null && (
-        <>
-          , within <Tolerance of={differ.within} />
-        </>
-      )}
-      {differ.read !== null && (
-        <>
-          ; read <Amount of={differ.read} />
-        </>
-      )}
-    </p>
-  );
+  const said = [
+    t`left less right ${differ.of}`,
+    ...(differ.within === null ? [] : [t`within ${toleranceWords(differ.within, reader)}`]),
+    ...(differ.read === null ? [] : [t`read ${differ.read}`]),
+  ];
+  return <p className="quiet">{said.join(", ")}</p>;
 }

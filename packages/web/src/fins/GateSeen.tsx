@@ -1,5 +1,5 @@
 import { checkName } from "@lapline/present";
-import { ENGLISH } from "../settings/english";
+import { useSettings } from "../settings/Settings";
 import type { Finset, FinsForm, VerifyCheck } from "./FinsForm";
 import { StateWord } from "./StateWord";
 import { withConfirmed } from "./verifyReadings";
@@ -12,6 +12,7 @@ interface GateSeenProps {
 
 /** Something to be seen: one touch anywhere on its line confirms it. */
 export function GateSeen({ form, check, verify }: GateSeenProps) {
+  const { reader } = useSettings();
   const { fins, edit } = form;
   const known = verify.checks.map(({ id }) => id);
   return (
@@ -27,7 +28,7 @@ export function GateSeen({ form, check, verify }: GateSeenProps) {
             )
           }
         />
-        <span>{checkName(check, ENGLISH)}</span>
+        <span>{checkName(check, reader)}</span>
       </label>
       <StateWord check={check} />
     </div>

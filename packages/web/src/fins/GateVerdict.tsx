@@ -1,6 +1,7 @@
 import { verdictWords } from "@lapline/present";
 import { fieldName } from "../board/fieldName";
-import { ENGLISH } from "../settings/english";
+import { useSettings } from "../settings/Settings";
+import { useTell } from "../settings/useTell";
 import type { Finset, FinsForm } from "./FinsForm";
 
 interface GateVerdictProps {
@@ -10,27 +11,27 @@ interface GateVerdictProps {
 
 /** Go, or what comes next; it stays in sight while the list is gone through, and is never go while a field is not understood. */
 export function GateVerdict({ form: { file, problems }, verify }: GateVerdictProps) {
+  const { reader } = useSettings();
+  const t = useTell();
   const [unread] = problems;
   if (unread !== undefined) {
     return (
       <div className="verdict verdict-correct">
         <p role="status">
-          <b>{verify.glassedOn.length > 0 ? "No glass" : "No cut"}.</b> A field is not understood:{" "}
-          {fieldName(file, unread.path)}.
+          <b>{verify.glassedOn.length > 0 ? t`No glass` : t`No cut`}.</b> {t`A field is not understood:`}{" "}
+          {fieldName(file, unread.path, reader)}.
         </p>
-        <button type="button" className="plain" onClick={goToUnread}>
-          to the field
-        </button>
+        <button type="button" className="plain" onClick={goToUnread}>{t`to the field`}</button>
       </div>
     );
   }
-  const { short, follows } = verdictWords(verify, ENGLISH);
+  const { short, follows } = verdictWords(verify, reader);
   return (
     <div className={`verdict verdict-${verify.verdict}`}>
       <p role="status">
         <b>{short}.</b> {follows}
       </p>
-      {verify.next !== null && <a href={`#gate-${verify.next}`}>to the next</a>}
+      {verify.next !== null && <a href={`#gate-${verify.next}`}>{t`to the next`}</a>}
     </div>
   );
 }

@@ -1,5 +1,7 @@
-import { cautionWords } from "@lapline/present";
+import { cautionWords, tellText } from "@lapline/present";
 import { FindingTape } from "../board/FindingTape";
+import { useSettings } from "../settings/Settings";
+import { useTell } from "../settings/useTell";
 import { Choice } from "../shared/Choice";
 import { findAsSet } from "./asSetReadings";
 import type { Finset, FinsForm, VerifyCheck } from "./FinsForm";
@@ -11,6 +13,8 @@ const SURFACES = ["foam", "laminate", "fill"] as const;
 
 /** Mark and verify: the stop before the router, one check after the other, each under the thumb. */
 export function GateView({ form, finset }: { form: FinsForm; finset: Finset }) {
+  const { reader } = useSettings();
+  const t = useTell();
   const { fins, plan, edit } = form;
   const { verify } = finset;
   const shown = finset.marks.map((mark) => `fins.asSet[${findAsSet(fins.asSet, mark)}]`);
@@ -20,10 +24,10 @@ export function GateView({ form, finset }: { form: FinsForm; finset: Finset }) {
   );
   return (
     <section className="gate" aria-labelledby="gate-name">
-      <h3 id="gate-name">Mark and verify</h3>
+      <h3 id="gate-name">{t`Mark and verify`}</h3>
       <ul className="cautions">
         {cautionWords(verify.cautions).map((caution) => (
-          <li key={caution}>{caution}</li>
+          <li key={caution}>{tellText(caution, reader)}</li>
         ))}
       </ul>
       {loose.map((finding, i) => (
@@ -32,10 +36,10 @@ export function GateView({ form, finset }: { form: FinsForm; finset: Finset }) {
       ))}
       <div className="fields">
         <Choice
-          label="the surface that is there"
+          label={t`the surface that is there`}
           value={verify.surface}
           choices={SURFACES}
-          names={{ fill: "fill coat" }}
+          names={{ fill: t`fill coat` }}
           choose={(surface) => edit(["fins", "verify", "on"], surface)}
         />
       </div>

@@ -1,7 +1,7 @@
-import { angle, formatQuantity, fraction, type HouseSetOffer, length, type Quantity } from "@lapline/engine";
-import { finName } from "@lapline/present";
-import { ENGLISH } from "../settings/english";
+import { angle, fraction, type HouseSetOffer, length, type Quantity } from "@lapline/engine";
+import { finName, showQuantity, tell } from "@lapline/present";
 import { useSettings } from "../settings/Settings";
+import { useTell } from "../settings/useTell";
 import { Amount } from "../shared/Amount";
 import { FactTable } from "../shared/FactTable";
 import { Fractions } from "../shared/Fractions";
@@ -16,22 +16,22 @@ interface HouseSetOfferViewProps {
   take(): void;
 }
 
-const NAMES: Readonly<Record<HouseSetOffer["id"], string>> = {
-  "keep-from-tail": "Distances from the tail kept",
-  "scale-with-length": "Scaled with the board's length",
-};
-
 /** One way of putting a house set on this board: every mark, and in brackets how far that is from what is there now. */
 export function HouseSetOfferView({ offer, isNew, tail, take }: HouseSetOfferViewProps) {
-  const { units } = useSettings();
+  const { reader } = useSettings();
+  const t = useTell();
   return (
     <div className="offer">
       <FactTable
-        caption={`${NAMES[offer.id]}${offer.id === "scale-with-length" ? `: to ${formatQuantity(fraction(offer.scale), units)}` : ""}`}
-        heads={["mark", `from ${tail}`, "from line", "toe", "cant"]}
+        caption={
+          offer.id === "scale-with-length"
+            ? t`Scaled with the board's length: to ${fraction(offer.scale)}`
+            : t`Distances from the tail kept`
+        }
+        heads={[t`mark`, tail === "tips" ? t`from tips` : t`from tail`, t`from line`, t`toe`, t`cant`]}
         rows={offer.differences.map((mark) => ({
           id: mark.id,
-          name: finName(mark.id, ENGLISH),
+          name: finName(mark.id, reader),
           cells: [
             <span key="tail">
               <TapeAmount ofM={mark.fromTailTapeM} />
@@ -52,9 +52,7 @@ export function HouseSetOfferView({ offer, isNew, tail, take }: HouseSetOfferVie
           ],
         }))}
       />
-      <button type="button" onClick={take}>
-        Put these numbers on the board
-      </button>
+      <button type="button" onClick={take}>{t`Put these numbers on the board`}</button>
     </div>
   );
 }
@@ -66,14 +64,15 @@ const angleOf = (valueRad: number | null): Quantity | null => (valueRad === null
 const SAME = 0.0003;
 
 function Change({ by, isNew }: { by: Quantity | null; isNew: boolean }) {
-  const { units } = useSettings();
+  const { reader } = useSettings();
+  const t = tell(reader);
   if (isNew) return null;
   const words =
     by === null
-      ? "new"
+      ? t`new`
       : Math.abs(by.value) < SAME
-        ? "same"
-        : `${by.value > 0 ? "+" : "−"}${formatQuantity({ ...by, value: Math.abs(by.value) }, units)}`;
+        ? t`same`
+        : `${by.value > 0 ? "+" : "−"}${showQuantity({ ...by, value: Math.abs(by.value) }, reader)}`;
   return (
     <span className="quiet change">
       <Fractions text={words} />

@@ -1,8 +1,10 @@
 import type { FinsFile } from "@lapline/contract";
 import { type Board, buildHouseSetOffers, HOUSE_SETS } from "@lapline/engine";
+import { tellText } from "@lapline/present";
 import { useMemo, useState } from "react";
 import type { FieldPath } from "../board/withField";
 import { useSettings } from "../settings/Settings";
+import { useTell } from "../settings/useTell";
 import { Choice } from "../shared/Choice";
 import { finsFileOf } from "./finsFileOf";
 import { HouseSetOfferView } from "./HouseSetOfferView";
@@ -22,23 +24,24 @@ interface Applied {
 
 /** Sets of numbers that makers trust, put on this board in both ways with what would change; the earlier numbers can be put back. */
 export function HouseSets({ board, fins, edit }: HouseSetsProps) {
-  const { units } = useSettings();
+  const t = useTell();
+  const { units, reader } = useSettings();
   const [chosen, setChosen] = useState(NONE);
   const [applied, setApplied] = useState<Applied | null>(null);
   const set = HOUSE_SETS.find(({ id }) => id === chosen);
   const offers = useMemo(() => (set === undefined ? [] : buildHouseSetOffers(board, set)), [board, set]);
   return (
-    <section className="house-sets" aria-label="House sets">
+    <section className="house-sets" aria-label={t`House sets`}>
       <Choice
-        label="House set, to see on this board"
+        label={t`House set, to see on this board`}
         value={chosen}
         choices={[NONE, ...HOUSE_SETS.map(({ id }) => id)]}
-        names={Object.fromEntries(HOUSE_SETS.map(({ id, name }) => [id, name]))}
+        names={Object.fromEntries(HOUSE_SETS.map(({ id, name }) => [id, tellText(name, reader)]))}
         choose={setChosen}
       />
       {applied !== null && (
         <p role="status">
-          The {applied.name} is on this board; what was measured of the fins before is taken away.{" "}
+          {t`The ${applied.name} is on this board; what was measured of the fins before is taken away.`}{" "}
           <button
             type="button"
             className="plain"
@@ -46,15 +49,16 @@ export function HouseSets({ board, fins, edit }: HouseSetsProps) {
               edit(["fins"], applied.before);
               setApplied(null);
             }}
-          >
-            put the earlier numbers back
-          </button>
+          >{t`put the earlier numbers back`}</button>
         </p>
       )}
       {set !== undefined && (
-        <p>{set.words} Common practice, no source. Sides, boxes and plug stay as they are.</p>
+        <p>
+          {tellText(set.words, reader)}{" "}
+          {t`Common practice, no source. Sides, boxes and plug stay as they are.`}
+        </p>
       )}
-      {set !== undefined && offers.length === 0 && <p>It can be put on once the board has a shape.</p>}
+      {set !== undefined && offers.length === 0 && <p>{t`It can be put on once the board has a shape.`}</p>}
       <div className="pair">
         {offers.map((offer) => (
           <HouseSetOfferView

@@ -1,9 +1,9 @@
 import { angle, length, type Plan } from "@lapline/engine";
-import { finDrawing, finName } from "@lapline/present";
+import { finDrawing, finName, tellText } from "@lapline/present";
 import { useCallback, useMemo } from "react";
 import { SheetDrawing } from "../drawing/SheetDrawing";
-import { ENGLISH } from "../settings/english";
 import { useSettings } from "../settings/Settings";
+import { useTell } from "../settings/useTell";
 import { Amount } from "../shared/Amount";
 import { FactTable } from "../shared/FactTable";
 import { TapeAmount } from "../shared/TapeAmount";
@@ -18,6 +18,7 @@ interface MarkingOutProps {
 
 /** The tail at large scale with what is needed to mark it, and the same in figures. */
 export function MarkingOut({ plan, finset, numbered }: MarkingOutProps) {
+  const t = useTell();
   const { reader } = useSettings();
   const flags = useMemo(() => flagsOf(numbered), [numbered]);
   const draw = useCallback(
@@ -26,14 +27,14 @@ export function MarkingOut({ plan, finset, numbered }: MarkingOutProps) {
   );
   return (
     <>
-      <h3>Marking-out</h3>
+      <h3>{t`Marking-out`}</h3>
       <div className="fins">
         <SheetDrawing
-          title={`${plan.name}, marking-out`}
-          desc="The tail bottom up, nose away, with the fin marks; their distances stand in the table."
+          title={t`${plan.name}, marking-out`}
+          desc={t`The tail bottom up, nose away, with the fin marks; their distances stand in the table.`}
           draw={draw}
           caption={
-            numbered.length > 0 ? "Numbers on tape: what was found at that fin, below at its numbers." : ""
+            numbered.length > 0 ? t`Numbers on tape: what was found at that fin, below at its numbers.` : ""
           }
         />
         <div className="fins-figures">
@@ -52,15 +53,17 @@ export function MarkingOut({ plan, finset, numbered }: MarkingOutProps) {
 const ENDS = ["trailing", "leading"] as const;
 
 function MarksTable({ marks }: { marks: readonly FinMark[] }) {
+  const { reader } = useSettings();
+  const t = useTell();
   return (
     <table className="marks">
-      <caption>Mark</caption>
+      <caption>{t`Mark`}</caption>
       <thead>
         <tr>
-          <th scope="col">fin, end</th>
-          <th scope="col">from tail</th>
-          <th scope="col">from line</th>
-          <th scope="col">from rail</th>
+          <th scope="col">{t`fin, end`}</th>
+          <th scope="col">{t`from tail`}</th>
+          <th scope="col">{t`from line`}</th>
+          <th scope="col">{t`from rail`}</th>
         </tr>
       </thead>
       {marks.map((mark) => (
@@ -68,8 +71,8 @@ function MarksTable({ marks }: { marks: readonly FinMark[] }) {
           {ENDS.map((end) => (
             <tr key={end} className={end}>
               <th scope="row">
-                {finName(mark.id, ENGLISH)}
-                <span className="quiet">, {end}</span>
+                {finName(mark.id, reader)}
+                <span className="quiet">, {tellText(end, reader)}</span>
               </th>
               <td>
                 <TapeAmount ofM={mark[end].fromTailTapeM} />
@@ -90,15 +93,17 @@ function MarksTable({ marks }: { marks: readonly FinMark[] }) {
 
 /** A swallow tail's marks, from the tips and from the crotch: a column more than a phone's table holds. */
 function SwallowMarks({ marks }: { marks: readonly FinMark[] }) {
+  const { reader } = useSettings();
+  const t = useTell();
   return (
     <FactTable
-      caption="Mark"
+      caption={t`Mark`}
       isToMark
-      heads={["fin, end", "from tips", "from crotch", "from line", "from rail"]}
+      heads={[t`fin, end`, t`from tips`, t`from crotch`, t`from line`, t`from rail`]}
       rows={marks.flatMap((mark) =>
         ENDS.map((end) => ({
           id: `${mark.id}-${end}`,
-          name: `${finName(mark.id, ENGLISH)}, ${end}`,
+          name: `${finName(mark.id, reader)}, ${tellText(end, reader)}`,
           cells: [
             <TapeAmount key="tips" ofM={mark[end].fromTailTapeM} />,
             <TapeAmount key="crotch" ofM={mark[end].fromCrotchTapeM} />,
@@ -112,13 +117,15 @@ function SwallowMarks({ marks }: { marks: readonly FinMark[] }) {
 }
 
 function StandTable({ marks }: { marks: readonly FinMark[] }) {
+  const { reader } = useSettings();
+  const t = useTell();
   return (
     <FactTable
-      caption="Stand"
-      heads={["fin", "base", "string beside nose", "toe over base", "toe", "cant", "true cant"]}
+      caption={t`Stand`}
+      heads={[t`fin`, t`base`, t`string beside nose`, t`toe over base`, t`toe`, t`cant`, t`true cant`]}
       rows={marks.map((mark) => ({
         id: mark.id,
-        name: finName(mark.id, ENGLISH),
+        name: finName(mark.id, reader),
         cells: [
           <TapeAmount key="base" ofM={mark.baseM} />,
           <TapeAmount key="string" ofM={mark.side === "centre" ? null : mark.aimBesideNoseM} />,

@@ -1,49 +1,54 @@
 import { duration, length, type Plan, volume } from "@lapline/engine";
 import { finName, readNoLoadS } from "@lapline/present";
-import { ENGLISH } from "../settings/english";
 import { useSettings } from "../settings/Settings";
+import { useTell } from "../settings/useTell";
 import { Amount } from "../shared/Amount";
 import { FactTable } from "../shared/FactTable";
 import { Fold } from "../shared/Fold";
 import type { Finset } from "./FinsForm";
 
-const SURFACES = { foam: "the foam", laminate: "the laminate", fill: "the fill coat" } as const;
-
 /** How each box is let in, or each fin glassed on, and how long it is left alone. */
 export function PocketTable({ plan, finset }: { plan: Plan; finset: Finset }) {
+  const t = useTell();
   const { boxes, glassedOn } = finset.verify;
   const cureS = boxes[0]?.cureBeforeLoadS ?? glassedOn[0]?.cureBeforeLoadS;
   if (cureS === undefined) return null;
   return (
-    <Fold title={boxes.length > 0 ? "Pockets" : "Glassed on"}>
+    <Fold title={boxes.length > 0 ? t`Pockets` : t`Glassed on`}>
       {boxes.length > 0 ? <BoxTable finset={finset} /> : <GlassedOnTable finset={finset} />}
       <p>
-        No load on them for <Amount of={duration(readNoLoadS(plan, "boxes", cureS))} />, or as the resin's
-        sheet asks where that is longer.
+        {t`No load on them for ${duration(readNoLoadS(plan, "boxes", cureS))}, or as the resin's sheet asks where that is longer.`}
       </p>
     </Fold>
   );
 }
 
 function BoxTable({ finset: { verify } }: { finset: Finset }) {
+  const t = useTell();
+  const captions = {
+    foam: t`Depth from the foam; frame's opening for a bit with a bearing`,
+    laminate: t`Depth from the laminate; frame's opening for a bit with a bearing`,
+    fill: t`Depth from the fill coat; frame's opening for a bit with a bearing`,
+  };
+  const { reader } = useSettings();
   const { units } = useSettings();
   return (
     <FactTable
-      caption={`Depth from ${SURFACES[verify.surface]}; frame's opening for a bit with a bearing`}
+      caption={captions[verify.surface]}
       heads={[
-        "fin",
-        "long",
-        "wide",
-        "deep",
-        "thickest bit",
-        "proud",
-        "foam left",
-        "resin and filler",
-        "cloth over it",
+        t`fin`,
+        t`long`,
+        t`wide`,
+        t`deep`,
+        t`thickest bit`,
+        t`proud`,
+        t`foam left`,
+        t`resin and filler`,
+        t`cloth over it`,
       ]}
       rows={verify.boxes.map((box) => ({
         id: box.id,
-        name: finName(box.id, ENGLISH),
+        name: finName(box.id, reader),
         cells: [
           <Size key="long" ofM={box.cutOut.lengthM} />,
           <Size key="wide" ofM={box.cutOut.widthM} />,
@@ -54,7 +59,7 @@ function BoxTable({ finset: { verify } }: { finset: Finset }) {
           <span key="resin">
             <Amount of={volume(box.fillVolumeM3)} />
             <span className="quiet change">
-              <Amount of={volume(box.fillVolumeLowM3)} /> to <Amount of={volume(box.fillVolumeHighM3)} />
+              {t`${volume(box.fillVolumeLowM3)} to ${volume(box.fillVolumeHighM3)}`}
             </span>
           </span>,
           <Patch key="patch" size={box.patch} />,
@@ -65,13 +70,15 @@ function BoxTable({ finset: { verify } }: { finset: Finset }) {
 }
 
 function GlassedOnTable({ finset: { verify } }: { finset: Finset }) {
+  const t = useTell();
+  const { reader } = useSettings();
   return (
     <FactTable
-      caption="Fillets, tacks and cloth"
-      heads={["fin", "fillet radius", "resin and filler", "tacks at both ends", "cloth, each side"]}
+      caption={t`Fillets, tacks and cloth`}
+      heads={[t`fin`, t`fillet radius`, t`resin and filler`, t`tacks at both ends`, t`cloth, each side`]}
       rows={verify.glassedOn.map((fin) => ({
         id: fin.id,
-        name: finName(fin.id, ENGLISH),
+        name: finName(fin.id, reader),
         cells: [
           <Size key="radius" ofM={fin.filletRadiusM} />,
           <Amount key="resin" of={volume(fin.filletVolumeM3)} />,
@@ -86,10 +93,10 @@ function GlassedOnTable({ finset: { verify } }: { finset: Finset }) {
 const Size = ({ ofM }: { ofM: number | null }) => <Amount of={ofM === null ? null : length(ofM, "fine")} />;
 
 function Patch({ size }: { size: { readonly lengthM: number; readonly widthM: number } | null }) {
-  if (size === null) return "none";
+  if (size === null) return "–";
   return (
     <>
-      <Size ofM={size.lengthM} /> by <Size ofM={size.widthM} />
+      <Size ofM={size.lengthM} /> × <Size ofM={size.widthM} />
     </>
   );
 }

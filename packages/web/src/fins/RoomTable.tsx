@@ -1,29 +1,32 @@
 import { length } from "@lapline/engine";
 import { finName } from "@lapline/present";
-import { ENGLISH } from "../settings/english";
+import { useSettings } from "../settings/Settings";
+import { useTell } from "../settings/useTell";
 import { Amount } from "../shared/Amount";
 import { FactTable } from "../shared/FactTable";
 import type { Finset } from "./FinsForm";
 
 /** The room around each box, or around each base without one. */
 export function RoomTable({ finset }: { finset: Finset }) {
+  const { reader } = useSettings();
+  const t = useTell();
   const show = (valueM: number | null) => <Amount of={valueM === null ? null : length(valueM)} />;
   return (
     <FactTable
-      caption="Room around each box, or each base without one"
+      caption={t`Room around each box, or each base without one`}
       captionUnseen
       heads={[
-        "fin",
-        "foam above",
-        "foam beside",
-        "to rail",
-        "to stringer",
-        "to the next",
-        "bottom under base",
+        t`fin`,
+        t`foam above`,
+        t`foam beside`,
+        t`to rail`,
+        t`to stringer`,
+        t`to the next`,
+        t`bottom under base`,
       ]}
       rows={finset.clearances.map((room) => ({
         id: room.id,
-        name: finName(room.id, ENGLISH),
+        name: finName(room.id, reader),
         cells: [
           show(finset.marks.find(({ id }) => id === room.id)?.foamUnderM ?? null),
           show(room.foamBesideM),
@@ -31,11 +34,11 @@ export function RoomTable({ finset }: { finset: Finset }) {
           show(room.toStringerM),
           <>
             {show(room.toNextM)}{" "}
-            {room.next !== null && <span className="quiet">{finName(room.next, ENGLISH)}</span>}
+            {room.next !== null && <span className="quiet">{finName(room.next, reader)}</span>}
           </>,
           <>
             {show(Math.abs(room.bowUnderBaseM))}{" "}
-            <span className="quiet">{room.bowUnderBaseM > 0 ? "hollow" : "round"}</span>
+            <span className="quiet">{room.bowUnderBaseM > 0 ? t`hollow` : t`round`}</span>
           </>,
         ],
       }))}

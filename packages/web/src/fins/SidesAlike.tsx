@@ -1,27 +1,27 @@
 import { length } from "@lapline/engine";
-import { checkName, readingWords } from "@lapline/present";
-import { ENGLISH } from "../settings/english";
+import { checkName, readingWords, tell } from "@lapline/present";
+import { useSettings } from "../settings/Settings";
 import { Amount } from "../shared/Amount";
 import type { VerifyCheck } from "./FinsForm";
 import { StateWord } from "./StateWord";
-import { Tolerance } from "./Tolerance";
+import { toleranceWords } from "./toleranceWords";
 
 /** The two sides against each other: nothing to type, it follows from the marks. */
 export function SidesAlike({ check }: { check: VerifyCheck }) {
+  const { reader } = useSettings();
+  const t = tell(reader);
   return (
     <div className="reading">
-      <p className="reading-name">{checkName(check, ENGLISH)}</p>
+      <p className="reading-name">{checkName(check, reader)}</p>
       <StateWord check={check} />
       <p className="quiet">
         {check.lengths.map(({ id, readM, toleranceM }, i) => (
           <span key={id}>
             {i > 0 && ", "}
-            {readingWords(id, ENGLISH)} {readM === null ? "not read" : <Amount of={length(readM, "fine")} />}
-            {i === check.lengths.length - 1 && toleranceM !== null && (
-              <>
-                ; within <Tolerance of={length(toleranceM)} />
-              </>
-            )}
+            {readingWords(id, reader)} {readM === null ? t`not read` : <Amount of={length(readM, "fine")} />}
+            {i === check.lengths.length - 1 &&
+              toleranceM !== null &&
+              t`; within ${toleranceWords(length(toleranceM), reader)}`}
           </span>
         ))}
       </p>

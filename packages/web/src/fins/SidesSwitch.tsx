@@ -1,7 +1,8 @@
-import { formatQuantity, length, SIDES_RULES, type SidesRule } from "@lapline/engine";
-import { setOutWords } from "@lapline/present";
+import { length, SIDES_RULES, type SidesRule } from "@lapline/engine";
+import { type Reader, setOutWords, showQuantity, tell, tellText } from "@lapline/present";
 import { FindingTape } from "../board/FindingTape";
 import { useSettings } from "../settings/Settings";
+import { useTell } from "../settings/useTell";
 import { Fold } from "../shared/Fold";
 import { Fractions } from "../shared/Fractions";
 import type { Finset, FinsForm } from "./FinsForm";
@@ -10,6 +11,7 @@ import { SidesTable, STAYS_M } from "./SidesTable";
 
 /** The rule for the two sides, what each choice does to the marks, and which one suits the board. */
 export function SidesSwitch({ form }: { form: FinsForm }) {
+  const t = useTell();
   const { plan, fins, edit } = form;
   const { finset } = plan;
   const { reader } = useSettings();
@@ -17,12 +19,12 @@ export function SidesSwitch({ form }: { form: FinsForm }) {
   const hasPairs = finset?.pairs.length !== 0;
   return (
     <>
-      <h3>Sides</h3>
+      <h3>{t`Sides`}</h3>
       {findingsAt(plan, "fins.sides").map((finding) => (
         <FindingTape key={finding.code} finding={finding} />
       ))}
       <fieldset className="switch sides-switch">
-        <legend className="unseen">Sides set out by</legend>
+        <legend className="unseen">{t`Sides set out by`}</legend>
         {SIDES_RULES.map((rule) => (
           <label key={rule}>
             <input
@@ -33,8 +35,8 @@ export function SidesSwitch({ form }: { form: FinsForm }) {
               onChange={() => edit(["fins", "sides"], rule)}
             />
             <span>
-              {rule}
-              <small>{finset === null || !hasPairs ? "" : describeRule(finset, rule)}</small>
+              {tellText(rule, reader)}
+              <small>{finset === null || !hasPairs ? "" : describeRule(finset, rule, reader)}</small>
             </span>
           </label>
         ))}
@@ -45,7 +47,7 @@ export function SidesSwitch({ form }: { form: FinsForm }) {
         </p>
       )}
       {finset !== null && hasPairs && (
-        <Fold title="What each rule comes to" isFolded>
+        <Fold title={t`What each rule comes to`} isFolded>
           <SidesTable finset={finset} />
         </Fold>
       )}
@@ -54,15 +56,16 @@ export function SidesSwitch({ form }: { form: FinsForm }) {
 }
 
 /** Whether a rule suits the board, and how far it would move a mark at most; in millimetres in both systems. */
-function describeRule(finset: Finset, rule: SidesRule): string {
+function describeRule(finset: Finset, rule: SidesRule, reader: Reader): string {
+  const t = tell(reader);
   const pairs = finset.sidesCompared.find(({ id }) => id === rule)?.pairs ?? [];
   const moves = pairs.flatMap(({ leftMovesM, rightMovesM }) => [Math.abs(leftMovesM), Math.abs(rightMovesM)]);
   const mostM = Math.max(0, ...moves);
   const does =
     rule === finset.sides
-      ? "in force"
+      ? t`in force`
       : mostM < STAYS_M
-        ? "moves nothing"
-        : `moves ${formatQuantity(length(mostM, "fine"), "mm")} at most`;
-  return finset.recommendedSides === rule ? `recommended, ${does}` : does;
+        ? t`moves nothing`
+        : t`moves ${showQuantity(length(mostM, "fine"), { ...reader, units: "mm" })} at most`;
+  return finset.recommendedSides === rule ? t`recommended, ${does}` : does;
 }

@@ -1,6 +1,7 @@
-import { formatQuantity, length } from "@lapline/engine";
-import { finName } from "@lapline/present";
-import { ENGLISH } from "../settings/english";
+import { length } from "@lapline/engine";
+import { finName, showQuantity, tell, tellText } from "@lapline/present";
+import { useSettings } from "../settings/Settings";
+import { useTell } from "../settings/useTell";
 import { TapeAmount } from "../shared/TapeAmount";
 import type { Finset } from "./FinsForm";
 
@@ -12,20 +13,22 @@ export const STAYS_M = 0.0001;
 
 /** For each pair, what the three rules come to: from the stringer, from its own rail, and how far each mark would move. */
 export function SidesTable({ finset }: { finset: Finset }) {
+  const { reader } = useSettings();
+  const t = useTell();
   const { sidesCompared, sides, pairs } = finset;
   if (pairs.length === 0) return null;
   return (
     <div className="pair">
       {pairs.map(({ id }) => (
         <table key={id} className="sides">
-          <caption>{finName(id, ENGLISH)}, by each rule</caption>
+          <caption>{t`${finName(id, reader)}, by each rule`}</caption>
           <thead>
             <tr>
-              <th scope="col">rule</th>
+              <th scope="col">{t`rule`}</th>
               <td />
-              <th scope="col">from stringer</th>
-              <th scope="col">from rail</th>
-              <th scope="col">would move</th>
+              <th scope="col">{t`from stringer`}</th>
+              <th scope="col">{t`from rail`}</th>
+              <th scope="col">{t`would move`}</th>
             </tr>
           </thead>
           {sidesCompared.map((compared) => (
@@ -49,24 +52,26 @@ interface RuleRowsProps {
 }
 
 function RuleRows({ rule, pair, isInForce }: RuleRowsProps) {
+  const { reader } = useSettings();
+  const t = tell(reader);
   if (pair === undefined) return null;
   return (
     <tbody className={isInForce ? "in-force" : undefined}>
       <tr>
         <th scope="rowgroup" rowSpan={2}>
-          {rule}
+          {tellText(rule, reader)}
         </th>
-        <th scope="row">left</th>
+        <th scope="row">{t`left`}</th>
         <td>
           <TapeAmount ofM={pair.leftFromStringerM} />
         </td>
         <td>
           <TapeAmount ofM={pair.leftFromRailM} />
         </td>
-        <td>{isInForce ? "in force" : <Move ofM={pair.leftMovesM} />}</td>
+        <td>{isInForce ? t`in force` : <Move ofM={pair.leftMovesM} />}</td>
       </tr>
       <tr>
-        <th scope="row">right</th>
+        <th scope="row">{t`right`}</th>
         <td>
           <TapeAmount ofM={pair.rightFromStringerM} />
         </td>
@@ -81,6 +86,11 @@ function RuleRows({ rule, pair, isInForce }: RuleRowsProps) {
 
 /** In millimetres in both systems: nobody reads half a millimetre off an inch tape. */
 function Move({ ofM }: { ofM: number }) {
-  if (Math.abs(ofM) < STAYS_M) return "stays";
-  return `${formatQuantity(length(Math.abs(ofM), "fine"), "mm")} ${ofM > 0 ? "outward" : "inward"}`;
+  const { reader } = useSettings();
+  const t = tell(reader);
+  if (Math.abs(ofM) < STAYS_M) return t`stays`;
+  return (
+    showQuantity(length(Math.abs(ofM), "fine"), { ...reader, units: "mm" }) +
+    (ofM > 0 ? ` ${t`outward`}` : ` ${t`inward`}`)
+  );
 }

@@ -1,6 +1,12 @@
+import { tell, tellText } from "@lapline/present";
+import { useSettings } from "../settings/Settings";
 import type { VerifyCheck } from "./FinsForm";
 
 /** Where a check stands, in a word. */
 export function StateWord({ check: { state, required } }: { check: VerifyCheck }) {
-  return <span className="state">{state === "open" && !required ? "if wanted" : state}</span>;
+  const { reader } = useSettings();
+  const t = tell(reader);
+  return (
+    <span className="state">{state === "open" && !required ? t`if wanted` : tellText(state, reader)}</span>
+  );
 }

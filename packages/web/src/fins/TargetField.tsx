@@ -1,5 +1,6 @@
 import type { ReactNode } from "react";
 import { QuantityField } from "../board/QuantityField";
+import { useTell } from "../settings/useTell";
 
 interface TargetFieldProps {
   /** What should be read. */
@@ -13,6 +14,7 @@ interface TargetFieldProps {
 
 /** A figure that is to be met, and under it the field for the one that was read. */
 export function TargetField({ target, label, value, dimension, problem, onType }: TargetFieldProps) {
+  const t = useTell();
   return (
     <div>
       <p className="target">
@@ -20,7 +22,7 @@ export function TargetField({ target, label, value, dimension, problem, onType }
         <b>{target}</b>
       </p>
       <QuantityField
-        label={`${label}, as read`}
+        label={t`${label}, as read`}
         labelUnseen
         value={value}
         dimension={dimension ?? "length"}

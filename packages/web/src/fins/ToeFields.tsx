@@ -1,8 +1,8 @@
 import type { FinFile } from "@lapline/contract";
-import { finName } from "@lapline/present";
+import { finName, type Reader, tell, tellText } from "@lapline/present";
 import { QuantityField } from "../board/QuantityField";
-import { ENGLISH } from "../settings/english";
 import { useSettings } from "../settings/Settings";
+import { useTell } from "../settings/useTell";
 import { Choice } from "../shared/Choice";
 import { problemAt } from "./FinsField";
 import type { FinMark, FinsForm } from "./FinsForm";
@@ -19,7 +19,8 @@ const NO_FIN = "none";
 
 /** Toe in every form at once: whichever is typed becomes the one it is stated by, and the others follow. */
 export function ToeFields({ form, index, fin, mark }: ToeFieldsProps) {
-  const { units } = useSettings();
+  const t = useTell();
+  const { units, reader } = useSettings();
   const { fins, edit } = form;
   const at = ["set", index, "toe"];
   const texts = toeTexts(fin.toe, mark, units);
@@ -29,12 +30,12 @@ export function ToeFields({ form, index, fin, mark }: ToeFieldsProps) {
   const whole = problemAt(form, at) ?? problemAt(form, [...at, "meets"]);
   return (
     <fieldset className="toe">
-      <legend>Toe, {statedBy(fin.toe)}; type it in any form</legend>
+      <legend>{t`Toe, ${statedBy(fin.toe, reader)}; type it in any form`}</legend>
       <div className="fields">
         {TOE_FORMS.map(({ id, label, dimension }) => (
           <div key={id} className={fin.toe?.[id] === undefined ? undefined : "stated"}>
             <QuantityField
-              label={label}
+              label={tellText(label, reader)}
               value={texts[id]}
               dimension={dimension}
               problem={problemAt(form, [...at, id])}
@@ -44,10 +45,10 @@ export function ToeFields({ form, index, fin, mark }: ToeFieldsProps) {
         ))}
         {others.length > 0 && (
           <Choice
-            label="meets line of"
+            label={t`meets line of`}
             value={fin.toe?.meets ?? NO_FIN}
             choices={[NO_FIN, ...others]}
-            names={Object.fromEntries(others.map((other) => [other, finName(other, ENGLISH)]))}
+            names={Object.fromEntries(others.map((other) => [other, finName(other, reader)]))}
             choose={(other) =>
               edit(["fins", ...at], other === NO_FIN ? { angle: texts.angle } : { meets: other })
             }
@@ -60,10 +61,11 @@ export function ToeFields({ form, index, fin, mark }: ToeFieldsProps) {
 }
 
 /** The form that the toe is stated in; the others are worked out from it. */
-function statedBy(toe: FinFile["toe"]): string {
+function statedBy(toe: FinFile["toe"], reader: Reader): string {
+  const t = tell(reader);
   const form = TOE_FORMS.find(({ id }) => toe?.[id] !== undefined);
-  if (form !== undefined) return `stated by ${form.stated}`;
+  if (form !== undefined) return t`stated by ${form.stated}`;
   return toe?.meets === undefined
-    ? "none stated"
-    : `stated by the line of the ${finName(toe.meets, ENGLISH)} fins`;
+    ? t`none stated`
+    : t`stated by the line of the ${finName(toe.meets, reader)} fins`;
 }

@@ -3,7 +3,7 @@ import { filmClockDrawing, gelBandDrawing } from "@lapline/present";
 import { useCallback } from "react";
 import { SheetDrawing } from "../drawing/SheetDrawing";
 import { useSettings } from "../settings/Settings";
-import { Amount } from "../shared/Amount";
+import { useTell } from "../settings/useTell";
 
 type Mix = NonNullable<Plan["mix"]>;
 type MixCoat = Mix["coats"][number];
@@ -17,23 +17,24 @@ interface CoatClocksProps {
 
 /** The two clocks of a coat, kept apart: the cup's, and the film's on the board. */
 export function CoatClocks({ coat, mix, name }: CoatClocksProps) {
+  const t = useTell();
   const { clock, heat } = coat;
   if (clock === null) return null;
   return (
     <div className="two-clocks">
       <div>
-        <h4>The cup</h4>
+        <h4>{t`The cup`}</h4>
         <GelBand clock={clock} mix={mix} name={name} />
         {heat !== null && <Heat heat={heat} />}
       </div>
       <div>
-        <h4>The film on the board</h4>
+        <h4>{t`The film on the board`}</h4>
         <FilmClock clock={clock} name={name} />
         <Started coat={coat} />
         <p className="quiet">
           {clock.recoatUntilS === null
-            ? "Over wax the next coat bonds only to a sanded face."
-            : "Once recoat has closed, sand it dull, dust it off, then coat."}
+            ? t`Over wax the next coat bonds only to a sanded face.`
+            : t`Once recoat has closed, sand it dull, dust it off, then coat.`}
         </p>
       </div>
     </div>
@@ -41,6 +42,7 @@ export function CoatClocks({ coat, mix, name }: CoatClocksProps) {
 }
 
 function GelBand({ clock, mix, name }: { clock: Clock; mix: Mix; name: string }) {
+  const t = useTell();
   const { reader } = useSettings();
   const untilS = Math.max(...mix.coats.map((each) => each.clock?.potGelHighS ?? 0)) * 1.05;
   const draw = useCallback(
@@ -49,29 +51,30 @@ function GelBand({ clock, mix, name }: { clock: Clock; mix: Mix; name: string })
   );
   return (
     <SheetDrawing
-      title={`${name}: when the cup goes off`}
-      desc="The band in which the cup gels, from the hardener going in."
+      title={t`${name}: when the cup goes off`}
+      desc={t`The band in which the cup gels, from the hardener going in.`}
       draw={draw}
     />
   );
 }
 
-const LEFT_STANDING = {
-  mild: "A cup left standing sheds its heat.",
-  warm: "A cup left standing warms up: pour it out at once.",
-  hot: "A cup left standing runs hot: pour it out at once, what is over into a flat pan outdoors.",
-} as const;
-
 function Heat({ heat }: { heat: NonNullable<MixCoat["heat"]> }) {
+  const t = useTell();
+  const standing = {
+    mild: t`A cup left standing sheds its heat.`,
+    warm: t`A cup left standing warms up: pour it out at once.`,
+    hot: t`A cup left standing runs hot: pour it out at once, what is over into a flat pan outdoors.`,
+  };
   return (
     <p className="quiet">
-      {LEFT_STANDING[heat.warning]} It cools in <Amount of={duration(heat.coolingS)} />, and never gets above{" "}
-      <Amount of={temperature(heat.boundK)} /> by its own heat, a bound and no forecast.
+      {standing[heat.warning]}{" "}
+      {t`It cools in ${duration(heat.coolingS)}, and never gets above ${temperature(heat.boundK)} by its own heat, a bound and no forecast.`}
     </p>
   );
 }
 
 function FilmClock({ clock, name }: { clock: Clock; name: string }) {
+  const t = useTell();
   const { reader } = useSettings();
   const draw = useCallback(
     (widthMm: number) => filmClockDrawing(clock, { reader, widthMm }),
@@ -79,8 +82,8 @@ function FilmClock({ clock, name }: { clock: Clock; name: string }) {
   );
   return (
     <SheetDrawing
-      title={`${name}: the film's clock`}
-      desc="From the last cup's hardener on, each stage from its early to its late end."
+      title={t`${name}: the film's clock`}
+      desc={t`From the last cup's hardener on, each stage from its early to its late end.`}
       draw={draw}
     />
   );
@@ -88,16 +91,13 @@ function FilmClock({ clock, name }: { clock: Clock; name: string }) {
 
 /** What the record says: when it was mixed, and how fingertips moved its clock. */
 function Started({ coat: { startedAt, paceRatio } }: { coat: MixCoat }) {
+  const t = useTell();
   if (startedAt === null) return null;
   return (
     <p>
-      Counted from {startedAt.replace("T", " ")}, as recorded
-      {paceRatio !== null && (
-        <>
-          ; by fingertip it takes <Amount of={fraction(paceRatio)} /> of the model's time
-        </>
-      )}
-      .
+      {paceRatio === null
+        ? t`Counted from ${startedAt}, as recorded.`
+        : t`Counted from ${startedAt}, as recorded; by fingertip it takes ${fraction(paceRatio)} of the model's time.`}
     </p>
   );
 }

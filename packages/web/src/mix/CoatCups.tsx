@@ -9,11 +9,20 @@ import {
   temperature,
   volume,
 } from "@lapline/engine";
-import { cupDrawing, drawingToSvgNode, groupCups, hardenerAmounts, tell } from "@lapline/present";
+import {
+  cupDrawing,
+  drawingToSvgNode,
+  groupCups,
+  hardenerAmounts,
+  type Tell,
+  tell,
+  tellText,
+} from "@lapline/present";
 import { useId, useMemo } from "react";
 import { FindingTape } from "../board/FindingTape";
 import { SvgTree } from "../drawing/SvgTree";
 import { useSettings } from "../settings/Settings";
+import { useTell } from "../settings/useTell";
 import { Amount } from "../shared/Amount";
 import { type FigureEntry, Figures } from "../shared/Figures";
 import { CoatClocks } from "./CoatClocks";
@@ -30,27 +39,24 @@ interface CoatCupsProps {
 
 /** One coat: its cups drawn to their fill, what goes into each, its order on the board, and both its clocks. */
 export function CoatCups({ coat, mix, findings }: CoatCupsProps) {
-  const name = coat.id.replaceAll("-", " ");
+  const { reader } = useSettings();
+  const t = tell(reader);
+  const name = tellText(coat.id, reader).replaceAll("-", " ");
   return (
     <>
       <h3>
-        {name} <span className="quiet">{coat.resin}</span>
+        {name} <span className="quiet">{tellText(coat.resin, reader)}</span>
       </h3>
       <p className="quiet">
-        Shop <Amount of={temperature(coat.temperatureK)} />, resin{" "}
-        <Amount of={temperature(coat.resinTemperatureK)} />
-        {coat.hardenerRatio !== null && coat.hardenerRatio > 0 && (
-          <>
-            , dose <Amount of={fraction(coat.hardenerRatio)} /> of the resin's mass
-          </>
-        )}
-        .
+        {coat.hardenerRatio !== null && coat.hardenerRatio > 0
+          ? t`Shop ${temperature(coat.temperatureK)}, resin ${temperature(coat.resinTemperatureK)}, dose ${fraction(coat.hardenerRatio)} of the resin's mass.`
+          : t`Shop ${temperature(coat.temperatureK)}, resin ${temperature(coat.resinTemperatureK)}.`}
       </p>
       <div className="cups">
         <CupsView coat={coat} mix={mix} name={name} />
         {coat.cups.length === 0 && <WhyNone coat={coat} findings={findings} />}
         {groupCups(coat.cups).map(({ count: cups, cup }) => (
-          <Figures key={cup.mixAtS} entries={cupEntries(cups, cup)} />
+          <Figures key={cup.mixAtS} entries={cupEntries(cups, cup, t)} />
         ))}
       </div>
       <MasterBatch coat={coat} />
@@ -72,45 +78,37 @@ function WhyNone({ coat, findings }: { coat: MixCoat; findings: readonly Finding
   return why === undefined ? <p>{t`No cup can be mixed as things are.`}</p> : <FindingTape finding={why} />;
 }
 
-function cupEntries(cups: number, cup: Cup): FigureEntry[] {
-  const each = cups > 1 ? `${cups} cups, each` : "1 cup";
+function cupEntries(cups: number, cup: Cup, t: Tell): FigureEntry[] {
+  const each = cups > 1 ? t`${cups} cups, each` : t`1 cup`;
   const { byMass, byVolume } = hardenerAmounts(cup);
   const drops = cup.hardenerDrops === null ? null : count(Math.round(cup.hardenerDrops));
   const hardener: FigureEntry = {
-    name: "hardener",
+    name: t`hardener`,
     of: byVolume,
-    note: (
-      <>
-        <Amount of={byMass} />
-        {drops !== null && (
-          <>
-            , <Amount of={drops} /> drops
-          </>
-        )}
-      </>
-    ),
+    note: drops === null ? <Amount of={byMass} /> : t`${byMass}, ${drops} drops`,
   };
   return [
-    { name: "resin", of: mass(cup.baseMassKg), note: each },
+    { name: t`resin`, of: mass(cup.baseMassKg), note: each },
     ...(cup.hardenerMassKg > 0 ? [hardener] : []),
-    ...(cup.waxVolumeM3 > 0 ? [{ name: "wax solution", of: volume(cup.waxVolumeM3) }] : []),
-    ...(cup.tintMassKg > 0 ? [{ name: "tint in it", of: mass(cup.tintMassKg) }] : []),
+    ...(cup.waxVolumeM3 > 0 ? [{ name: t`wax solution`, of: volume(cup.waxVolumeM3) }] : []),
+    ...(cup.tintMassKg > 0 ? [{ name: t`tint in it`, of: mass(cup.tintMassKg) }] : []),
   ];
 }
 
 function MasterBatch({ coat: { masterBatch, cups } }: { coat: MixCoat }) {
+  const t = useTell();
   if (masterBatch === null) return null;
   return (
     <p>
-      Colour first: stir <Amount of={mass(masterBatch.tintMassKg)} /> of tint into{" "}
-      <Amount of={mass(masterBatch.baseMassKg)} /> of resin as one master batch
-      {cups.length > 1 ? `, weigh the ${cups.length} cups from it, and dose each` : ", then dose it"}.
+      {t`Colour first: stir ${mass(masterBatch.tintMassKg)} of tint into ${mass(masterBatch.baseMassKg)} of resin as one master batch.`}{" "}
+      {cups.length > 1 ? t`Weigh the ${cups.length} cups from it, and dose each.` : t`Then dose it.`}
     </p>
   );
 }
 
 /** Which stretch of the board each cup covers, and when its hardener goes in. */
 function CupOrder({ coat: { cups } }: { coat: MixCoat }) {
+  const t = useTell();
   const { units } = useSettings();
   const placed = cups.filter((cup) => cup.fromTailM !== null && cup.toM !== null);
   if (placed.length === 0) return null;
@@ -119,14 +117,9 @@ function CupOrder({ coat: { cups } }: { coat: MixCoat }) {
     <ol className="cup-order">
       {placed.map((cup) => (
         <li key={cup.mixAtS}>
-          {tape(cup.toM ?? 0)} to {tape(cup.fromTailM ?? 0)} from the tail, hardener in{" "}
-          {cup.mixAtS === 0 ? (
-            "at once"
-          ) : (
-            <>
-              after <Amount of={duration(cup.mixAtS)} />
-            </>
-          )}
+          {cup.mixAtS === 0
+            ? t`${tape(cup.toM ?? 0)} to ${tape(cup.fromTailM ?? 0)} from the tail, hardener in at once`
+            : t`${tape(cup.toM ?? 0)} to ${tape(cup.fromTailM ?? 0)} from the tail, hardener in after ${duration(cup.mixAtS)}`}
         </li>
       ))}
     </ol>
@@ -134,16 +127,16 @@ function CupOrder({ coat: { cups } }: { coat: MixCoat }) {
 }
 
 function CupsView({ coat, mix, name }: { coat: MixCoat; mix: Mix; name: string }) {
+  const { reader } = useSettings();
   const idPrefix = useId();
-  const node = useMemo(
-    () =>
-      drawingToSvgNode(cupDrawing(coat, mix), {
-        title: `${name}: ${coat.cups.length} cups`,
-        desc: coat.cups.length > 0 ? "Each cup drawn to its fill." : "A cup crossed out: none can be mixed.",
-        idPrefix,
-      }),
-    [coat, mix, name, idPrefix],
-  );
+  const node = useMemo(() => {
+    const t = tell(reader);
+    return drawingToSvgNode(cupDrawing(coat, mix), {
+      title: t`${name}: ${coat.cups.length} cups`,
+      desc: coat.cups.length > 0 ? t`Each cup drawn to its fill.` : t`A cup crossed out: none can be mixed.`,
+      idPrefix,
+    });
+  }, [coat, mix, name, idPrefix, reader]);
   return (
     <div className="cup-drawing">
       <SvgTree node={node} />

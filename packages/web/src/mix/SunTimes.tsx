@@ -1,20 +1,22 @@
 import { duration, type Plan } from "@lapline/engine";
+import { useTell } from "../settings/useTell";
 import { Amount } from "../shared/Amount";
 
 type MixResin = NonNullable<Plan["mix"]>["resins"][number];
 
 /** How long a sunlight-cured laminate lies in the sun, by the day's UV index. */
 export function SunTimes({ resin: { name, exposures } }: { resin: MixResin }) {
+  const t = useTell();
   if (exposures.length === 0) return null;
   return (
     <table>
-      <caption>{name} in the sun</caption>
+      <caption>{t`${name} in the sun`}</caption>
       <thead>
         <tr>
-          <th scope="col">UV index</th>
-          <th scope="col">early</th>
-          <th scope="col">about</th>
-          <th scope="col">late</th>
+          <th scope="col">{t`UV index`}</th>
+          <th scope="col">{t`early`}</th>
+          <th scope="col">{t`about`}</th>
+          <th scope="col">{t`late`}</th>
         </tr>
       </thead>
       <tbody>

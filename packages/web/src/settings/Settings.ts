@@ -1,5 +1,5 @@
 import type { Units } from "@lapline/engine";
-import type { Reader } from "@lapline/present";
+import type { Language, Reader } from "@lapline/present";
 import { createContext, useContext } from "react";
 
 /** Light to see by: as the device has it, paper by day, the shed at night, or black on white in the sun. */
@@ -9,10 +9,11 @@ export type Light = (typeof LIGHTS)[number];
 export interface Settings {
   readonly units: Units;
   readonly light: Light;
-  /** Who texts are made for; the page is in English so far. */
+  /** Who texts are made for. */
   readonly reader: Reader;
   setUnits(units: Units): void;
   setLight(light: Light): void;
+  setLanguage(language: Language): void;
 }
 
 export const SettingsContext = createContext<Settings | null>(null);

@@ -1,19 +1,24 @@
+import { LANGUAGES, type Language } from "@lapline/present";
 import { LIGHTS, type Light, useSettings } from "./Settings";
+import { useTell } from "./useTell";
 
-const LIGHT_NAMES: Readonly<Record<Light, string>> = {
-  auto: "auto light",
-  paper: "paper",
-  night: "night",
-  sun: "sun",
-};
+/** Each in its own words, so that a reader finds it in any language. */
+const LANGUAGE_NAMES: Readonly<Record<Language, string>> = { en: "English", de: "Deutsch" };
 
-/** Inch or millimetre, and the light; both stay on this device. */
+/** Inch or millimetre, language, and the light; all stay on this device. */
 export function SettingsBar() {
-  const { units, light, setUnits, setLight } = useSettings();
+  const { units, light, reader, setUnits, setLight, setLanguage } = useSettings();
+  const t = useTell();
+  const lightNames: Readonly<Record<Light, string>> = {
+    auto: t`auto light`,
+    paper: t`paper`,
+    night: t`night`,
+    sun: t`sun`,
+  };
   return (
     <div className="settings">
       <fieldset className="switch">
-        <legend className="unseen">Lengths in</legend>
+        <legend className="unseen">{t`Lengths in`}</legend>
         {(["inch", "mm"] as const).map((each) => (
           <label key={each}>
             <input
@@ -28,14 +33,27 @@ export function SettingsBar() {
         ))}
       </fieldset>
       <label className="light">
-        <span className="unseen">Light</span>
+        <span className="unseen">{t`Language`}</span>
+        <select
+          value={reader.language}
+          onChange={(event) => setLanguage(LANGUAGES.find((each) => each === event.target.value) ?? "en")}
+        >
+          {LANGUAGES.map((each) => (
+            <option key={each} value={each} lang={each}>
+              {LANGUAGE_NAMES[each]}
+            </option>
+          ))}
+        </select>
+      </label>
+      <label className="light">
+        <span className="unseen">{t`Light`}</span>
         <select
           value={light}
           onChange={(event) => setLight(LIGHTS.find((each) => each === event.target.value) ?? "auto")}
         >
           {LIGHTS.map((each) => (
             <option key={each} value={each}>
-              {LIGHT_NAMES[each]}
+              {lightNames[each]}
             </option>
           ))}
         </select>

@@ -1,4 +1,7 @@
+import { tellText } from "@lapline/present";
 import { useId } from "react";
+
+import { useSettings } from "../settings/Settings";
 
 interface ChoiceProps<T extends string> {
   readonly label: string;
@@ -11,6 +14,7 @@ interface ChoiceProps<T extends string> {
 
 /** A field with a few fixed answers. */
 export function Choice<T extends string>({ label, value, choices, names = {}, choose }: ChoiceProps<T>) {
+  const { reader } = useSettings();
   const id = useId();
   return (
     <div className="field">
@@ -25,7 +29,7 @@ export function Choice<T extends string>({ label, value, choices, names = {}, ch
       >
         {choices.map((each) => (
           <option key={each} value={each}>
-            {names[each] ?? each.replaceAll("-", " ")}
+            {names[each] ?? tellText(each, reader).replaceAll("-", " ")}
           </option>
         ))}
       </select>

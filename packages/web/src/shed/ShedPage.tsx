@@ -1,6 +1,7 @@
 import { lazy, Suspense, useEffect, useState } from "react";
 import { type BoardEntry, listBoards } from "../api/boardClient";
 import { SettingsBar } from "../settings/SettingsBar";
+import { useTell } from "../settings/useTell";
 import { BoardNames } from "./BoardNames";
 
 /** The boards' plans bring the engine along; their names are here before it. */
@@ -13,9 +14,13 @@ type Shed =
 
 /** All the boards in the shop, standing side by side at one scale. */
 export function ShedPage() {
+  const t = useTell();
+  const name = t`The Shed`;
   const [shed, setShed] = useState<Shed>({ kind: "opening" });
   useEffect(() => {
-    document.title = "The Shed · Lapline";
+    document.title = `${name} · Lapline`;
+  }, [name]);
+  useEffect(() => {
     let current = true;
     listBoards().then(
       (entries) => current && setShed({ kind: "open", entries }),
@@ -33,9 +38,9 @@ export function ShedPage() {
         <SettingsBar />
       </header>
       <main className="page" aria-busy={shed.kind === "opening"}>
-        <h1>The Shed</h1>
+        <h1>{name}</h1>
         {shed.kind === "failed" && <p className="tape tape-blocker">{shed.why}</p>}
-        {shed.kind === "open" && shed.entries.length === 0 && <p>No boards yet.</p>}
+        {shed.kind === "open" && shed.entries.length === 0 && <p>{t`No boards yet.`}</p>}
         {shed.kind === "open" && shed.entries.length > 0 && (
           <Suspense fallback={<BoardNames entries={shed.entries} />}>
             <BoardRow entries={shed.entries} />

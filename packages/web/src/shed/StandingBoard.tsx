@@ -1,10 +1,11 @@
-import { formatQuantity, length, type Plan, volume } from "@lapline/engine";
-import { drawingToSvgNode, silhouetteDrawing } from "@lapline/present";
+import { length, type Plan, volume } from "@lapline/engine";
+import { drawingToSvgNode, silhouetteDrawing, stepTitle, tell } from "@lapline/present";
 import { useId, useMemo } from "react";
 import type { BoardEntry } from "../api/boardClient";
 import type { PlanRead } from "../board/planOf";
 import { SvgTree } from "../drawing/SvgTree";
 import { useSettings } from "../settings/Settings";
+import { useTell } from "../settings/useTell";
 import { Fractions } from "../shared/Fractions";
 import { PageLink } from "../shared/PageLink";
 
@@ -16,13 +17,14 @@ interface StandingBoardProps {
 
 /** One board against the wall, with its name and what comes next. */
 export function StandingBoard({ entry, read, mmPerM }: StandingBoardProps) {
+  const t = useTell();
   const plan = read?.ok === true ? read.plan : null;
   return (
     <PageLink to={`/board/${entry.id}`} className="standing">
       <span className="standing-wall">{plan !== null && <Silhouette plan={plan} mmPerM={mmPerM} />}</span>
       <span className="standing-name">{plan?.name ?? entry.name}</span>
       {plan === null ? (
-        <span className="standing-stopped">cannot be read</span>
+        <span className="standing-stopped">{t`cannot be read`}</span>
       ) : (
         <StandingWords plan={plan} />
       )}
@@ -31,30 +33,33 @@ export function StandingBoard({ entry, read, mmPerM }: StandingBoardProps) {
 }
 
 function StandingWords({ plan }: { plan: Plan }) {
-  const { units } = useSettings();
+  const t = useTell();
+  const { reader } = useSettings();
   const next = plan.steps?.find((step) => !step.done);
   const stopped = plan.findings.some((finding) => finding.severity === "blocker");
   return (
     <>
       {plan.shape !== null && (
         <span className="standing-size">
-          <Fractions
-            text={`${formatQuantity(length(plan.shape.lengthTapeM), units)}, ${formatQuantity(volume(plan.shape.volumeM3), units)}`}
-          />
+          <Fractions text={t`${length(plan.shape.lengthTapeM)}, ${volume(plan.shape.volumeM3)}`} />
         </span>
       )}
-      {stopped && <span className="standing-stopped">stopped</span>}
-      {!stopped && next !== undefined && <span className="standing-next">next: {next.title}</span>}
+      {stopped && <span className="standing-stopped">{t`stopped`}</span>}
+      {!stopped && next !== undefined && (
+        <span className="standing-next">{t`next: ${stepTitle(next.title, reader)}`}</span>
+      )}
     </>
   );
 }
 
 function Silhouette({ plan, mmPerM }: { plan: Plan; mmPerM: number }) {
+  const { reader } = useSettings();
   const idPrefix = useId();
   const node = useMemo(() => {
+    const t = tell(reader);
     const drawing = silhouetteDrawing(plan, mmPerM);
     if (drawing === null) return null;
-    return drawingToSvgNode(drawing, { title: plan.name, desc: "Outline, deck up, nose up.", idPrefix });
-  }, [plan, mmPerM, idPrefix]);
+    return drawingToSvgNode(drawing, { title: plan.name, desc: t`Outline, deck up, nose up.`, idPrefix });
+  }, [plan, mmPerM, idPrefix, reader]);
   return node === null ? null : <SvgTree node={node} />;
 }

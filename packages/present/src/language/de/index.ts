@@ -17,6 +17,8 @@ import { SURVEY } from "./survey";
 import { TABLES } from "./tables";
 import { TEMPLATES } from "./templates";
 import { TOOLS } from "./tools";
+import { WEB } from "./web";
+import { WEB_FINS } from "./webFins";
 import { WEIGHT } from "./weight";
 import { WORDS } from "./words";
 
@@ -43,4 +45,6 @@ export const DE: Readonly<Record<string, string>> = {
   ...DRAWINGS,
   ...TEMPLATES,
   ...COMMAND,
+  ...WEB,
+  ...WEB_FINS,
 };

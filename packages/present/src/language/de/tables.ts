@@ -33,7 +33,6 @@ export const TABLES: Readonly<Record<string, string>> = {
   fill: "Hotcoat",
   gloss: "Gloss",
   fittings: "Einbauten",
-  cured: "ausgehärtet",
   cup: "Becher",
   drops: "Tropfen",
   wax: "Paraffin",
