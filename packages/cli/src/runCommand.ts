@@ -2,6 +2,7 @@ import { say } from "@lapline/engine";
 import { type Language, tellPhrase } from "@lapline/present";
 import packageFile from "../package.json" with { type: "json" };
 import type { Command } from "./Command";
+import { backupCommand } from "./commands/backupCommand";
 import { calendarCommand } from "./commands/calendarCommand";
 import { checkCommand } from "./commands/checkCommand";
 import { csvCommand } from "./commands/csvCommand";
@@ -9,6 +10,7 @@ import { cutCommand } from "./commands/cutCommand";
 import { demoCommand } from "./commands/demoCommand";
 import { meshCommand } from "./commands/meshCommand";
 import { planCommand } from "./commands/planCommand";
+import { restoreCommand } from "./commands/restoreCommand";
 import { serveCommand } from "./commands/serveCommand";
 import { sheetCommand } from "./commands/sheetCommand";
 import { templateCommand } from "./commands/templateCommand";
@@ -31,6 +33,8 @@ const COMMANDS: readonly Command[] = [
   csvCommand,
   demoCommand,
   serveCommand,
+  backupCommand,
+  restoreCommand,
 ];
 const HELP = new Set(["--help", "-h", "help"]);
 

@@ -12,5 +12,9 @@ export interface Shop {
   state(): "ok" | Unavailable;
   /** What the database's own check finds wrong; empty where it is whole. */
   check(): Promise<readonly string[]>;
+  /** The whole shop at one moment as lines of JSON, handed to `sink` in pieces. Writers are not held up. */
+  export(sink: (lines: string) => Promise<void>): Promise<void>;
+  /** Takes what `export` gave into a shop without boards, all or nothing; throws ArchiveRefusedError. */
+  import(lines: AsyncIterable<string>): Promise<void>;
   close(): Promise<void>;
 }

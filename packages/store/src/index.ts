@@ -1,3 +1,6 @@
+export { ArchiveRefusedError } from "./archive/importShop";
+export { keepDailyCopy } from "./archive/keepDailyCopy";
+export { makeCopy } from "./archive/makeCopy";
 export type { BoardVersion, StoredBoard, WriteCondition } from "./boards/BoardStore";
 export { idsFromName } from "./boards/idsFromName";
 export { isBoardId } from "./boards/isBoardId";

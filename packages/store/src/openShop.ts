@@ -1,4 +1,6 @@
 import { join } from "node:path";
+import { exportShop } from "./archive/exportShop";
+import { importShop } from "./archive/importShop";
 import { openBoards } from "./boards/openBoards";
 import { makeFolder } from "./content/makeFolder";
 import { copyBeforeMigration } from "./database/copyBeforeMigration";
@@ -52,6 +54,7 @@ async function openParts(database: Database, options: ShopOptions): Promise<Shop
     copyFirst: (version) => copyBeforeMigration(database, folder, version),
   });
   const { changes, write } = await openChanges(database, now);
+  const schema = migrations.at(-1)?.version ?? 0;
   const watched = watchState(write);
   const parts: StoreParts = { database, engine, now, write: watched.write };
   const boards = openBoards(parts);
@@ -62,6 +65,8 @@ async function openParts(database: Database, options: ShopOptions): Promise<Shop
     journal: openJournal(parts),
     changes,
     state: watched.state,
+    export: (sink) => exportShop(database, schema, sink),
+    import: (lines) => importShop(lines, schema, watched.write),
     check: () => database.check(),
     close: () => database.close(),
   };

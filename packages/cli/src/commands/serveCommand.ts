@@ -3,6 +3,7 @@ import { fileURLToPath } from "node:url";
 import type { Command } from "../Command";
 import { RefusedError } from "../RefusedError";
 import { reasonOf } from "../reasonOf";
+import { keepDailyCopies } from "../shop/keepDailyCopies";
 import { DATA_OPTION, openShopFor, type ShopPlace, shopPlaceOf } from "../shop/shopPlace";
 import { version } from "../shop/version";
 import type { Terminal } from "../Terminal";
@@ -39,7 +40,13 @@ async function start(ports: readonly number[], place: ShopPlace, terminal: Termi
     const { keepDemoBoards, startServer } = await import("@lapline/server");
     await keepDemoBoards(shop);
     const server = await startServer({ shop, webFolder: webFolder(), version, ports, report });
-    return { address: server.address, close: () => server.close().then(() => shop.close()) };
+    const endCopies = keepDailyCopies(shop, place.folder, terminal);
+    const close = async () => {
+      await server.close();
+      await endCopies();
+      await shop.close();
+    };
+    return { address: server.address, close };
   } catch (error) {
     await shop.close();
     if (error instanceof Error && error.name === "PortsTakenError")
