@@ -3,6 +3,7 @@ export { asSetDrawing } from "./board/asSetDrawing";
 export { checkDrawing } from "./board/checkDrawing";
 export { cupDrawing } from "./board/cupDrawing";
 export { filmClockDrawing } from "./board/filmClockDrawing";
+export { filmDrawing } from "./board/filmDrawing";
 export { finDrawing } from "./board/finDrawing";
 export { gelBandDrawing } from "./board/gelBandDrawing";
 export { gelPointsDrawing } from "./board/gelPointsDrawing";
@@ -51,6 +52,8 @@ export {
   scheduleName,
 } from "./words/layupWords";
 export { readNoLoadS } from "./words/readNoLoadS";
+export { repairSentences, repairTitle } from "./words/repairWords";
+export { riskWord, sandRows, sandRules, worstSentence, zoneName } from "./words/sandWords";
 export { setOutWords } from "./words/setOutWords";
 export { skinGroups } from "./words/skinGroups";
 export { sortFindings } from "./words/sortFindings";

@@ -13,6 +13,7 @@ import "./glass.css";
 import "./gate.css";
 import "./cut.css";
 import "./mix.css";
+import "./sand.css";
 import "./weight.css";
 import { LANGUAGES, type Language, loadLanguage } from "@lapline/present";
 import { StrictMode } from "react";

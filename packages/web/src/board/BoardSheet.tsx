@@ -4,6 +4,7 @@ import { useEffect } from "react";
 import { CutPart } from "../cut/CutPart";
 import { FinsPart } from "../fins/FinsPart";
 import { MixPart } from "../mix/MixPart";
+import { SandPart } from "../sand/SandPart";
 import { useSettings } from "../settings/Settings";
 import { SettingsBar } from "../settings/SettingsBar";
 import { useTell } from "../settings/useTell";
@@ -14,7 +15,6 @@ import { FindingTape } from "./FindingTape";
 import { fieldName } from "./fieldName";
 import { GlassPart } from "./GlassPart";
 import { MeasurePart } from "./MeasurePart";
-import { PartSection } from "./PartSection";
 import type { GoodBoard } from "./planOf";
 import { SavingWords } from "./SavingWords";
 import { useDraft } from "./useDraft";
@@ -66,9 +66,7 @@ export function BoardSheet({ id, opened, revision }: BoardSheetProps) {
           <GlassPart file={draft.file} plan={plan} edit={edit} />
           <CutPart plan={plan} />
           <MixPart plan={plan} />
-          <PartSection id="sand" findings={plan.findings}>
-            {null}
-          </PartSection>
+          <SandPart file={draft.file} plan={plan} edit={edit} />
           <WaterPart plan={plan} />
           <AssumedPart plan={plan} />
         </main>

@@ -1,0 +1,108 @@
+import type { BoardFile } from "@lapline/contract";
+import { duration, fraction, length, type Plan } from "@lapline/engine";
+import {
+  filmDrawing,
+  repairSentences,
+  repairTitle,
+  riskWord,
+  sandRows,
+  sandRules,
+  tell,
+  worstSentence,
+  zoneName,
+} from "@lapline/present";
+import { useCallback } from "react";
+import { PartSection } from "../board/PartSection";
+import type { FieldPath } from "../board/withField";
+import { SheetDrawing } from "../drawing/SheetDrawing";
+import { useSettings } from "../settings/Settings";
+import { Amount } from "../shared/Amount";
+import { FactTable } from "../shared/FactTable";
+import { GritLadder } from "./GritLadder";
+import { ThroughForm } from "./ThroughForm";
+
+interface SandPartProps {
+  readonly file: BoardFile;
+  readonly plan: Plan;
+  edit(path: FieldPath, value: unknown): void;
+}
+
+type Sanding = NonNullable<Plan["sanding"]>;
+
+/** Narrower than this the board stands on the sheet instead of lying. */
+const LIES_FROM_MM = 150;
+
+/** The film as a budget on the board, the ladder of papers, and what to do where it went through. */
+export function SandPart({ file, plan, edit }: SandPartProps) {
+  const { reader } = useSettings();
+  const t = tell(reader);
+  const { sanding, repairs } = plan;
+  return (
+    <PartSection id="sand" findings={plan.findings}>
+      {sanding !== null && (
+        <>
+          <FilmLeft plan={plan} sanding={sanding} />
+          <h3>{t`Papers`}</h3>
+          <GritLadder sanding={sanding} />
+          <ul className="under-table">
+            {sandRules(reader).map((rule) => (
+              <li key={rule}>{rule}</li>
+            ))}
+          </ul>
+        </>
+      )}
+      <h3>{t`Sanded through`}</h3>
+      {repairs?.map((repair) => (
+        <section key={repair.id} className={repair.done ? "repair done" : "repair"}>
+          <h4>{repairTitle(repair, reader)}</h4>
+          <ul>
+            {repairSentences(repair, reader).map((sentence) => (
+              <li key={sentence}>{sentence}</li>
+            ))}
+          </ul>
+        </section>
+      ))}
+      <ThroughForm file={file} edit={edit} />
+    </PartSection>
+  );
+}
+
+function FilmLeft({ plan, sanding }: { plan: Plan; sanding: Sanding }) {
+  const { reader } = useSettings();
+  const t = tell(reader);
+  const draw = useCallback(
+    (widthMm: number) => filmDrawing(plan, { reader, widthMm, stands: widthMm < LIES_FROM_MM }),
+    [plan, reader],
+  );
+  const worst = worstSentence(sanding, reader);
+  return (
+    <>
+      {worst !== null && <p className="says">{worst}</p>}
+      <SheetDrawing
+        title={t`${plan.name}, film left`}
+        desc={t`The deck with the film that the papers leave; the figures by zone stand in the table below.`}
+        draw={draw}
+      />
+      <FactTable
+        caption={t`Film by zone, first where it goes through first`}
+        heads={[t`zone`, t`film`, t`taken`, t`remains`, t`from`, t`to`, t`gone in`]}
+        rows={sandRows(sanding.zones).map((zone) => ({
+          id: zone.id,
+          name: `${zoneName(zone.id, reader)}: ${riskWord(zone.risk, reader)}`,
+          cells: [
+            <Amount key="film" of={length(zone.filmM)} />,
+            <Amount key="taken" of={length(zone.takenM)} />,
+            <Amount key="left" of={length(zone.remainingM)} />,
+            <Amount key="low" of={length(zone.remainingLowM)} />,
+            <Amount key="high" of={length(zone.remainingHighM)} />,
+            <Amount key="gone" of={fraction(zone.throughShare)} />,
+          ],
+        }))}
+      />
+      <p>
+        {t`Hands on, all papers:`}{" "}
+        <Amount of={duration(sanding.work.reduce((sumS, work) => sumS + work.handsOnS, 0))} />
+      </p>
+    </>
+  );
+}

@@ -1,0 +1,67 @@
+import type { BoardFile } from "@lapline/contract";
+import { parseQuantity } from "@lapline/engine";
+import { tell } from "@lapline/present";
+import { useState } from "react";
+import { QuantityField } from "../board/QuantityField";
+import type { FieldPath } from "../board/withField";
+import { useSettings } from "../settings/Settings";
+import { Choice } from "../shared/Choice";
+import { throughEntry } from "./throughEntry";
+
+interface ThroughFormProps {
+  readonly file: BoardFile;
+  edit(path: FieldPath, value: unknown): void;
+}
+
+const FACES = ["deck", "bottom"] as const;
+const SIDES = ["left", "right"] as const;
+const SHOWS = ["shine", "weave", "glass", "foam"] as const;
+const EMPTY = { fromTail: "", fromCentreline: "", size: "" };
+
+/** Where the sander went too far, or a low spot stayed shiny: put into the record, and the plan changes with it. */
+export function ThroughForm({ file, edit }: ThroughFormProps) {
+  const { reader } = useSettings();
+  const t = tell(reader);
+  const [face, setFace] = useState<(typeof FACES)[number]>("deck");
+  const [side, setSide] = useState<(typeof SIDES)[number]>("left");
+  const [shows, setShows] = useState<(typeof SHOWS)[number]>("foam");
+  const [typed, setTyped] = useState(EMPTY);
+  const [isAsked, setAsked] = useState(false);
+  const problemOf = (text: string): string | undefined => {
+    const read = parseQuantity(text, "length");
+    return isAsked && !read.ok ? read.reason : undefined;
+  };
+  const note = () => {
+    setAsked(true);
+    if (Object.values(typed).some((text) => !parseQuantity(text, "length").ok)) return;
+    const record = file.record ?? [];
+    edit(["record"], [...record, throughEntry(record, { face, side, shows, ...typed })]);
+    setTyped(EMPTY);
+    setAsked(false);
+  };
+  const field = (name: keyof typeof EMPTY, label: string) => (
+    <QuantityField
+      label={label}
+      value={typed[name]}
+      problem={problemOf(typed[name])}
+      onType={(text) => setTyped({ ...typed, [name]: text })}
+    />
+  );
+  return (
+    <form
+      className="through-form"
+      onSubmit={(event) => {
+        event.preventDefault();
+        note();
+      }}
+    >
+      <Choice<(typeof FACES)[number]> label={t`Face`} value={face} choices={FACES} choose={setFace} />
+      <Choice<(typeof SIDES)[number]> label={t`Side`} value={side} choices={SIDES} choose={setSide} />
+      <Choice<(typeof SHOWS)[number]> label={t`Shows`} value={shows} choices={SHOWS} choose={setShows} />
+      {field("fromTail", t`From the tail`)}
+      {field("fromCentreline", t`From the centreline`)}
+      {field("size", t`Size across`)}
+      <button type="submit">{t`Write it down`}</button>
+    </form>
+  );
+}
