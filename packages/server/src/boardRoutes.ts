@@ -3,19 +3,18 @@ import { idsFromName, isBoardId, type Shop, type WriteCondition } from "@lapline
 import { type Context, Hono } from "hono";
 import { changedMeanwhile } from "./changedMeanwhile";
 import { deviceOf } from "./deviceOf";
+import { keepList } from "./keepList";
 import { noSuch, notABoard } from "./notFound";
 import { problem } from "./problem";
 import { readJsonBody } from "./readJsonBody";
 
 /** The boards in the shop: the list, one board's file and its earlier versions, and keeping one. */
-export function boardRoutes({ boards }: Shop): Hono {
+export function boardRoutes(shop: Shop): Hono {
+  const { boards } = shop;
   const routes = new Hono();
 
-  routes.get("/", async (context) => {
-    // Each was made into JSON when its board was saved: with thousands of boards that is most of the work.
-    const text = `{"boards":[${(await boards.listSummaries()).join(",")}]}`;
-    return context.body(text, 200, { "content-type": "application/json" });
-  });
+  const list = keepList(shop);
+  routes.get("/", async (context) => context.body(await list(), 200, { "content-type": "application/json" }));
 
   routes.get("/:id", async (context) => {
     const board = await boards.read(context.req.param("id"));

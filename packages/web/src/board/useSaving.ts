@@ -66,6 +66,6 @@ const STATE_AFTER: Readonly<
   }),
   "changed-meanwhile": () => ({
     kind: "not-saved",
-    why: "the board was changed elsewhere since this page opened it; load the page anew, then make the change again",
+    why: "the board was changed elsewhere since this page opened it. What you typed stays here: note it, load the page anew, then type it again",
   }),
 };
