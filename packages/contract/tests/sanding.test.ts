@@ -171,6 +171,16 @@ describe("a sand-through", () => {
   });
 });
 
+describe("a box that is not sealed in", () => {
+  it("keeps the board from the water, and says so from the router on", () => {
+    const marks = [{ id: "d1", kind: "done", step: "set-boxes" }];
+    const codes = (plan: Plan) => plan.findings.map(({ code }) => code);
+    expect(codes(planOf({ record: marks }))).toContain("water.box-open");
+    const sealed = [...marks, { id: "d2", kind: "done", step: "boxes" }];
+    expect(codes(planOf({ record: sealed }))).not.toContain("water.box-open");
+  });
+});
+
 describe("readings of the film in a board file", () => {
   it("take a gauge and dust with their units", () => {
     const record = [

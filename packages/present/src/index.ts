@@ -62,6 +62,7 @@ export { stepTitle } from "./words/stepTitle";
 export { type StepWait, stepWaits } from "./words/stepWaits";
 export { symmetrySentences } from "./words/symmetrySentences";
 export { statedTailWord, tailWord } from "./words/tailWords";
+export { waterRules } from "./words/waterWords";
 export { aheadSentences, weighinSentences } from "./words/weighinWords";
 export { widthWords } from "./words/widthWords";
 export { worstVapour } from "./words/worstVapour";

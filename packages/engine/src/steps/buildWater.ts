@@ -32,7 +32,7 @@ export function buildWater(
     ...tellBecause(says.length > 0 ? says : [say`every step is marked done and nothing is open`]),
     firstSurfAt: calendar?.find(({ step }) => step === "water")?.endsAt ?? null,
   };
-  return { value, findings: open.map(openFinding), assumptions: [] };
+  return { value, findings: [...open.map(openFinding), ...checkPockets(steps)], assumptions: [] };
 }
 
 function unknown() {
@@ -69,6 +69,14 @@ function checkFittings(steps: readonly StepPlan[], isGlassedOn: boolean): Phrase
     ...(isOpen("boxes") ? [fins] : []),
     ...(isOpen("leash-plug") ? [say`the leash plug is not sealed in and pulled`] : []),
   ];
+}
+
+/** Foam lies open in a pocket that is cut until its box is sealed in. */
+function checkPockets(steps: readonly StepPlan[]): Finding[] {
+  const isDone = (id: string) => steps.some((step) => step.id === id && step.done);
+  if (!isDone("set-boxes") || isDone("boxes")) return [];
+  const says = say`the pockets are cut and the boxes are not sealed in: the board is not for water, and damp stays away from it`;
+  return [finding("warning", "water.box-open", "water", says)];
 }
 
 function checkRemaining(steps: readonly StepPlan[]): Phrase[] {

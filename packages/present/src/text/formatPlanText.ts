@@ -3,6 +3,7 @@ import type { Reader } from "../language/Reader";
 import { tell } from "../language/tell";
 import { tellPhrase } from "../language/tellPhrase";
 import { wallTimeWords } from "../words/wallTimeWords";
+import { waterRules } from "../words/waterWords";
 import { assumptionsBlock } from "./assumptionsBlock";
 import type { Block } from "./Block";
 import { calendarBlock } from "./calendarBlock";
@@ -78,6 +79,7 @@ function waterBlock({ water }: Plan, reader: Reader): Block {
     water.ready ? t`Ready for water.` : t`Not ready for water.`,
     ...water.says.map((reason) => `- ${tellPhrase(reason, reader)}`),
     ...(water.firstSurfAt === null ? [] : [t`First surf: ${sayWhen(water.firstSurfAt, reader)}`]),
+    ...waterRules(reader),
   ];
   return {
     title: t`SEAL AND WATER`,

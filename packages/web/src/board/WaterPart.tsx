@@ -9,6 +9,7 @@ import {
   stepWaits,
   tell,
   tellText,
+  waterRules,
 } from "@lapline/present";
 import { Fragment } from "react";
 import { useSettings } from "../settings/Settings";
@@ -38,6 +39,9 @@ export function WaterPart({ plan }: { plan: Plan }) {
       <PartSection id="water" findings={plan.findings}>
         <p className="says">{water.ready ? t`Ready for water.` : t`Not ready for water.`}</p>
         {water.firstSurfAt !== null && <p>{t`First surf: ${water.firstSurfAt}`}</p>}
+        {waterRules(reader).map((rule) => (
+          <p key={rule}>{rule}</p>
+        ))}
         {steps !== null && <StepList steps={steps} />}
       </PartSection>
     </>

@@ -72,6 +72,12 @@ export const SANDING: Readonly<Record<string, string>> = {
   "dry, rails too": "trocken, auch Rails",
   "dry, flats only": "trocken, nur Flächen",
   shine: "Glanz",
+  "the pockets are cut and the boxes are not sealed in: the board is not for water, and damp stays away from it":
+    "die Taschen sind gefräst und die Kästen nicht eingegossen: das Board darf nicht ins Wasser, und Feuchte bleibt weg davon",
+  "Not before the wax is on and the leash, its plug cured and pulled. No dark board lies in the sun; a vent is closed before the water.":
+    "Nicht, bevor Wachs und Leash dran sind, der Plug ausgehärtet und gezogen. Kein dunkles Board liegt in der Sonne; ein Ventil ist vor dem Wasser zu.",
+  "After the first surf: look for dings, along the edges of the boxes and about the leash plug; what shows foam dries before it is closed.":
+    "Nach dem ersten Surf: nach Dellen sehen, an den Rändern der Kästen und um den Leashplug; was Schaum zeigt, trocknet, bevor es geschlossen wird.",
   "Deck up. Film left after the last paper, in micrometres; between rail and flat it is drawn evenly over the lap's width.":
     "Deck oben. Film nach dem letzten Papier, in Mikrometern; zwischen Rail und Fläche gleichmäßig über die Breite des Laps gezeichnet.",
   "Ruled aslant: through.": "Schräg schraffiert: durch.",
