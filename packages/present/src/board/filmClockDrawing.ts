@@ -22,7 +22,8 @@ const TICKS_S = [600, 3600, 6 * 3600, 24 * 3600, 7 * 24 * 3600] as const;
 
 /**
  * The film's clock on the board: for each stage a bar from its early to its late end with a mark where it is about, over time
- * in even factors from ten minutes on, the last cup's hardener before it. A stage that is never reached has no bar.
+ * in even factors from ten minutes on, the last cup's hardener before it. A stage that is never reached has no bar; one whose
+ * late end nobody knows runs on to the drawing's edge.
  */
 export function filmClockDrawing(
   clock: Clock,
@@ -35,7 +36,7 @@ export function filmClockDrawing(
   const leftMm = isNarrow ? 1 : nameMm;
   const rowMm = isNarrow ? ROW_MM + textMm * 1.3 : ROW_MM;
   const least = Math.log(Math.min(TICKS_S[0], ...rows.map(({ lowS }) => lowS)));
-  const most = Math.log(Math.max(...rows.map(({ highS }) => highS)) * 1.05);
+  const most = Math.log(Math.max(...rows.map(({ valueS, highS }) => highS ?? valueS)) * 1.05);
   const at = (timeS: number): number =>
     leftMm + ((Math.log(timeS) - least) / (most - least)) * (widthMm - leftMm - 1);
   const feetMm = rows.length * rowMm + 1;
@@ -53,7 +54,7 @@ export function filmClockDrawing(
           const nameAt = isNarrow
             ? { x: 2, y: middle - BAR_MM / 2 - textMm * 0.35 }
             : { x: 0, y: middle + textMm * 0.35 };
-          return rowItems(row, { at, middle, nameAt, textMm });
+          return rowItems(row, { at, edgeMm: at(Math.exp(most)), middle, nameAt, textMm });
         }),
       },
     ],
@@ -64,7 +65,8 @@ interface Row {
   readonly name: string;
   readonly lowS: number;
   readonly valueS: number;
-  readonly highS: number;
+  /** Null where it is not known. */
+  readonly highS: number | null;
 }
 
 function rowsOf(clock: Clock, reader: Reader): readonly Row[] {
@@ -83,7 +85,7 @@ function rowsOf(clock: Clock, reader: Reader): readonly Row[] {
     const valueS = clock[`${stage}S`];
     if (valueS === null || valueS <= 0) return [];
     const lowS = clock[`${stage}LowS`] ?? valueS;
-    const highS = clock[`${stage}HighS`] ?? valueS;
+    const highS = clock[`${stage}HighS`];
     return [
       { name: `${name} ${showQuantity(duration(valueS), reader)}`, lowS: Math.max(lowS, 60), valueS, highS },
     ];
@@ -91,19 +93,24 @@ function rowsOf(clock: Clock, reader: Reader): readonly Row[] {
 }
 
 interface RowRoom {
+  readonly edgeMm: number;
   readonly middle: number;
   readonly nameAt: Point;
   readonly textMm: number;
   at(timeS: number): number;
 }
 
-function rowItems({ name, lowS, valueS, highS }: Row, { at, middle, nameAt, textMm }: RowRoom): Item[] {
+function rowItems(
+  { name, lowS, valueS, highS }: Row,
+  { at, edgeMm, middle, nameAt, textMm }: RowRoom,
+): Item[] {
   const [top, foot] = [middle - BAR_MM / 2, middle + BAR_MM / 2];
+  const [leftMm, rightMm] = [at(lowS), highS === null ? edgeMm : at(highS)];
   const bar: readonly Point[] = [
-    { x: at(lowS), y: top },
-    { x: at(highS), y: top },
-    { x: at(highS), y: foot },
-    { x: at(lowS), y: foot },
+    { x: leftMm, y: top },
+    { x: rightMm, y: top },
+    { x: rightMm, y: foot },
+    { x: leftMm, y: foot },
   ];
   return [
     { kind: "hatch", hatch: "resin", points: bar },

@@ -29,7 +29,7 @@ describe.each(CASES)("$id in $units", ({ plan, units }) => {
       const { trailing, leading } = mark;
       const aim = mark.aimBesideNoseM < 0 ? `${bare(-mark.aimBesideNoseM)} over` : bare(mark.aimBesideNoseM);
       const row = [
-        mark.id,
+        mark.id.replaceAll("-", " "),
         ...[...fromTail(trailing), trailing.fromCentrelineM, trailing.fromRailM].map(bare),
         ...[...fromTail(leading), leading.fromCentrelineM].map(bare),
         mark.side === "centre" ? "–" : aim,
@@ -117,7 +117,7 @@ describe.each(PAPER_BOARDS)("$id", ({ plan }) => {
 });
 
 /** A page of a part that is tiled is named at its foot. */
-const isTile = (page: PdfPage): boolean => /, (?:\S+ )?[A-Z]\d+ · page/.test(footWords(page));
+const isTile = (page: PdfPage): boolean => /, (?:[^,·]+ )?[A-Z]\d+ · page/.test(footWords(page));
 
 /** What stands to the right of the level ruler; its lines start under one another. */
 const footTexts = (page: PdfPage): PdfPage["texts"] =>
@@ -155,7 +155,7 @@ describe("the file", () => {
   test("has title, language, structure and date, and asks not to be scaled", async () => {
     const pdf = await makePdf(plan, { of: "fins", paper: "a4" });
     const described = describePdf(pdf);
-    expect(described.Title).toBe(`${plan.name}: fins, full size`);
+    expect(described.Title).toBe(`${plan.name}: Fins, full size`);
     expect(described.Tagged).toBe("yes");
     expect(described.CreationDate).toContain("Apr 11 09:00:00 2026");
     const raw = Buffer.from(pdf).toString("latin1");

@@ -15,7 +15,7 @@ export const DRAWINGS: Readonly<Record<string, string>> = {
   "Over each string stands where it crosses, beside the nose tip.":
     "Über jeder Schnur steht, wie weit neben der Nosespitze sie vorbeiläuft.",
   "past centre": "über der Mitte",
-  "beside nose": "neben der Nose",
+  "beside nose": "neben Nose",
   "hardener in": "Härter drin",
   "Thin: as planned; thick: as measured, errors drawn true to size; a circle is the tolerance, {1}.":
     "Dünn: wie geplant; dick: wie gemessen, Fehler in wahrer Größe; ein Kreis ist die Toleranz, {1}.",
