@@ -66,7 +66,11 @@ async function reportTimes(): Promise<void> {
   console.log("\nnesting, 3,000 layings (goal for 30 pieces: under 2 s)");
   for (const count of [10, 30]) {
     const order = clothOrder(count);
-    line(`${count} pieces`, measureTime(() => nestWhole(order), { warmUp: 2, runs: 7 }), yardstick);
+    line(
+      `${count} pieces`,
+      measureTime(() => nestWhole(order), { warmUp: 2, runs: 7 }),
+      yardstick,
+    );
   }
   console.log(
     "\npaper, from the plan to the bytes of a PDF (goals: fins on A4 under 300 ms, the Sheet under 400 ms)",

@@ -12,7 +12,10 @@ const packages = join(root, "packages");
 const lockFile = join(root, "package-lock.json");
 
 const BUILDS = {
-  cli: { output: "cli/dist/main.js", from: ["engine", "contract", "present", "nest", "store", "server", "cli"] },
+  cli: {
+    output: "cli/dist/main.js",
+    from: ["engine", "contract", "present", "nest", "store", "server", "cli"],
+  },
   web: { output: "web/dist/index.html", from: ["engine", "contract", "present", "nest", "web"] },
 };
 const NOT_SOURCE = new Set(["node_modules", "dist", "tests"]);

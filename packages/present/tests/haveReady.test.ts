@@ -1,8 +1,8 @@
 import { DEMO_BOARDS, readBoardFile } from "@lapline/contract";
 import { type Plan, planBuild } from "@lapline/engine";
 import { describe, expect, it } from "vitest";
-import { stepsBlock } from "../text/stepsBlock";
-import { haveReady } from "./haveReady";
+import { stepsBlock } from "../src/text/stepsBlock";
+import { haveReady } from "../src/words/haveReady";
 
 const GLASS = { lapKind: "cut", logos: true, pinline: true, finish: "sanded" };
 
