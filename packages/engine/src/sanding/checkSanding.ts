@@ -28,7 +28,7 @@ export function checkSanding({
     findings.push(finding("warning", "sanding.rail", "sanding.worst", says));
   }
   if (grits.some(({ grainM }) => grainM < admissibleRoughnessM)) {
-    const says = say`papers finer than ${enoughFrom} gain no speed by the book (100 ν/U, ${length(admissibleRoughnessM)} in salt water); measured plates still found fine sanding above polished, so nothing here says that sanding beats polish`;
+    const says = say`papers finer than ${enoughFrom} gain no speed by the book (roughness of ${length(admissibleRoughnessM)} in salt water); measured plates still found fine sanding above polished, so nothing here says that sanding beats polish`;
     findings.push(finding("note", "sanding.smooth-enough", "sanding.enoughFrom", says));
   }
   return findings;

@@ -7,7 +7,7 @@ export const COMMAND: Readonly<Record<string, string>> = {
   "--roll {1}: {2}.": "--roll {1}: {2}.",
   "--ruler-reads makes up for a printer, and {1} files are not made for one.":
     "--ruler-reads gleicht einen Drucker aus, und {1}-Dateien sind für keinen gemacht.",
-  "--ruler-reads {1}: {2}.": "--ruler-reads {1}: {2}.",
+  "--ruler-reads {1}: {2}": "--ruler-reads {1}: {2}",
   "--units is for writing a CSV file; one that is read says its units itself.":
     "--units gilt beim Schreiben einer CSV-Datei; eine gelesene nennt ihre Einheiten selbst.",
   "--url has {1} letters; a code that can be read has {2} at most.":

@@ -67,7 +67,7 @@ export const JOBSHEET: Readonly<Record<string, string>> = {
   "Pockets, deep from the foam": "Taschen, Tiefe ab Schaum",
   "Pockets, deep from the laminate": "Taschen, Tiefe ab Laminat",
   "Pockets, deep from the fill coat": "Taschen, Tiefe ab Hotcoat",
-  "nose tip": "Nosespitze",
+  "nose tip": "Nose",
   "tail's middle": "Tailmitte",
   "trailing marks": "hintere Marken",
   from: "von",

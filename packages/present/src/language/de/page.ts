@@ -32,9 +32,6 @@ export const PAGE: Readonly<Record<string, string>> = {
   "There is no solid": "Es gibt keinen Körper",
   "There are no labels": "Es gibt keine Etiketten",
   "There are no marks": "Es gibt keine Marken",
-  "There is no fins template": "Es gibt keine Finnenschablone",
-  "There is no outline template": "Es gibt keine Outlineschablone",
-  "There is no cloth template": "Es gibt keine Gewebeschablone",
   "{1} while these stand in the way; nothing was written.":
     "{1}, solange dies im Weg steht; nichts wurde geschrieben.",
   CUT: "ZUSCHNITT",

@@ -33,8 +33,8 @@ export const SANDING: Readonly<Record<string, string>> = {
     "{1}; zuletzt und von Hand darüber, und aufhören, solange in den Senken noch Glanz steht",
   "the {1} rail, {2} from the tail, has {3} less film than the papers take":
     "die Rail {1}, {2} vom Tail, hat {3} weniger Film, als die Papiere nehmen",
-  "papers finer than {1} gain no speed by the book (100 ν/U, {2} in salt water); measured plates still found fine sanding above polished, so nothing here says that sanding beats polish":
-    "feinere Papiere als {1} bringen nach dem Lehrbuch kein Tempo (100 ν/U, {2} in Salzwasser); gemessene Platten lagen fein geschliffen dennoch über polierten, also sagt hier nichts, dass Schliff besser sei als Politur",
+  "papers finer than {1} gain no speed by the book (roughness of {2} in salt water); measured plates still found fine sanding above polished, so nothing here says that sanding beats polish":
+    "feinere Papiere als {1} bringen nach dem Lehrbuch kein Tempo (Rauheit {2} in Salzwasser); gemessene Platten lagen fein geschliffen dennoch über polierten, also sagt hier nichts, dass Schliff besser sei als Politur",
   "dull the low spot by hand with a pad, and leave the sander off it":
     "die Senke mit dem Pad von Hand mattieren, die Maschine bleibt weg",
   "whoever chases the shine is through beside it first": "wer dem Glanz nachjagt, ist daneben zuerst durch",
