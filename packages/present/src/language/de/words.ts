@@ -92,7 +92,7 @@ export const WORDS: Readonly<Record<string, string>> = {
   rail: "Rail",
   centreline: "Mittellinie",
   tips: "Tailspitzen",
-  crotch: "Kerbe des Tails",
+  crotch: "Kerbe",
   "before-glass": "vor dem Laminieren",
   "after-laminate": "nach dem Laminieren",
   "after-fill": "nach dem Hotcoat",
