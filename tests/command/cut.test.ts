@@ -51,11 +51,11 @@ describe("lapline cut", () => {
     expect(err).toContain(says);
   });
 
-  test("says what is missing of a board without glass, with 1", async () => {
+  test("says what is missing of a board without glass, with 2", async () => {
     const { glass: _, ...bare } = JSON.parse(DEMO_BOARDS[0]?.text ?? "{}") as Record<string, unknown>;
     await writeFile(join(folder, "bare.json"), JSON.stringify(bare));
     const { code, out, err } = await runLapline(["cut", "bare.json"], folder);
-    expect({ code, out }).toEqual({ code: 1, out: "" });
+    expect({ code, out }).toEqual({ code: 2, out: "" });
     expect(err).toContain("waits for the glass");
   });
 });
