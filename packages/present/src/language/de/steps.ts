@@ -58,6 +58,18 @@ export const STEPS: Readonly<Record<string, string>> = {
     "Harz um einen Kasten schrumpft weiter, bis es fest ist",
   "the glass about a fin tears while it is soft": "das Glas um eine Finne reißt, solange es weich ist",
   "Sand the deck and the rails": "Deck und Rails schleifen",
+  "Sand the bottom, boxes flush": "Unterseite schleifen, Kästen bündig",
+  "Last look: no foam, plug firm and pulled, weighed, wax and leash on":
+    "Letzter Blick: kein Schaum, Plug fest und gezogen, gewogen, Wachs und Leash dran",
+  "Last look: no foam, boxes and plug firm, plug pulled, fins tried, weighed, wax and leash on":
+    "Letzter Blick: kein Schaum, Kästen und Plug fest, Plug gezogen, Finnen probiert, gewogen, Wachs und Leash dran",
+  "Last look: no foam, fins and plug firm, plug pulled, weighed, wax and leash on":
+    "Letzter Blick: kein Schaum, Finnen und Plug fest, Plug gezogen, gewogen, Wachs und Leash dran",
+  "Last look: no foam, weighed, wax on": "Letzter Blick: kein Schaum, gewogen, Wachs drauf",
+  "Last look: no foam, boxes firm, fins tried, weighed, wax on":
+    "Letzter Blick: kein Schaum, Kästen fest, Finnen probiert, gewogen, Wachs drauf",
+  "Last look: no foam, fins firm, weighed, wax on":
+    "Letzter Blick: kein Schaum, Finnen fest, gewogen, Wachs drauf",
   "rails and laps carry the thinnest film and come last, with the lightest hand":
     "Rails und Überlappungen haben den dünnsten Film und kommen zuletzt, mit leichtester Hand",
   "resin about the plug goes on shrinking until it is firm":
