@@ -6,6 +6,7 @@ import { readSourceFiles, type SourceFile } from "./sourceFiles";
 /** Where every text has its German. The list only grows, until it is every folder whose texts a person reads. */
 const TRANSLATED = [
   "packages/engine/src/constants",
+  "packages/engine/src/cost",
   "packages/engine/src/cutplan",
   "packages/engine/src/finset",
   "packages/engine/src/layup",
@@ -21,6 +22,7 @@ const TRANSLATED = [
   "packages/present/src/paper/jobsheet",
   "packages/present/src/paper/layPaper.ts",
   "packages/present/src/paper/sheet",
+  "packages/present/src/paper/template/cloth",
   "packages/present/src/paper/template/fins",
   "packages/present/src/paper/template/outline",
   "packages/present/src/text/cutBlock.ts",
