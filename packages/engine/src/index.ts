@@ -53,6 +53,7 @@ export {
 export { quoteText } from "./foundation/quoteText";
 export { DIMENSION_WORDS } from "./foundation/readableUnits";
 export type { Assumption, Finding, Severity } from "./foundation/stage";
+export { standingEntries } from "./foundation/standingEntries";
 export type { BlankInput, FaceLayersInput, GlassInput, PatchInput } from "./layup/GlassInput";
 export type { MaterialsInput } from "./materials/MaterialsInput";
 export type { ShopInput } from "./mix/ShopInput";

@@ -1,10 +1,4 @@
-interface EntryBase {
-  readonly id: string;
-  /** Local wall time. */
-  readonly at?: string;
-  /** The entry that this one replaces. */
-  readonly corrects?: string;
-}
+import type { EntryBase } from "../foundation/EntryBase";
 
 export type Feel = "wet" | "strings" | "leathery" | "hard";
 

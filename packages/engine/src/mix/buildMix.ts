@@ -1,6 +1,7 @@
 import { say } from "../foundation/phrase";
 import { quoteText } from "../foundation/quoteText";
 import { type Finding, finding, type Stage } from "../foundation/stage";
+import { standingEntries } from "../foundation/standingEntries";
 import type { CoatPlan, LayupPlan } from "../layup/LayupPlan";
 import { listResins } from "../materials/listResins";
 import { type BuiltCoat, buildMixCoat } from "./buildMixCoat";
@@ -18,7 +19,6 @@ import type { MixSetting } from "./MixSetting";
 import type { OutlinePoints } from "./placeCups";
 import { makeResinCure, type ResinCure } from "./ResinCure";
 import type { ShopAir } from "./ShopAir";
-import { standingEntries } from "./standingEntries";
 
 const M3_PER_ML = 1e-6;
 

@@ -2,7 +2,7 @@ import { CAUGHT_SHARE, LEAN_SHARE } from "../constants/sandingModel";
 import type { Experience } from "../constants/workTimes";
 import { type Band, computeBand } from "../layup/computeBand";
 import type { Rung } from "./listRungs";
-import type { DustReading } from "./readSandingRecord";
+import type { DustReading } from "./SandingBoard";
 
 export const AS_MODELLED: Band = { value: 1, low: 1, high: 1 };
 

@@ -2,10 +2,8 @@ import { say } from "../foundation/phrase";
 import { length } from "../foundation/quantity";
 import { quoteText } from "../foundation/quoteText";
 import { type Finding, finding } from "../foundation/stage";
-import type { SandingBoard, SandingEntry } from "./SandingBoard";
-
-export type FilmReading = Extract<SandingEntry, { kind: "film" }>;
-export type DustReading = Extract<SandingEntry, { kind: "dust" }>;
+import { standingEntries } from "../foundation/standingEntries";
+import type { DustReading, FilmReading, SandingBoard } from "./SandingBoard";
 
 export interface SandingReadings {
   /** The latest of each zone. */
@@ -22,11 +20,10 @@ export function readSandingRecord(
   { record = [] }: SandingBoard,
   known: { readonly zones: readonly string[]; readonly grits: readonly string[] },
 ): { readonly readings: SandingReadings; readonly findings: readonly Finding[] } {
-  const standing = record.filter(({ id }) => !record.some(({ corrects }) => corrects === id));
   const films = new Map<string, FilmReading>();
   const dust = new Map<string, DustReading>();
   const findings: Finding[] = [];
-  for (const entry of standing) {
+  for (const entry of standingEntries(record)) {
     if (entry.kind !== "film" && entry.kind !== "dust") continue;
     const fault = findFault(entry, known);
     if (fault !== null) findings.push(fault);

@@ -1,11 +1,6 @@
+import type { EntryBase } from "../foundation/EntryBase";
+import type { DustReading, FilmReading } from "../sanding/SandingBoard";
 import type { Side } from "../survey/Side";
-
-interface EntryBase {
-  readonly id: string;
-  readonly at?: string;
-  /** The entry that this one replaces. */
-  readonly corrects?: string;
-}
 
 /** What happened at the bench, oldest first. */
 export type RecordEntry =
@@ -33,17 +28,5 @@ export type RecordEntry =
       /** Shine is no hole: a low spot that the paper does not reach. */
       readonly shows: "shine" | "weave" | "glass" | "foam";
     })
-  | (EntryBase & {
-      readonly kind: "film";
-      /** Of the lay-up's zones. */
-      readonly zone: string;
-      readonly filmM: number;
-      /** The last paper before it was read; before any where left out. */
-      readonly after?: string;
-    })
-  | (EntryBase & {
-      readonly kind: "dust";
-      readonly face: "deck" | "bottom";
-      readonly massKg: number;
-      readonly after: string;
-    });
+  | FilmReading
+  | DustReading;

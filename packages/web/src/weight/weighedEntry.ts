@@ -1,12 +1,12 @@
 import type { BoardFile } from "@lapline/contract";
+import { standingEntries } from "@lapline/engine";
 
 type RecordEntry = NonNullable<BoardFile["record"]>[number];
 type Weighed = Extract<RecordEntry, { readonly kind: "weighed" }>;
 
 /** The weighings that stand: what a later entry corrects is left out. */
 export function standingWeighings(record: readonly RecordEntry[]): readonly Weighed[] {
-  const corrected = new Set(record.map(({ corrects }) => corrects));
-  return record.filter((entry): entry is Weighed => entry.kind === "weighed" && !corrected.has(entry.id));
+  return standingEntries(record).filter((entry): entry is Weighed => entry.kind === "weighed");
 }
 
 /** A reading of the scale as the record keeps it; one that stands after the same step is corrected by it, never erased. */

@@ -1,13 +1,8 @@
+import type { EntryBase } from "../../foundation/EntryBase";
 import type { BlankInput, GlassInput } from "../../layup/GlassInput";
 import type { LayupPlan } from "../../layup/LayupPlan";
 import type { MaterialsInput } from "../../materials/MaterialsInput";
 import type { WeightPlan } from "../WeightPlan";
-
-interface EntryBase {
-  readonly id: string;
-  /** The entry that this one replaces. */
-  readonly corrects?: string;
-}
 
 /** The entries of the record that a weigh-in reads; the others only take their place where they are corrected. */
 export type WeighinEntry =

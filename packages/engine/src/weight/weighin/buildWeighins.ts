@@ -2,6 +2,7 @@ import { SCALE_STEP_KG } from "../../constants/scaleStep";
 import { say } from "../../foundation/phrase";
 import { mass } from "../../foundation/quantity";
 import { type Assumption, type Finding, finding, type Stage } from "../../foundation/stage";
+import { standingEntries } from "../../foundation/standingEntries";
 import type { CoatPlan, LayupPlan } from "../../layup/LayupPlan";
 import { assume } from "../../sources/assume";
 import type { WeightPlan } from "../WeightPlan";
@@ -10,7 +11,7 @@ import { computeAhead } from "./computeAhead";
 import { computeWeighedZones } from "./computeWeighedZones";
 import { computeWeighin, tellWeighed } from "./computeWeighin";
 import { type Difference, makeDifference } from "./Difference";
-import { readStanding, readWeighings, type Weighing } from "./readWeighings";
+import { readWeighings, type Weighing } from "./readWeighings";
 import type { WeighinBasis, WeighinBoard } from "./WeighinBoard";
 import type { WeighinPlan, WeighinsPlan } from "./WeighinsPlan";
 
@@ -32,7 +33,7 @@ export function buildWeighins(
   { layup, weight, steps }: WeighinBasis,
 ): Stage<WeighinsPlan> {
   const nothing = { value: null, findings: [], assumptions: [] };
-  if (!readStanding(board.record ?? []).some(({ kind }) => kind === "weighed")) return nothing;
+  if (!standingEntries(board.record ?? []).some(({ kind }) => kind === "weighed")) return nothing;
   if (layup === null || weight === null || steps === null) {
     const says = say`the weighings wait for the glass and the weight by plan`;
     return { ...nothing, findings: [finding("note", "weighins.waits", "record", says)] };
@@ -132,7 +133,7 @@ function plannedKgOf({ weight }: Bench, laid: readonly CoatPlan[]): number {
 /** All cups of these coats in the record; null while a coat has none, as its loss cannot be told then. */
 function sumMixed({ record }: WeighinBoard, coats: readonly CoatPlan[]): number | null {
   if (coats.length === 0) return null;
-  const cups = readStanding(record ?? []).filter((entry) => entry.kind === "mixed");
+  const cups = standingEntries(record ?? []).filter((entry) => entry.kind === "mixed");
   const byCoat = coats.map(({ id }) => cups.filter(({ coat }) => coat === id));
   if (byCoat.some((list) => list.length === 0)) return null;
   return byCoat.flat().reduce((sumKg, { baseKg, hardenerKg }) => sumKg + baseKg + hardenerKg, 0);

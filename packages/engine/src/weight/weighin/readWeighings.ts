@@ -2,6 +2,7 @@ import { say } from "../../foundation/phrase";
 import { mass } from "../../foundation/quantity";
 import { quoteText } from "../../foundation/quoteText";
 import { type Finding, finding } from "../../foundation/stage";
+import { standingEntries } from "../../foundation/standingEntries";
 import type { WeighinBasis, WeighinBoard, WeighinEntry } from "./WeighinBoard";
 
 /** One reading of the scale at its place in the work. */
@@ -15,12 +16,6 @@ export interface Weighing {
 
 type Weighed = Extract<WeighinEntry, { kind: "weighed" }>;
 
-/** The record as it stands: an entry that a later one corrects is left out. */
-export function readStanding(record: readonly WeighinEntry[]): readonly WeighinEntry[] {
-  const corrected = new Set(record.map(({ corrects }) => corrects));
-  return record.filter(({ id }) => !corrected.has(id));
-}
-
 /**
  * The readings of the scale in the order of the work, one a step: of two after the same step the later counts. What cannot be placed
  * or is no mass is left out, with a finding.
@@ -29,7 +24,7 @@ export function readWeighings(
   { blank, record }: WeighinBoard,
   steps: NonNullable<WeighinBasis["steps"]>,
 ): { readonly weighings: readonly Weighing[]; readonly findings: readonly Finding[] } {
-  const standing = readStanding(record ?? []);
+  const standing = standingEntries(record ?? []);
   const weighed = standing.filter((entry): entry is Weighed => entry.kind === "weighed");
   const placeOf = new Map(steps.map(({ id }, i) => [id, i]));
   const findings: Finding[] = [];
