@@ -10,6 +10,7 @@ export { SHEARS_GAP_M } from "./constants/rollCutting";
 export { TAPE_OVER_STRAIGHT } from "./constants/surveyDefaults";
 export { TAPE_STEPS } from "./constants/tapeSteps";
 export { PRICED_IDS } from "./cost/pricedIds";
+export { keepSide } from "./cutplan/keepSide";
 export { outlineOnRoll, type RollPoint } from "./cutplan/outlineOnRoll";
 export { type Explanation, explain } from "./explain";
 export {
@@ -60,6 +61,7 @@ export type { ShopInput } from "./mix/ShopInput";
 export type { Plan } from "./Plan";
 export { planBuild } from "./planBuild";
 export { readPlanPath } from "./readPlanPath";
+export { nameZone } from "./sanding/nameZone";
 export type { Mesh } from "./shape/buildMesh";
 export type { RecordEntry } from "./steps/RecordEntry";
 export type { Side } from "./survey/Side";

@@ -1,10 +1,11 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { buildCost } from "../src/cost/buildCost";
-import type { CostBasis, CostBoard, PriceInput } from "../src/cost/CostInput";
+import type { CostBasis, CostBoard } from "../src/cost/CostInput";
 import type { CostPlan } from "../src/cost/CostPlan";
 import { buildLayup } from "../src/layup/buildLayup";
 import type { LayupPlan } from "../src/layup/LayupPlan";
+import type { PriceInput } from "../src/materials/PriceInput";
 import { makeHalfCylinder } from "./fixtures/analyticShape";
 import byHand from "./reference/cost/byHand.json";
 

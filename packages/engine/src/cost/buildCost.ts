@@ -1,8 +1,9 @@
 import { listPhrases } from "../foundation/listPhrases";
 import { say } from "../foundation/phrase";
 import { type Finding, finding, type Stage } from "../foundation/stage";
+import type { PriceInput } from "../materials/PriceInput";
 import { assume } from "../sources/assume";
-import type { CostBasis, CostBoard, PriceInput } from "./CostInput";
+import type { CostBasis, CostBoard } from "./CostInput";
 import type { CostLinePlan, CostPlan } from "./CostPlan";
 import { listNeeds } from "./listNeeds";
 import { reckonLine } from "./reckonLine";

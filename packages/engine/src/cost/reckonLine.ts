@@ -1,4 +1,4 @@
-import type { PriceInput } from "./CostInput";
+import type { PriceInput } from "../materials/PriceInput";
 import type { CostLinePlan } from "./CostPlan";
 import type { Need } from "./listNeeds";
 

@@ -1,6 +1,7 @@
 import { SEAM_OVERLAP_M } from "../constants/rollCutting";
 import type { PatternPlan, PatternPoint } from "../layup/LayupPlan";
 import type { PiecePart, PlacedPiece } from "./CutPlan";
+import { keepSide } from "./keepSide";
 
 /** A point on the roll: along it from its free end, across it from the edge at the right hand. */
 export interface RollPoint {
@@ -53,17 +54,5 @@ export function turnOutline(points: readonly PatternPoint[], turnRad: number): T
 export function cutPart(points: readonly PatternPoint[], part: PiecePart): readonly PatternPoint[] {
   if (part === "whole") return points;
   const sign = part === "left" ? 1 : -1;
-  const insideM = ({ acrossM }: PatternPoint) => sign * acrossM + SEAM_OVERLAP_M.value / 2;
-  return points.flatMap((point, i) => {
-    const next = points[(i + 1) % points.length]!;
-    const [here, there] = [insideM(point), insideM(next)];
-    const kept = here >= 0 ? [point] : [];
-    if (here >= 0 === there >= 0) return kept;
-    const share = here / (here - there);
-    const between = (from: number, to: number) => from + share * (to - from);
-    return [
-      ...kept,
-      { alongM: between(point.alongM, next.alongM), acrossM: between(point.acrossM, next.acrossM) },
-    ];
-  });
+  return keepSide(points, ({ acrossM }) => sign * acrossM + SEAM_OVERLAP_M.value / 2);
 }

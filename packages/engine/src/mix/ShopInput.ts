@@ -1,3 +1,5 @@
+import type { PriceInput } from "../materials/PriceInput";
+
 /** The `shop` part of a board file, in SI. */
 export interface ShopInput {
   readonly temperature?:
@@ -18,18 +20,6 @@ export interface ShopInput {
   /** The smallest step that the scale for boards shows. */
   readonly scaleStepKg?: number;
   /** In the shop's own money, by the material's id. */
-  readonly prices?: Readonly<
-    Record<
-      string,
-      {
-        readonly price: number;
-        readonly packKg?: number;
-        readonly packM?: number;
-        readonly packM3?: number;
-        readonly pieces?: number;
-        readonly use?: number;
-      }
-    >
-  >;
+  readonly prices?: Readonly<Record<string, PriceInput>>;
   readonly rolls?: Readonly<Record<string, { readonly widthM?: number; readonly price?: number }>>;
 }

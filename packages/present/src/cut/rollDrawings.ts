@@ -1,4 +1,4 @@
-import { length, type RollPoint } from "@lapline/engine";
+import { keepSide, length, type RollPoint } from "@lapline/engine";
 import type { Drawing, Item, Point } from "../drawing/Drawing";
 import { estimateTextWidthMm } from "../drawing/estimateTextWidthMm";
 import type { Reader } from "../language/Reader";
@@ -222,21 +222,4 @@ function grainItems({ x, y }: Point, longMm: number): readonly Item[] {
 function clipAlong(points: readonly RollPoint[], { fromM, toM }: RollRow): readonly RollPoint[] {
   const after = keepSide(points, ({ alongM }) => alongM - fromM);
   return keepSide(after, ({ alongM }) => toM - alongM);
-}
-
-function keepSide(points: readonly RollPoint[], insideM: (point: RollPoint) => number): readonly RollPoint[] {
-  return points.flatMap((point, i) => {
-    const next = points[(i + 1) % points.length]!;
-    const [here, there] = [insideM(point), insideM(next)];
-    const kept = here >= 0 ? [point] : [];
-    if (here >= 0 === there >= 0) return kept;
-    const share = here / (here - there);
-    return [
-      ...kept,
-      {
-        alongM: point.alongM + share * (next.alongM - point.alongM),
-        acrossM: point.acrossM + share * (next.acrossM - point.acrossM),
-      },
-    ];
-  });
 }

@@ -1,26 +1,14 @@
-import { length, type Plan } from "@lapline/engine";
+import { length, nameZone, type Plan, say } from "@lapline/engine";
 import type { Reader } from "../language/Reader";
 import { tell } from "../language/tell";
+import { tellPhrase } from "../language/tellPhrase";
 
 type Sanding = NonNullable<Plan["sanding"]>;
 type SandZone = Sanding["zones"][number];
 
 /** What a zone is called; boxes, which come out alike, by one name. */
 export function zoneName(id: string, reader: Reader): string {
-  const t = tell(reader);
-  const names: Readonly<Record<string, string>> = {
-    deck: t`deck`,
-    "deck-foot": t`under the back foot`,
-    bottom: t`bottom`,
-    "rail-left": t`left rail`,
-    "rail-right": t`right rail`,
-    "lap-deck": t`lap on the deck`,
-    "lap-bottom": t`lap on the bottom`,
-    tail: t`tail edge`,
-    nose: t`nose edge`,
-    stringer: t`stringer`,
-  };
-  return names[id] ?? t`over the boxes`;
+  return tellPhrase(id.startsWith("box-") ? say`over the boxes` : nameZone(id), reader);
 }
 
 /** The zones as rows of a table, the one that goes through first in front; the boxes are one. */

@@ -1,7 +1,7 @@
 import type { Item, Point } from "../../../drawing/Drawing";
-import type { PaperBlock } from "../../pdf/PaperDocument";
 import type { TextStyle } from "../../pdf/Typesetter";
 import type { FlowPiece } from "../../sheet/flow/FlowPiece";
+import { rowBlock } from "../../sheet/flow/rowBlock";
 import { NOTE } from "../look";
 import { type GridColumn, type LaidColumn, layOutColumns } from "./gridColumns";
 import { levelRule, tickBoxItem } from "./marks";
@@ -98,16 +98,5 @@ function textIn(text: string, column: LaidColumn, at: { style: TextStyle; x: num
     role: at.style.weight === 600 ? "figure" : "note",
     sizeMm: at.style.sizeMm,
     at: { x: at.x + column.xMm + (isLeft ? 0 : column.widthMm), y: at.y },
-  };
-}
-
-function rowBlock(
-  tag: "TH" | "TD",
-  cells: ReadonlyArray<readonly Item[]>,
-  rules: readonly Item[],
-): PaperBlock {
-  return {
-    tag: "TR",
-    blocks: [...cells.map((items): PaperBlock => ({ tag, items })), { tag: "Artifact", items: rules }],
   };
 }

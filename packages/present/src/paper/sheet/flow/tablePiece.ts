@@ -1,8 +1,8 @@
 import type { Item, Point } from "../../../drawing/Drawing";
-import type { PaperBlock } from "../../pdf/PaperDocument";
 import type { TextStyle, Typesetter } from "../../pdf/Typesetter";
 import type { TemplateTable } from "../../template/Template";
 import type { FlowPiece } from "./FlowPiece";
+import { rowBlock } from "./rowBlock";
 import { wrapToWidth } from "./wrapToWidth";
 
 const HEAD: TextStyle = { sizeMm: 2.6, weight: 400 };
@@ -79,17 +79,6 @@ function layOutColumns(
     xMm += columnMm + GAP_MM;
     return column;
   });
-}
-
-function rowBlock(
-  tag: "TH" | "TD",
-  cells: ReadonlyArray<readonly Item[]>,
-  rules: readonly Item[],
-): PaperBlock {
-  return {
-    tag: "TR",
-    blocks: [...cells.map((items): PaperBlock => ({ tag, items })), { tag: "Artifact", items: rules }],
-  };
 }
 
 function headItems(column: Column, corner: Point, headMm: number): readonly Item[] {
