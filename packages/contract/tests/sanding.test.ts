@@ -124,9 +124,12 @@ describe("a sand-through", () => {
     const plan = planOf({ record: [through("foam", "30 mm")] });
     const fill = plan.repairs?.[0]?.coats.at(-1);
     expect(fill?.hardenerRatio).toBe(plan.mix?.coats.find(({ id }) => id === "fill-deck")?.hardenerRatio);
-    expect(fill!.baseMassKg! + fill!.hardenerMassKg!).toBeCloseTo(fill!.mixedMassKg, 12);
-    expect(fill!.hardenerMassKg! / fill!.baseMassKg!).toBeCloseTo(fill!.hardenerRatio!, 12);
-    expect(fill!.hardenerVolumeM3).toBeGreaterThan(0);
+    const { baseMassKg, hardenerMassKg, hardenerRatio, hardenerVolumeM3 } = fill ?? {};
+    if (baseMassKg == null || hardenerMassKg == null || hardenerRatio == null)
+      throw new Error("no fill coat");
+    expect(baseMassKg + hardenerMassKg).toBeCloseTo(fill?.mixedMassKg ?? Number.NaN, 12);
+    expect(hardenerMassKg / baseMassKg).toBeCloseTo(hardenerRatio, 12);
+    expect(hardenerVolumeM3).toBeGreaterThan(0);
   });
 
   it("inserts steps, moves the first surf, and blocks the water until they are done", () => {

@@ -123,6 +123,13 @@ function finishOf({ tasks, cure }: Small): number | null {
   return Math.max(...placed.map(({ endS }) => endS));
 }
 
+/** When a film comes to a stage that its coat must reach. */
+function reached(film: Film | null, stage: "trim" | "flip" | "recoatUntil"): number {
+  const atS = film?.[stage]?.atS;
+  if (atS === undefined) throw new Error(`the film never comes to ${stage}`);
+  return atS;
+}
+
 /** Whether the steps can be put on the quarters of the first days so that all is done before `byS`, by trying them all. */
 function canEndBefore({ tasks, cure }: Small, byS: number): boolean {
   const films = filmsOf(cure);
@@ -135,7 +142,8 @@ function canEndBefore({ tasks, cure }: Small, byS: number): boolean {
       if (until === "hands-off" || until === "dry") return beginS >= needed.endS;
       const { film } = needed;
       // Laps are cut as soon as they can be: nothing else is begun that would be in the way.
-      const closesS = until === "trim" ? film!.trim!.atS : until === "recoat" ? film!.recoatUntil!.atS : byS;
+      const closesS =
+        until === "trim" ? reached(film, "trim") : until === "recoat" ? reached(film, "recoatUntil") : byS;
       return beginS >= (film?.[until]?.atS ?? needed.endS) && beginS <= closesS;
     });
   const tryNext = (i: number): boolean => {
@@ -220,8 +228,8 @@ function canPairEndBefore({ boards, cure, stands }: Pair, byS: number): boolean 
       const step = { job, id: each.id, beginS, endS, film: films.at(each, { beginS, endS }) };
       const isOpen = each.needs.every(({ step: id, until }) => {
         const needed = placed.find((other) => other.job === job && other.id === id)!;
-        if (until === "trim") return beginS === needed.film!.trim!.atS;
-        return beginS >= (until === "flip" ? needed.film!.flip!.atS : needed.endS);
+        if (until === "trim") return beginS === reached(needed.film, "trim");
+        return beginS >= (until === "flip" ? reached(needed.film, "flip") : needed.endS);
       });
       const isFree = placed.every((other) => endS <= other.beginS || beginS >= other.endS);
       const hasStand =

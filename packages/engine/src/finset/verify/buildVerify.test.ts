@@ -137,18 +137,21 @@ describe("a check made for other figures", () => {
   });
 
   it("does not count where it is not said what for", () => {
-    const verify = { ...made.verify, confirmed: made.verify!.confirmed!.map(({ check }) => ({ check })) };
+    const verify = {
+      ...made.verify,
+      confirmed: (made.verify?.confirmed ?? []).map(({ check }) => ({ check })),
+    };
     expect(stateOf({ ...made, verify }, "dry-fit-front")).toBe("open");
     expect(told({ ...made, verify })[0]?.text).toContain("not said what figures");
   });
 
   it("is so for a stop and a height too, where they say what for", () => {
-    const depthStops = made.verify!.depthStops!.map((stop) => ({
+    const depthStops = (made.verify?.depthStops ?? []).map((stop) => ({
       ...stop,
       madeFor: { on: "foam" as const },
     }));
     expect(stateOf({ ...made, verify: { ...made.verify, depthStops } }, "depth-stop-front")).toBe("open");
-    const proud = made.verify!.proud!.map((height) => ({
+    const proud = (made.verify?.proud ?? []).map((height) => ({
       ...height,
       madeFor: { on: "fill" as const, lengthM: 0.2, widthM: 0.024, depthM: 0.0187 },
     }));
