@@ -1,5 +1,7 @@
 import type { Finding, Plan } from "@lapline/engine";
 import { symmetrySentences } from "@lapline/present";
+import { PadProvider } from "../pad/PadProvider";
+import { PadSwitch } from "../pad/PadSwitch";
 import { useSettings } from "../settings/Settings";
 import { useTell } from "../settings/useTell";
 import { Fractions } from "../shared/Fractions";
@@ -25,17 +27,20 @@ export function MeasurePart({ draft, edit }: MeasurePartProps) {
   const fields = { file: draft.file, plan, problems: draft.problems, edit };
   return (
     <PartSection id="measure" findings={plan.findings} placed={isReading}>
-      {shape !== null && (
-        <>
-          <MeasureFigures plan={plan} shape={shape} />
-          <PlanView plan={plan} />
-          <SymmetryWords plan={plan} />
-          <ProfileView plan={plan} />
-        </>
-      )}
-      <h3>{t`Readings`}</h3>
-      <SurveyFields {...fields} />
-      <SurveyTable {...fields} />
+      <PadProvider>
+        {shape !== null && (
+          <>
+            <MeasureFigures plan={plan} shape={shape} />
+            <PlanView plan={plan} />
+            <SymmetryWords plan={plan} />
+            <ProfileView plan={plan} />
+          </>
+        )}
+        <h3>{t`Readings`}</h3>
+        <PadSwitch />
+        <SurveyFields {...fields} />
+        <SurveyTable {...fields} />
+      </PadProvider>
     </PartSection>
   );
 }

@@ -4,6 +4,7 @@ import { useCallback, useState } from "react";
 import { SheetDrawing } from "../drawing/SheetDrawing";
 import { useSettings } from "../settings/Settings";
 import { useTell } from "../settings/useTell";
+import { TickTouch } from "./TickTouch";
 
 /** Narrower than this the board stands on the sheet instead of lying. */
 const LIES_FROM_MM = 150;
@@ -19,17 +20,19 @@ export function PlanView({ plan }: { plan: Plan }) {
   );
   if (plan.shape === null) return null;
   return (
-    <SheetDrawing
-      title={face === "deck" ? t`${plan.name}, plan view, deck up` : t`${plan.name}, plan view, bottom up`}
-      desc={t`Outline along a tape from the tail. ${symmetrySentences(plan, reader).join(" ")} The readings stand in the table below.`}
-      draw={draw}
-      caption={
-        <button
-          type="button"
-          className="plain"
-          onClick={() => setFace(face === "deck" ? "bottom" : "deck")}
-        >{t`turn it over`}</button>
-      }
-    />
+    <TickTouch plan={plan} draw={draw}>
+      <SheetDrawing
+        title={face === "deck" ? t`${plan.name}, plan view, deck up` : t`${plan.name}, plan view, bottom up`}
+        desc={t`Outline along a tape from the tail. ${symmetrySentences(plan, reader).join(" ")} The readings stand in the table below.`}
+        draw={draw}
+        caption={
+          <button
+            type="button"
+            className="plain"
+            onClick={() => setFace(face === "deck" ? "bottom" : "deck")}
+          >{t`turn it over`}</button>
+        }
+      />
+    </TickTouch>
   );
 }

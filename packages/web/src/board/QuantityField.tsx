@@ -1,4 +1,8 @@
 import { useId } from "react";
+import { leavesPad } from "../pad/leavesPad";
+import { usePad } from "../pad/PadContext";
+import type { PadBeside } from "../pad/PadTarget";
+import { ReadingPad } from "../pad/ReadingPad";
 import { useTell } from "../settings/useTell";
 import { Fractions } from "../shared/Fractions";
 import { offerUnits } from "./offerUnits";
@@ -14,6 +18,10 @@ interface QuantityFieldProps {
   readonly labelUnseen?: boolean;
   /** What it measures, so that a bare number can be given its unit with one touch. */
   readonly dimension?: "length" | "angle" | "mass";
+  /** Its path in the board file, where it is gone to from elsewhere on the page. */
+  readonly at?: string;
+  /** What the pad of big keys offers beside the keys. */
+  readonly beside?: PadBeside | undefined;
   onType(text: string): void;
 }
 
@@ -25,9 +33,12 @@ export function QuantityField({
   suspect,
   labelUnseen,
   dimension = "length",
+  at,
+  beside,
   onType,
 }: QuantityFieldProps) {
   const id = useId();
+  const pad = usePad();
   const note = problem ?? suspect;
   return (
     <div className="field">
@@ -42,8 +53,18 @@ export function QuantityField({
         value={value}
         aria-invalid={problem !== undefined}
         aria-describedby={note === undefined ? undefined : `${id}-note`}
+        data-at={at}
+        {...(pad?.isOn === true && {
+          "data-pad": true,
+          inputMode: "none" as const,
+          onFocus: () => pad.open(id),
+          onBlur: (event) => leavesPad(event) && pad.close(),
+        })}
         onChange={(event) => onType(event.target.value)}
       />
+      {pad?.isOn === true && pad.openId === id && (
+        <ReadingPad target={{ id, label, value, dimension, problem, beside, onType }} />
+      )}
       {problem !== undefined && (
         <UnitOffers label={label} offers={offerUnits(value, dimension)} take={onType} />
       )}

@@ -2,6 +2,7 @@ import type { BoardFile, Problem } from "@lapline/contract";
 import { length, type Plan } from "@lapline/engine";
 import { tellText } from "@lapline/present";
 import { useState } from "react";
+import type { PadBeside } from "../pad/PadTarget";
 import { useSettings } from "../settings/Settings";
 import { useTell } from "../settings/useTell";
 import { QuantityField } from "./QuantityField";
@@ -95,6 +96,8 @@ function StationRow({ index, file, plan, problems, edit }: SurveyTableProps & { 
   );
 }
 
+type Station = BoardFile["survey"]["stations"][number];
+
 interface ReadingName {
   readonly field: (typeof READINGS)[number]["field"];
   readonly name: string;
@@ -117,14 +120,26 @@ function ReadingField(props: SurveyTableProps & ReadingName & { index: number })
       labelUnseen
       value={whole ? station.width : station?.[field]}
       problem={problemAt(problems, formatFieldPath(typed))}
+      at={formatFieldPath(typed)}
+      beside={{
+        ...(whole ? {} : sameOtherSide(field, station)),
+        nextStation: formatFieldPath(["survey", "stations", index + 1, field]),
+      }}
       suspect={reading?.suspect === true ? t`re-measure: ${length(reading.wouldFitM)} would fit` : undefined}
       onType={(text) => edit(typed, text.trim() === "" ? undefined : text)}
     />
   );
 }
 
+/** A half-width has its other side, which it is most often the same as. */
+function sameOtherSide(field: ReadingName["field"], station: Station | undefined): Pick<PadBeside, "other"> {
+  if (field !== "left" && field !== "right") return {};
+  const name = field === "left" ? "right" : "left";
+  return { other: { name, value: station?.[name] } };
+}
+
 /** The same station measured from the other end: the number is the reader's to type. */
-function turned(station: BoardFile["survey"]["stations"][number] | undefined): unknown {
+function turned(station: Station | undefined): unknown {
   if (station === undefined) return undefined;
   const { fromTail, fromNose, ...readings } = station;
   return fromNose === undefined ? { fromNose: fromTail, ...readings } : { fromTail: fromNose, ...readings };

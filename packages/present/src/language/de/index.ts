@@ -1,3 +1,4 @@
+import { BENCH } from "./bench";
 import { CALENDAR } from "./calendar";
 import { CAUTIONS } from "./cautions";
 import { CLOTH } from "./cloth";
@@ -47,4 +48,5 @@ export const DE: Readonly<Record<string, string>> = {
   ...COMMAND,
   ...WEB,
   ...WEB_FINS,
+  ...BENCH,
 };
