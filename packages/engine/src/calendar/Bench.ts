@@ -1,6 +1,7 @@
 import type { Films } from "./buildFilms";
 import type { CalendarTask } from "./CalendarTask";
 import type { HandsOn } from "./Film";
+import type { Followers } from "./listFollowers";
 import type { Placed } from "./Placed";
 import type { WorkHours } from "./workHours";
 
@@ -8,6 +9,7 @@ import type { WorkHours } from "./workHours";
 export interface Job {
   readonly number: number;
   readonly tasks: readonly CalendarTask[];
+  readonly followers: Followers;
   readonly films: Films;
   /** Nothing of it that is still to do begins before. */
   readonly resumeS: number;

@@ -42,6 +42,7 @@ export function readShopTime(shop: ShopInput, recorded: readonly string[]): Shop
   const zeroWallS = list ?? midnightOf(firstWallS) + fromS;
   const air = buildShopAir(list === null ? shop : { ...shop, start: formatWall(zeroWallS) });
   if (air.value === null) return null;
+  const dateOf = rememberTexts(formatDate);
   const carried = carryAir(air.value.pieces, { clock, zeroWallS, isList: list !== null });
   return {
     hours: buildWorkHours(clock, fromS, toS),
@@ -54,12 +55,12 @@ export function readShopTime(shop: ShopInput, recorded: readonly string[]): Shop
       return wallS === null ? null : clock.passedS(wallS);
     },
     format: rememberTexts((passedS) =>
-      dated === null ? formatCounted(clock.wallS(passedS)) : formatWall(clock.wallS(passedS)),
+      dated === null ? formatCounted(clock.wallS(passedS)) : formatWall(clock.wallS(passedS), dateOf),
     ),
   };
 }
 
-/** The same few moments are told again and again. */
+/** The same few moments, on the same few days, are told again and again. */
 function rememberTexts(format: (timeS: number) => string): (timeS: number) => string {
   const known = new Map<number, string>();
   return (timeS) => {
@@ -104,9 +105,12 @@ function carryAir(
 }
 
 /** To the minute: the one that has begun by then. */
-function formatWall(wallS: number): string {
-  const date = new Date(midnightOf(wallS) * MS_PER_S).toISOString().slice(0, "2026-04-11".length);
-  return `${date}T${formatClock(wallS)}`;
+function formatWall(wallS: number, dateAt = formatDate): string {
+  return `${dateAt(midnightOf(wallS))}T${formatClock(wallS)}`;
+}
+
+function formatDate(midnightS: number): string {
+  return new Date(midnightS * MS_PER_S).toISOString().slice(0, "2026-04-11".length);
 }
 
 function formatCounted(wallS: number): string {

@@ -56,15 +56,13 @@ function bandsOf(job: Job, { id, film, beginS, endS, sandFirstS, isFact }: Place
 
 /** When the first step that follows may begin, with its band where a coat decides it. */
 function readyOf(job: Job, placed: Placed): Moment | null {
-  const moments = job.tasks.flatMap(({ needs }) =>
-    needs.flatMap((need): Moment[] => {
-      const atS = need.step === placed.id ? computeOpensS(placed, need) : null;
-      if (atS === null) return [];
-      const { until } = need;
-      const film = until === "dry" || until === "hands-off" ? null : placed.film?.[until];
-      return [film ?? { atS, lowS: null, highS: null }];
-    }),
-  );
+  const moments = (job.followers.get(placed.id) ?? []).flatMap(({ need }): Moment[] => {
+    const atS = computeOpensS(placed, need);
+    if (atS === null) return [];
+    const { until } = need;
+    const film = until === "dry" || until === "hands-off" ? null : placed.film?.[until];
+    return [film ?? { atS, lowS: null, highS: null }];
+  });
   if (moments.length === 0) {
     return placed.readyS === null ? null : { atS: placed.readyS, lowS: null, highS: null };
   }

@@ -2,9 +2,10 @@ import { CALENDAR } from "../constants/calendarDefaults";
 import type { Job, Shop } from "./Bench";
 import type { CalendarNeed } from "./CalendarTask";
 import { ceilToGridS } from "./findGap";
+import { findCut } from "./listFollowers";
 import { computeOpensS } from "./needTimes";
 import type { Placed } from "./Placed";
-import { isCutOf, placeEdge } from "./placeEdge";
+import { placeEdge } from "./placeEdge";
 import { seatTask } from "./seatTask";
 
 /** The pass from the last step backwards: what is known so far. */
@@ -63,15 +64,14 @@ interface Limits {
 }
 
 function limitsOf(pass: Pass, planned: Placed): Limits {
-  const trim = pass.job.tasks.find((later) => isCutOf(later, planned.id))?.id;
+  const trim = findCut(pass.job.followers, planned.id)?.id;
   const trimmed = trim === undefined ? undefined : pass.job.placed.get(trim);
   return {
     byS: handsByS(pass, planned.endS, trimmed === undefined ? undefined : trim),
     trimByS: trimmed === undefined ? null : handsByS(pass, trimmed.endS),
-    waiting: pass.job.tasks.flatMap((later) => {
-      const byS = later.id === trim ? undefined : pass.latest.get(later.id);
-      if (byS === undefined) return [];
-      return later.needs.flatMap((need) => (need.step === planned.id ? [{ need, byS }] : []));
+    waiting: (pass.job.followers.get(planned.id) ?? []).flatMap(({ task: { id }, need }) => {
+      const byS = id === trim ? undefined : pass.latest.get(id);
+      return byS === undefined ? [] : [{ need, byS }];
     }),
   };
 }
@@ -90,11 +90,12 @@ function isHeld(pass: Pass, { byS, trimByS, waiting }: Limits, tried: Placed): b
 
 /** By when hands must be off for what is planned to follow from some time on; null where nothing follows. */
 function handsByS({ job, latest }: Pass, fromS: number, but?: string): number | null {
-  const times = [...latest].flatMap(([id, latestS]) => {
+  let byS: number | null = null;
+  for (const [id, latestS] of latest) {
     const follows = (job.placed.get(id)?.beginS ?? Number.NEGATIVE_INFINITY) >= fromS;
-    return follows && id !== but ? [latestS] : [];
-  });
-  return times.length === 0 ? null : Math.min(...times);
+    if (follows && id !== but) byS = Math.min(byS ?? latestS, latestS);
+  }
+  return byS;
 }
 
 /** The last full five minutes that is good, between one that is and the end of the day. */

@@ -6,6 +6,7 @@ import { buildWallClock } from "./buildWallClock";
 import type { CalendarTask } from "./CalendarTask";
 import type { Film, HandsOn, Moment } from "./Film";
 import { fillCalendar } from "./fillCalendar";
+import { listFollowers } from "./listFollowers";
 import { buildWorkHours } from "./workHours";
 
 const HOUR_S = 3600;
@@ -116,7 +117,14 @@ const EMPTY: Shop = {
 };
 
 function finishOf({ tasks, cure }: Small): number | null {
-  const job: Job = { number: 0, tasks, films: filmsOf(cure), resumeS: HOURS.fromS, placed: new Map() };
+  const job: Job = {
+    number: 0,
+    tasks,
+    followers: listFollowers(tasks),
+    films: filmsOf(cure),
+    resumeS: HOURS.fromS,
+    placed: new Map(),
+  };
   const placed = [...fillCalendar(EMPTY, [job]).jobs[0]!.placed.values()];
   // A missed window costs sanding or grinding, which the search below does not know.
   if (placed.length < tasks.length || placed.some(({ isLate }) => isLate)) return null;
@@ -206,7 +214,14 @@ type Pair = typeof pairs extends fc.Arbitrary<infer Value> ? Value : never;
 
 function fillPair({ boards, cure, stands }: Pair) {
   const jobs = boards.map((tasks, number): Job => {
-    return { number, tasks, films: filmsOf(cure), resumeS: HOURS.fromS, placed: new Map() };
+    return {
+      number,
+      tasks,
+      followers: listFollowers(tasks),
+      films: filmsOf(cure),
+      resumeS: HOURS.fromS,
+      placed: new Map(),
+    };
   });
   return fillCalendar({ ...EMPTY, stands }, jobs);
 }

@@ -64,11 +64,11 @@ function take({ shop, jobs }: Filled, job: Job, { main, trim }: Placement): Fill
 
 /** Of those with the same steps, each that is not later in every one of them than another. */
 function keepBest(states: readonly Filled[]): readonly Filled[] {
+  if (states.length < 2) return states;
   const kept = new Map<string, Filled[]>();
   for (const state of states) {
-    const key = state.jobs
-      .flatMap(({ tasks, placed }) => tasks.map(({ id }) => (placed.has(id) ? "1" : "0")))
-      .join("");
+    let key = "";
+    for (const { tasks, placed } of state.jobs) for (const { id } of tasks) key += placed.has(id) ? "1" : "0";
     const rivals = kept.get(key) ?? [];
     if (rivals.some((rival) => isNowhereLater(rival, state))) continue;
     kept.set(key, [...rivals.filter((rival) => !isNowhereLater(state, rival)), state]);
@@ -87,7 +87,7 @@ function isNowhereLater(a: Filled, b: Filled): boolean {
 
 function keepHopeful(states: readonly Filled[]): readonly Filled[] {
   if (states.length <= CALENDAR.orders.value) return states;
-  const behind = states[0]!.jobs.map(({ tasks }) => computeBehind(tasks));
+  const behind = states[0]!.jobs.map(computeBehind);
   const hope = new Map(states.map((state) => [state, endS(state, (i, id) => behind[i]?.get(id) ?? 0)]));
   return states.toSorted((a, b) => hope.get(a)! - hope.get(b)!).slice(0, CALENDAR.orders.value);
 }

@@ -5,6 +5,7 @@ import type { ShopInput } from "../mix/ShopInput";
 import type { Job } from "./Bench";
 import { buildFilms } from "./buildFilms";
 import type { CalendarTask } from "./CalendarTask";
+import { listFollowers } from "./listFollowers";
 import { placeFacts } from "./placeFacts";
 import { readShopTime, type ShopTime } from "./ShopTime";
 
@@ -40,5 +41,6 @@ export function openJob(
   const { materials } = board;
   const films = buildFilms({ mix, layup, materials, air: time.air, parse: time.parse });
   const timeOf = (task: CalendarTask) => (task.doneAt === null ? null : time.parse(task.doneAt)) ?? resumeS;
-  return { job: { number, tasks: steps, films, resumeS, placed: placeFacts(steps, films, timeOf) }, time };
+  const placed = placeFacts(steps, films, timeOf);
+  return { job: { number, tasks: steps, followers: listFollowers(steps), films, resumeS, placed }, time };
 }

@@ -3,6 +3,7 @@ import type { Job, Shop } from "./Bench";
 import type { CalendarTask } from "./CalendarTask";
 import { computeOpening } from "./computeOpening";
 import { findWholeGap } from "./findGap";
+import { findCut } from "./listFollowers";
 import { closeOf } from "./needTimes";
 import type { Placed, Placement } from "./Placed";
 import { seatTask } from "./seatTask";
@@ -11,14 +12,9 @@ import { seatTask } from "./seatTask";
 export function placeEdge(shop: Shop, job: Job, main: Placed): Placement {
   const after: Shop = { ...shop, busy: [...shop.busy, ...main.sittings] };
   const tape = placeTape(after, main);
-  const trimTask = job.tasks.find((task) => !task.done && isCutOf(task, main.id));
-  const trim = trimTask === undefined ? null : placeTrim(after, job, main, trimTask);
+  const cut = findCut(job.followers, main.id);
+  const trim = cut === undefined || cut.done ? null : placeTrim(after, job, main, cut);
   return { main: { ...main, tape }, trim };
-}
-
-/** Whether a step cuts the laps of another. */
-export function isCutOf({ needs }: CalendarTask, coat: string): boolean {
-  return needs.some(({ step, until }) => step === coat && until === "trim");
 }
 
 function placeTape(shop: Shop, { film }: Placed): Placed["tape"] {

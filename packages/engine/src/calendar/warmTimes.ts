@@ -3,11 +3,11 @@ import type { HandsOn } from "./Film";
 
 /** The stretches of the air that are at least so warm, in order of time, those that touch as one. */
 export function listWarm(pieces: readonly AirPiece[], leastK: number): readonly HandsOn[] {
-  const warm: HandsOn[] = [];
+  const warm: Array<{ readonly beginS: number; endS: number }> = [];
   for (const { fromS, toS, airK } of pieces) {
     if (airK < leastK) continue;
     const last = warm.at(-1);
-    if (last !== undefined && last.endS === fromS) warm[warm.length - 1] = { ...last, endS: toS };
+    if (last?.endS === fromS) last.endS = toS;
     else warm.push({ beginS: fromS, endS: toS });
   }
   return warm;
