@@ -201,6 +201,23 @@ describe.each(DEMO_PLANS)("$id", ({ plan }) => {
     expect(bands.length).toBeGreaterThan(2);
   });
 
+  test("skin strip: names and figures stand clear of each other and within the sheet, in both languages and on a phone", () => {
+    for (const language of ["en", "de"] as const)
+      for (const widthMm of [72, 120, 190, 340]) {
+        const drawing = present(skinStrip(plan, { reader: { units: "inch", language }, widthMm }));
+        const boxes = drawing.layers.flatMap(({ items }) => items.flatMap(textBoxes));
+        expect(boxes.length).toBeGreaterThan(6);
+        for (const box of boxes) {
+          expect(box.left).toBeGreaterThanOrEqual(0);
+          expect(box.right).toBeLessThanOrEqual(widthMm + 0.001);
+          expect(box.top).toBeGreaterThanOrEqual(0);
+          expect(box.bottom).toBeLessThanOrEqual(drawing.heightMm);
+        }
+        const meeting = boxes.filter((a, i) => boxes.slice(i + 1).some((b) => boxesMeet(a, b)));
+        expect(meeting).toEqual([]);
+      }
+  });
+
   test("cups: the fills are to each other as the plan's masses", () => {
     const mix = present(plan.mix);
     const largestKg = Math.max(...mix.coats.flatMap((coat) => coat.cups.map((cup) => cup.mixedMassKg)));

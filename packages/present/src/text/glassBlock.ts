@@ -107,8 +107,8 @@ function zoneTable(layup: Layup, reader: Reader): readonly string[] {
       figure(t`fibre`),
       figure(t`weighs`),
     ],
-    skinGroups(layup.zones).map(({ names, zone }) => [
-      names.map((name) => tellText(name, reader)).join(", "),
+    skinGroups(layup.zones, reader).map(({ names, zone }) => [
+      names.join(", "),
       show(zone.laminateThicknessM),
       show(zone.fillThicknessM),
       show(zone.glossThicknessM),

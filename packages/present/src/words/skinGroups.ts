@@ -1,20 +1,20 @@
 import type { Plan } from "@lapline/engine";
+import type { Reader } from "../language/Reader";
+import { zoneName } from "./sandWords";
 
 type Zone = NonNullable<Plan["layup"]>["zones"][number];
 
 export interface SkinGroup {
-  /** Where the skin is like this, in words; the boxes together. */
+  /** Where the skin is like this, in the reader's words; the boxes together. */
   readonly names: readonly string[];
   readonly zone: Zone;
 }
 
-const BOX = /^box-\d+$/;
-
 /** Zones whose skin comes out alike, together, in the order of the plan: a strip or a line serves for all of them. */
-export function skinGroups(zones: readonly Zone[]): readonly SkinGroup[] {
+export function skinGroups(zones: readonly Zone[], reader: Reader): readonly SkinGroup[] {
   const groups: Array<{ names: string[]; zone: Zone }> = [];
   for (const zone of zones) {
-    const name = BOX.test(zone.id) ? "boxes" : zone.id.replaceAll("-", " ");
+    const name = zoneName(zone.id, reader);
     const group = groups.find((each) => isAlike(each.zone, zone));
     if (group === undefined) groups.push({ names: [name], zone });
     else if (!group.names.includes(name)) group.names.push(name);

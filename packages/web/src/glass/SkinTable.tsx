@@ -1,5 +1,5 @@
 import { arealMass, fraction, length, type Plan } from "@lapline/engine";
-import { skinGroups, tell, tellText } from "@lapline/present";
+import { skinGroups, tell } from "@lapline/present";
 import { useSettings } from "../settings/Settings";
 import { Amount } from "../shared/Amount";
 import { FactTable } from "../shared/FactTable";
@@ -14,9 +14,9 @@ export function SkinTable({ zones }: { zones: readonly Zone[] }) {
     <FactTable
       caption={t`Skin by zone`}
       heads={[t`skin at`, t`glass`, t`fibre`, t`weighs`, t`fill`]}
-      rows={skinGroups(zones).map(({ names, zone }) => ({
+      rows={skinGroups(zones, reader).map(({ names, zone }) => ({
         id: zone.id,
-        name: names.map((name) => tellText(name, reader)).join(", "),
+        name: names.join(", "),
         cells: [
           <Amount key="glass" of={length(zone.laminateThicknessM)} />,
           <Amount key="fibre" of={fraction(zone.fibreVolumeFraction)} />,

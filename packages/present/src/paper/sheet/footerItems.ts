@@ -3,7 +3,7 @@ import { type Tell, tell } from "../../language/tell";
 import type { Rect } from "../pdf/PaperDocument";
 import type { TextStyle, Typesetter } from "../pdf/Typesetter";
 import type { TemplateForReader } from "../template/Template";
-import { wrapToWidth } from "./flow/wrapToWidth";
+import { wrapToWidth } from "../../drawing/wrapToWidth";
 import { isTrue, type RulerReads } from "./RulerReads";
 
 export interface PageWords {

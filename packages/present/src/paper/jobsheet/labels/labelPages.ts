@@ -2,7 +2,7 @@ import type { Item, Point } from "../../../drawing/Drawing";
 import { tell } from "../../../language/tell";
 import type { PaperBlock, PaperPage } from "../../pdf/PaperDocument";
 import type { TextStyle, Typesetter } from "../../pdf/Typesetter";
-import { wrapToWidth } from "../../sheet/flow/wrapToWidth";
+import { wrapToWidth } from "../../../drawing/wrapToWidth";
 import { PAGE_SIZES } from "../../sheet/PaperSize";
 import type { JobSheetRequest } from "../JobSheetRequest";
 import { Ledger } from "../Ledger";

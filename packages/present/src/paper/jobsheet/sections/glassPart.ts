@@ -33,8 +33,10 @@ export function glassPart(context: SheetContext): SheetPart {
 }
 
 function skinPieces(context: SheetContext): readonly FlowPiece[] {
-  const { plan, ledger, reader, widthMm, t } = context;
-  const strip = skinStrip(plan, { reader, widthMm, textMm: SKIN_TEXT_MM });
+  const { plan, ledger, reader, widthMm, t, type } = context;
+  const measure = (text: string, sizeMm: number, role: "title" | "note"): number =>
+    type.widthMm(text, { sizeMm, weight: role === "note" ? 400 : 600 });
+  const strip = skinStrip(plan, { reader, widthMm, textMm: SKIN_TEXT_MM, measure });
   if (strip === null) return [];
   return [
     drawingPiece(strip, { alt: t`The skin in section, zone by zone.`, gapMm: 4 }),
