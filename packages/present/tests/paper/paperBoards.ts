@@ -17,6 +17,30 @@ export const PAPER_BOARDS: readonly PaperBoard[] = [
   { id: "swallow", plan: planOf(swallow()) },
 ];
 
+const FINS: Readonly<Record<string, readonly string[]>> = {
+  "five-box": ["front", "rear", "centre"],
+  "twin-trailer": ["front", "centre"],
+  twin: ["front"],
+  single: ["centre"],
+};
+
+/** The arrangements of fins that no demo board has. */
+export const ARRANGED_BOARDS: readonly PaperBoard[] = [
+  { id: "five-box", plan: planOf(arranged("five-ten-quad", "five-box")) },
+  { id: "twin-trailer", plan: planOf(arranged("six-four-tri", "twin-trailer")) },
+  { id: "twin", plan: planOf(arranged("six-four-tri", "twin")) },
+  { id: "single", plan: planOf(arranged("nine-two-long", "single")) },
+];
+
+/** A demo board with its fins set otherwise; what its own set lacks is the tri's centre fin. */
+function arranged(demo: string, arrangement: string): Record<string, unknown> {
+  const file = demoFile(demo);
+  const sets = [file, demoFile("six-four-tri")].map(({ fins }) => Array.from(Object(fins).set, Object));
+  const wanted = FINS[arrangement] ?? [];
+  const set = wanted.flatMap((fin) => sets.flat().find((each) => each.fin === fin) ?? []);
+  return { ...file, name: arrangement, record: [], fins: { ...Object(file.fins), arrangement, set } };
+}
+
 /** A demo board that a blocker stands against: polyester over polystyrene foam. */
 export function stoppedPlan(): Plan {
   const file = demoFile("six-four-tri");

@@ -15,6 +15,7 @@ import { rulerItems } from "./rulerItems";
 import { type Tile, type Tiling, tilePart } from "./tilePart";
 import { touches } from "./touches";
 import { trimItems } from "./trimItems";
+import { wholeTexts, windowOf } from "./wholeTexts";
 
 export interface Making {
   readonly template: TemplateForReader;
@@ -40,7 +41,10 @@ export function tiledPages(making: Making, paperName: PageName): readonly PaperP
     widthMm: PAGE_SIZES[paperName].widthMm / stretch.x,
     heightMm: PAGE_SIZES[paperName].heightMm / stretch.y,
   };
-  const tilings = making.template.parts.map((part) => ({ part, tiling: tilePart(part, paper) }));
+  const tilings = making.template.parts.map((part) => {
+    const tiling = tilePart(part, paper);
+    return { part: { ...part, drawing: wholeTexts(part.drawing, tiling) }, tiling };
+  });
   const drafts = [
     ...coverDrafts(making, tilings, layOutPage(paper.widthMm, paper.heightMm)),
     ...tilings.flatMap(({ part, tiling }) =>
@@ -87,7 +91,7 @@ interface TileOf {
 
 function tileBlocks({ part, tiling: { page }, tile, reader }: TileOf): readonly PaperBlock[] {
   const at = { x: page.net.x - tile.net.x, y: page.net.y - tile.net.y };
-  const shown = { ...page.window, x: page.window.x - at.x, y: page.window.y - at.y };
+  const shown = windowOf({ page }, tile.net);
   return [
     {
       tag: "Figure",

@@ -1,5 +1,5 @@
-import type { Item, Point, TextItem } from "../../drawing/Drawing";
-import { estimateTextWidthMm } from "../../drawing/estimateTextWidthMm";
+import type { Item, Point } from "../../drawing/Drawing";
+import { textQuad } from "../../drawing/textQuad";
 import type { Rect } from "../pdf/PaperDocument";
 
 /** Whether anything of an item can show within a rectangle; text and dimensions by the room they take at most. */
@@ -19,7 +19,7 @@ export function touches(item: Item, rect: Rect): boolean {
     case "hatch":
       return boxTouches(item.points, 0, rect);
     case "text":
-      return boxTouches(cornersOf(item), 0, rect);
+      return boxTouches(textQuad(item), 0, rect);
     case "dimension": {
       const { from, to, measures, lineAt, sizeMm } = item;
       const onLine = (point: Point) =>
@@ -28,21 +28,6 @@ export function touches(item: Item, rect: Rect): boolean {
     }
   }
 }
-
-/** Of the room that a text takes at most. */
-function cornersOf({ at, text, sizeMm, anchor, turnRad = 0 }: TextItem): readonly Point[] {
-  const widthMm = 1.15 * estimateTextWidthMm(text, sizeMm);
-  const from = -SHARE_BEFORE[anchor] * widthMm;
-  const [cos, sin] = [Math.cos(turnRad), Math.sin(turnRad)];
-  return [from, from + widthMm].flatMap((along) =>
-    [-sizeMm, 0.3 * sizeMm].map((down) => ({
-      x: at.x + along * cos - down * sin,
-      y: at.y + along * sin + down * cos,
-    })),
-  );
-}
-
-const SHARE_BEFORE = { start: 0, middle: 0.5, end: 1 } as const;
 
 function roundTouches(centre: Point, radiusMm: number, rect: Rect): boolean {
   return boxTouches([centre], radiusMm, rect);

@@ -49,7 +49,7 @@ function nameItems(sheet: FinSheet, mark: FinMark): readonly TextItem[] {
     beside(side, clearMm + 2 + nth * 5 + (side === 1 ? 0.75 * sizeMm : 0));
   const along = { kind: "text", anchor: "middle", turnRad } as const;
   const box = boxWords(sheet, mark);
-  const [name, detail] = inwards === 1 ? [0, 1.1] : [0.9, 0];
+  const [name, detail] = inwards === 1 ? [0, 1.35] : [1.15, 0];
   return [
     {
       ...along,

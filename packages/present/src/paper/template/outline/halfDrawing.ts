@@ -1,9 +1,11 @@
 import { length } from "@lapline/engine";
 import { frameOf, type Lay, placeOnBoard, sheetSize } from "../../../board/Lay";
 import type { Drawing, Item } from "../../../drawing/Drawing";
+import { estimateTextWidthMm } from "../../../drawing/estimateTextWidthMm";
 import type { Reader } from "../../../language/Reader";
 import { showQuantity } from "../../../language/showQuantity";
 import { type Tell, tell } from "../../../language/tell";
+import { shortenToWidth } from "../../sheet/flow/shortenToWidth";
 import type { EdgePoint } from "../developOutline";
 import { readEdge } from "../developOutline";
 import type { StationPlace } from "./stationPlaces";
@@ -20,6 +22,9 @@ export interface Half {
 
 const MARGIN_MM = 10;
 const FIGURE_MM = 4;
+const BOARD_MM = 4.5;
+/** With what stands before it no longer than the shortest page is high; each page's foot has the whole name. */
+const NAME_AT_MOST_MM = 140;
 
 /** One half of the board's outline from the stringer out, deck up and nose away, with its stations. */
 export function halfDrawing(half: Half): Drawing {
@@ -112,6 +117,7 @@ function wordItems(half: Half, lay: Lay): readonly Item[] {
   const side = half.side === "left" ? -1 : 1;
   const word = { kind: "text", anchor: "middle", turnRad: -Math.PI / 2 } as const;
   const at = (offMm: number) => ({ x: middle.x + side * offMm, y: middle.y });
+  const name = shortenToWidth(half.boardName, NAME_AT_MOST_MM, (text) => estimateTextWidthMm(text, BOARD_MM));
   const [first, second] = side === -1 ? [72, 62] : [62, 72];
   return [
     {
@@ -121,7 +127,7 @@ function wordItems(half: Half, lay: Lay): readonly Item[] {
       at: at(first),
       text: half.side === "left" ? t`LEFT half` : t`RIGHT half`,
     },
-    { ...word, role: "note", sizeMm: 4.5, at: at(second), text: t`deck up, nose away · ${half.boardName}` },
+    { ...word, role: "note", sizeMm: BOARD_MM, at: at(second), text: t`deck up, nose away · ${name}` },
     {
       ...word,
       role: "note",
