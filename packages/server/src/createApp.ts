@@ -1,8 +1,11 @@
 import { type Shop, StoreUnavailableError } from "@lapline/store";
-import { Hono } from "hono";
+import { Hono, type MiddlewareHandler } from "hono";
+import type { Access } from "./access/Access";
+import { accessRoutes } from "./access/accessRoutes";
+import { deviceRoutes } from "./access/deviceRoutes";
+import { pairingRoutes } from "./access/pairingRoutes";
 import { boardRoutes } from "./boardRoutes";
 import { changeRoutes } from "./changeRoutes";
-import { guardLocal } from "./guardLocal";
 import { journalRoutes } from "./journalRoutes";
 import type { WebFile } from "./loadWebFiles";
 import { planRoute } from "./planRoute";
@@ -15,22 +18,26 @@ export interface AppParts {
   readonly shop: Shop;
   readonly web: ReadonlyMap<string, WebFile>;
   readonly version: string;
-  /** Known only once the server listens. */
-  readonly portOf: () => number;
+  /** Say who a request is from and turn away what does not belong; what differs between this machine's door and the shared one. */
+  readonly guards: readonly MiddlewareHandler[];
+  readonly access: Access;
   /** Takes what went wrong inside, for the person at the terminal. */
   readonly report: (message: string) => void;
 }
 
 /** The HTTP interface under /api and the web app beside it. */
-export function createApp({ shop, web, version, portOf, report }: AppParts): Hono {
+export function createApp({ shop, web, version, guards, access, report }: AppParts): Hono {
   const app = new Hono();
   app.use(secureHeaders);
-  app.use(guardLocal(portOf));
+  app.use(...guards);
   app.get("/api/health", (context) => context.json({ status: shop.state(), version }));
   app.route("/api/boards", boardRoutes(shop));
   app.route("/api/boards", journalRoutes(shop));
   app.route("/api/changes", changeRoutes(shop));
   app.route("/api/plan", planRoute());
+  app.route("/api/access", accessRoutes(access));
+  app.route("/api/devices", deviceRoutes(access));
+  app.route("/api/pairing", pairingRoutes(access));
   app.all("/api/*", (context) => {
     const detail = `${context.req.method} ${context.req.path} is not part of this interface.`;
     return problem({ status: 404, title: "No such call", detail });

@@ -1,2 +1,5 @@
+export type { PairingOffer } from "./access/Access";
+export { loadTls, TlsRefusedError } from "./access/loadTls";
 export { keepDemoBoards } from "./keepDemoBoards";
-export { PortsTakenError, type RunningServer, startServer } from "./startServer";
+export { PortsTakenError } from "./listenOnFirstFree";
+export { type RunningServer, type ServerOptions, type SharedDoor, startServer } from "./startServer";

@@ -1,11 +1,18 @@
 import { createServer, type Server } from "node:http";
-import type { AddressInfo } from "node:net";
 import { getRequestListener } from "@hono/node-server";
-import type { Shop } from "@lapline/store";
+import type { DeviceRole, Shop } from "@lapline/store";
+import { type Access, offerOf, openAccess, type PairingOffer } from "./access/Access";
+import { admitDevice } from "./access/admitDevice";
+import { admitHere } from "./access/admitHere";
+import { guardShared } from "./access/guardShared";
+import { makeSharedServer, type ShareOptions, sharedAddress } from "./access/shareDoor";
 import { createApp } from "./createApp";
-import { loadWebFiles } from "./loadWebFiles";
+import { guardLocal } from "./guardLocal";
+import { listenOnFirstFree } from "./listenOnFirstFree";
+import { loadWebFiles, type WebFile } from "./loadWebFiles";
 
 const LOOPBACK = "127.0.0.1";
+const EVERYWHERE = "0.0.0.0";
 
 export interface ServerOptions {
   readonly shop: Shop;
@@ -15,58 +22,83 @@ export interface ServerOptions {
   /** Tried in this order until one is free; 0 is any free port. */
   readonly ports: readonly number[];
   readonly report: (message: string) => void;
+  /** Lets the shop's devices in over the local network, by a door of its own; only this machine if left out. */
+  readonly share?: ShareOptions;
 }
 
 export interface RunningServer {
   readonly port: number;
   readonly address: string;
+  readonly shared: SharedDoor | null;
   /** Stops taking requests and drops the open connections; a write that has begun still lands. */
   close(): Promise<void>;
 }
 
-/** Starts the web app and the HTTP interface, reachable from this machine only. Throws where no port is free. */
-export async function startServer({ ports, webFolder, ...parts }: ServerOptions): Promise<RunningServer> {
-  let port = 0;
-  const app = createApp({ ...parts, web: await loadWebFiles(webFolder), portOf: () => port });
-  const server = createServer(getRequestListener(app.fetch, { overrideGlobalObjects: false }));
-  port = await listenOnFirstFree(server, ports);
-  server.on("error", (error) => parts.report(error.message));
-  return { port, address: `http://${LOOPBACK}:${port}/`, close: () => closeNow(server) };
+export interface SharedDoor {
+  readonly port: number;
+  readonly isSecure: boolean;
+  addresses(): readonly string[];
+  /** A new pairing code in the place of the last. */
+  makeCode(role: DeviceRole): PairingOffer;
 }
 
-async function listenOnFirstFree(server: Server, ports: readonly number[]): Promise<number> {
-  for (const port of ports) {
-    const taken = await listen(server, port);
-    if (taken === null) return (server.address() as AddressInfo).port;
-    if (taken.code !== "EADDRINUSE" && taken.code !== "EACCES") throw taken;
+interface Parts extends Pick<ServerOptions, "shop" | "version" | "report"> {
+  readonly web: ReadonlyMap<string, WebFile>;
+  readonly access: Access;
+}
+
+/**
+ * Starts the web app and the HTTP interface for this machine, and where the shop is shared once more for the local network, on a
+ * port of its own: which door a request came in by says whether it needs a device's cookie. Throws where no port is free.
+ */
+export async function startServer({
+  ports,
+  webFolder,
+  share,
+  ...own
+}: ServerOptions): Promise<RunningServer> {
+  let [port, sharedPort] = [0, 0];
+  const shared = share === undefined ? null : { ...sharedAddress(share, () => sharedPort), options: share };
+  const access = openAccess(own.shop, share?.now ?? (() => new Date()), shared);
+  const parts: Parts = { ...own, web: await loadWebFiles(webFolder), access };
+  const here = createServer(listenerOf(createApp({ ...parts, guards: [guardLocal(() => port), admitHere] })));
+  const servers: Server[] = [here];
+  const close = async () => {
+    access.answers.close();
+    await Promise.all(servers.map(closeNow));
+  };
+  try {
+    port = await listenOnFirstFree(here, LOOPBACK, ports);
+    if (shared !== null) {
+      const app = createApp({ ...parts, guards: [guardShared(shared), admitDevice(access)] });
+      const there = makeSharedServer(shared.options, listenerOf(app));
+      servers.push(there);
+      sharedPort = await listenOnFirstFree(there, EVERYWHERE, shared.options.ports);
+    }
+  } catch (error) {
+    await close();
+    throw error;
   }
-  throw new PortsTakenError(ports);
+  for (const server of servers) server.on("error", (error) => own.report(error.message));
+  return {
+    port,
+    address: `http://${LOOPBACK}:${port}/`,
+    shared: shared && {
+      port: sharedPort,
+      isSecure: shared.isSecure,
+      addresses: shared.addresses,
+      makeCode: (role) => offerOf(access, access.desk.make(role)),
+    },
+    close,
+  };
 }
 
-function listen(server: Server, port: number): Promise<NodeJS.ErrnoException | null> {
-  return new Promise((resolve) => {
-    server.once("error", resolve);
-    server.listen(port, LOOPBACK, () => {
-      server.off("error", resolve);
-      resolve(null);
-    });
-  });
-}
+const listenerOf = (app: ReturnType<typeof createApp>) =>
+  getRequestListener(app.fetch, { overrideGlobalObjects: false });
 
 function closeNow(server: Server): Promise<void> {
   return new Promise((resolve) => {
     server.close(() => resolve());
     server.closeAllConnections();
   });
-}
-
-/** None of the ports that were to be tried could be had. */
-export class PortsTakenError extends Error {
-  override readonly name = "PortsTakenError";
-
-  constructor(ports: readonly number[]) {
-    super(
-      ports.length === 1 ? `port ${ports[0]} is taken` : `ports ${ports[0]} to ${ports.at(-1)} are taken`,
-    );
-  }
 }

@@ -2,11 +2,17 @@ import { mkdir, mkdtemp, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { openShop, type Shop } from "@lapline/store";
-import { keepDemoBoards, startServer } from "../src/index";
+import { keepDemoBoards, type ServerOptions, type SharedDoor, startServer } from "../src/index";
 import { type Answer, type SentRequest, sendRequest } from "./sendRequest";
+
+export interface TestOptions {
+  readonly now?: () => Date;
+  readonly share?: ServerOptions["share"];
+}
 
 export interface TestServer {
   readonly port: number;
+  readonly shared: SharedDoor | null;
   /** Holds `shop`, `web`, and a file `secret.txt` beside them that nobody may reach. */
   readonly folder: string;
   readonly shop: Shop;
@@ -15,8 +21,10 @@ export interface TestServer {
   close(): Promise<void>;
 }
 
+const nine = () => new Date("2026-04-11T09:00:00Z");
+
 /** The real server on a free port, with the demo boards and a small web app. */
-export async function startTestServer(): Promise<TestServer> {
+export async function startTestServer({ now = nine, share }: TestOptions = {}): Promise<TestServer> {
   const folder = await mkdtemp(join(tmpdir(), "lapline-server-"));
   await mkdir(join(folder, "web", "assets"), { recursive: true });
   await writeFile(join(folder, "web", "index.html"), "<!doctype html><title>first page</title>");
@@ -24,7 +32,6 @@ export async function startTestServer(): Promise<TestServer> {
   await writeFile(join(folder, "secret.txt"), "secret");
   const reports: string[] = [];
   const report = (message: string) => void reports.push(message);
-  const now = () => new Date("2026-04-11T09:00:00Z");
   const shop = await openShop({ folder: join(folder, "shop"), engine: "1.2.3", now, report });
   await keepDemoBoards(shop);
   const server = await startServer({
@@ -33,9 +40,11 @@ export async function startTestServer(): Promise<TestServer> {
     version: "1.2.3",
     ports: [0],
     report,
+    ...(share === undefined ? {} : { share }),
   });
   return {
     port: server.port,
+    shared: server.shared,
     folder,
     shop,
     reports,

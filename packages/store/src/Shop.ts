@@ -1,5 +1,6 @@
 import type { BoardStore } from "./boards/BoardStore";
 import type { Changes } from "./Changes";
+import type { DeviceStore } from "./devices/DeviceStore";
 import type { JournalStore } from "./journal/JournalStore";
 import type { Unavailable } from "./StoreUnavailableError";
 
@@ -8,6 +9,7 @@ export interface Shop {
   readonly boards: BoardStore;
   readonly journal: JournalStore;
   readonly changes: Changes;
+  readonly devices: DeviceStore;
   /** How the last write went: whether what is sent now can be kept. */
   state(): "ok" | Unavailable;
   /** What the database's own check finds wrong; empty where it is whole. */

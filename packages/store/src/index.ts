@@ -6,6 +6,7 @@ export { idsFromName } from "./boards/idsFromName";
 export { isBoardId } from "./boards/isBoardId";
 export type { Change } from "./Changes";
 export { NewerDatabaseError } from "./database/migrate";
+export type { Device, DeviceRole } from "./devices/DeviceStore";
 export type { JournalEntry } from "./journal/JournalStore";
 export { openShop } from "./openShop";
 export type { Shop } from "./Shop";

@@ -10,6 +10,7 @@ import { MIGRATIONS } from "./database/migrations";
 import type { Migration } from "./database/migrations/Migration";
 import { openPostgres } from "./database/openPostgres";
 import { openSqlite } from "./database/openSqlite";
+import { openDevices } from "./devices/openDevices";
 import { importFolders } from "./importFolders";
 import { openJournal } from "./journal/openJournal";
 import { openChanges } from "./openChanges";
@@ -64,6 +65,7 @@ async function openParts(database: Database, options: ShopOptions): Promise<Shop
     boards,
     journal: openJournal(parts),
     changes,
+    devices: openDevices(parts),
     state: watched.state,
     export: (sink) => exportShop(database, schema, sink),
     import: (lines) => importShop(lines, schema, watched.write),

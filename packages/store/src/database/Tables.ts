@@ -8,6 +8,7 @@ export interface Tables {
   readonly photos: PhotoRow;
   readonly sheets: SheetRow;
   readonly changes: ChangeRow;
+  readonly devices: DeviceRow;
 }
 
 /** The newest version of each board, with what the list shows of it. */
@@ -66,6 +67,20 @@ interface SheetRow {
   readonly issued_at: string;
   readonly device: string;
   readonly engine: string;
+}
+
+interface DeviceRow {
+  readonly id: string;
+  readonly name: string;
+  /** The name as names are told apart. */
+  readonly name_key: string;
+  readonly role: string;
+  readonly token_hash: string;
+  readonly paired_at: string;
+  readonly seen_at: string;
+  readonly expires_at: string;
+  readonly revoked_at: string | null;
+  readonly revoked_by: string | null;
 }
 
 interface ChangeRow {

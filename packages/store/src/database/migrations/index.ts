@@ -1,5 +1,6 @@
 import { first } from "./first";
 import type { Migration } from "./Migration";
+import { third } from "./third";
 
 /** Every step, oldest first. */
-export const MIGRATIONS: readonly Migration[] = [first];
+export const MIGRATIONS: readonly Migration[] = [first, third];
