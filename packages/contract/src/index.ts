@@ -1,4 +1,5 @@
 export { buildJsonSchemas, type JsonSchemaFile } from "./buildJsonSchemas";
+export { compareFiles, type FieldDifference, isSame } from "./compareFiles";
 export { DEMO_BOARDS, type DemoBoard } from "./demoBoards";
 export type { BoardFile } from "./file/BoardFile";
 export type { FinFile, FinsFile } from "./file/FinsFile";

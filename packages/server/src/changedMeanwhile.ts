@@ -1,5 +1,5 @@
+import { compareFiles } from "@lapline/contract";
 import type { Shop, StoredBoard, WriteCondition } from "@lapline/store";
-import { compareFiles } from "./compareFiles";
 import { problem } from "./problem";
 
 interface Refused {

@@ -1,3 +1,7 @@
+import type { RecordEntryFile } from "@lapline/contract";
+import { failureOf, type ShopFailure } from "./ShopFailure";
+import { ShopFailureError } from "./ShopFailureError";
+
 /** A board as the server lists it. */
 export interface BoardEntry {
   readonly id: string;
@@ -12,65 +16,100 @@ export interface KeptBoard {
   readonly revision: string | null;
 }
 
+/** A saved version, without its file. */
+export interface SavedVersion {
+  readonly version: number;
+  readonly revision: string;
+  readonly savedAt: string;
+  readonly device: string;
+  readonly engine: string;
+}
+
+/** What is kept in the place of a change that was made on top of an older version. */
+export interface KeptMeanwhile {
+  readonly revision: string;
+  readonly savedAt: string;
+  readonly device: string;
+  readonly file: unknown;
+}
+
 export type SaveResult =
   | { readonly kind: "saved"; readonly revision: string | null }
-  | { readonly kind: "changed-meanwhile" }
-  | { readonly kind: "refused"; readonly why: string }
-  | { readonly kind: "unreachable" };
+  | { readonly kind: "changed-meanwhile"; readonly kept: KeptMeanwhile | null }
+  | ShopFailure;
 
-/** All boards that the server keeps. Throws an Error whose message can be shown. */
+export type EntryResult = { readonly kind: "kept" } | ShopFailure;
+
+/** All boards that the server keeps. Throws ShopFailureError. */
 export async function listBoards(): Promise<readonly BoardEntry[]> {
-  const response = await ask("/api/boards");
-  const answer = (await response.json()) as { boards: BoardEntry[] };
+  const answer = (await (await ask("/api/boards")).json()) as { boards: BoardEntry[] };
   return answer.boards;
 }
 
-/** One board file as it is kept. Throws an Error whose message can be shown. */
+/** One board file as it is kept. Throws ShopFailureError. */
 export async function readBoard(id: string): Promise<KeptBoard> {
-  const response = await ask(`/api/boards/${encodeURIComponent(id)}`);
+  const response = await ask(pathOf(id));
   return { text: await response.text(), revision: revisionOf(response) };
+}
+
+/** Every saved version of a board, newest first. Throws ShopFailureError. */
+export async function listVersions(id: string): Promise<readonly SavedVersion[]> {
+  const answer = (await (await ask(`${pathOf(id)}/versions`)).json()) as { versions: SavedVersion[] };
+  return answer.versions;
+}
+
+/** The file of one saved version. Throws ShopFailureError. */
+export async function readVersion(id: string, version: number): Promise<string> {
+  return (await ask(`${pathOf(id)}/versions/${version}`)).text();
 }
 
 /** Keeps a board file, unless it was changed elsewhere since it was read. */
 export async function saveBoard(id: string, text: string, revision: string | null): Promise<SaveResult> {
-  let response: Response;
-  try {
-    response = await fetch(`/api/boards/${encodeURIComponent(id)}`, {
-      method: "PUT",
-      headers: {
-        "content-type": "application/json",
-        ...(revision === null ? {} : { "if-match": `"${revision}"` }),
-      },
-      body: text,
-    });
-  } catch {
-    return { kind: "unreachable" };
-  }
+  const match: Record<string, string> = revision === null ? {} : { "if-match": `"${revision}"` };
+  const response = await send(pathOf(id), { method: "PUT", headers: { ...JSON_TYPE, ...match }, body: text });
+  if (response === null) return { kind: "away" };
   if (response.ok) return { kind: "saved", revision: revisionOf(response) };
-  if (response.status === 412) return { kind: "changed-meanwhile" };
-  return { kind: "refused", why: await detailOf(response) };
+  const answer = await answerOf(response);
+  if (response.status === 412) {
+    const { kept } = (answer ?? {}) as { kept?: KeptMeanwhile };
+    return { kind: "changed-meanwhile", kept: kept ?? null };
+  }
+  return failureOf(response.status, answer);
 }
 
+/** Hands in one entry of the record under its own id; sent twice it is one entry. */
+export async function sendEntry(id: string, entry: RecordEntryFile): Promise<EntryResult> {
+  const body = JSON.stringify(entry);
+  const response = await send(`${pathOf(id)}/journal`, { method: "POST", headers: JSON_TYPE, body });
+  if (response === null) return { kind: "away" };
+  return response.ok ? { kind: "kept" } : failureOf(response.status, await answerOf(response));
+}
+
+const JSON_TYPE = { "content-type": "application/json" };
+const pathOf = (id: string) => `/api/boards/${encodeURIComponent(id)}`;
+
 async function ask(path: string): Promise<Response> {
-  let response: Response;
-  try {
-    response = await fetch(path, { headers: { accept: "application/json" } });
-  } catch {
-    throw new Error("The shop's computer cannot be reached.");
-  }
-  if (!response.ok) throw new Error(await detailOf(response));
+  const response = await send(path, { headers: { accept: "application/json" } });
+  if (response === null) throw new ShopFailureError({ kind: "away" });
+  if (!response.ok) throw new ShopFailureError(failureOf(response.status, await answerOf(response)));
   return response;
 }
 
-/** Problem details (RFC 9457) carry a sentence for people. */
-async function detailOf(response: Response): Promise<string> {
+/** Null where no answer came. */
+async function send(path: string, init: RequestInit): Promise<Response | null> {
   try {
-    const answer = (await response.json()) as { detail?: unknown };
-    if (typeof answer.detail === "string") return answer.detail;
+    return await fetch(path, init);
   } catch {
-    return `The shop's computer answered ${response.status}.`;
+    return null;
   }
-  return `The shop's computer answered ${response.status}.`;
+}
+
+async function answerOf(response: Response): Promise<unknown> {
+  try {
+    return await response.json();
+  } catch {
+    return null;
+  }
 }
 
 function revisionOf(response: Response): string | null {

@@ -1,41 +1,35 @@
-import { formatBoardFile } from "@lapline/contract";
 import type { Finding } from "@lapline/engine";
 import { useEffect } from "react";
 import { CutPart } from "../cut/CutPart";
 import { FinsPart } from "../fins/FinsPart";
 import { MixPart } from "../mix/MixPart";
 import { SandPart } from "../sand/SandPart";
-import { useSettings } from "../settings/Settings";
+import { SealPart } from "../seal/SealPart";
+import type { BoardSession, OpenBoard } from "../session/SessionView";
 import { SettingsBar } from "../settings/SettingsBar";
 import { useTell } from "../settings/useTell";
 import { PageLink } from "../shared/PageLink";
+import { WaterPart } from "../water/WaterPart";
 import { AssumedPart } from "./AssumedPart";
+import { BarredLine } from "./BarredLine";
 import { BuildLine } from "./BuildLine";
 import { FindingTape } from "./FindingTape";
-import { fieldName } from "./fieldName";
 import { GlassPart } from "./GlassPart";
 import { MeasurePart } from "./MeasurePart";
-import type { GoodBoard } from "./planOf";
 import { SavingWords } from "./SavingWords";
-import { useDraft } from "./useDraft";
-import { useSaving } from "./useSaving";
-import { WaterPart } from "./WaterPart";
 
 interface BoardSheetProps {
   readonly id: string;
-  readonly opened: GoodBoard;
-  readonly revision: string | null;
+  readonly session: BoardSession;
+  readonly board: OpenBoard;
 }
 
 /** One board from the tape to the water: what is typed on the left of a number changes everything after it at once. */
-export function BoardSheet({ id, opened, revision }: BoardSheetProps) {
+export function BoardSheet({ session, board }: BoardSheetProps) {
   const t = useTell();
-  const { reader } = useSettings();
-  const [draft, edit] = useDraft(opened);
+  const { draft, saving } = board;
+  const { edit } = session;
   const { plan } = draft.good;
-  const text = draft.problems.length === 0 ? formatBoardFile(draft.file) : null;
-  const unread = draft.problems.map(({ path }) => fieldName(draft.file, path, reader));
-  const saving = useSaving({ id, text, unread, opened: { text: formatBoardFile(opened.file), revision } });
   const blockers = plan.findings.filter((finding) => finding.severity === "blocker");
   useEffect(() => {
     document.title = `${plan.name} · Lapline`;
@@ -53,7 +47,8 @@ export function BoardSheet({ id, opened, revision }: BoardSheetProps) {
         <BuildLine plan={plan} />
         <main>
           <h1>{draft.file.name}</h1>
-          <SavingWords state={saving} />
+          <SavingWords state={saving} file={draft.file} />
+          <BarredLine plan={plan} />
           {blockers.length > 0 && <Blockers blockers={blockers} />}
           <MeasurePart draft={draft} edit={edit} />
           <FinsPart
@@ -67,7 +62,8 @@ export function BoardSheet({ id, opened, revision }: BoardSheetProps) {
           <CutPart plan={plan} />
           <MixPart plan={plan} />
           <SandPart file={draft.file} plan={plan} edit={edit} />
-          <WaterPart plan={plan} />
+          <SealPart plan={plan} />
+          <WaterPart file={draft.file} plan={plan} edit={edit} />
           <AssumedPart plan={plan} />
         </main>
       </div>

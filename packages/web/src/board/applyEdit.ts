@@ -23,10 +23,14 @@ export interface Edit {
  * all the rest that was typed counts; where even that makes no plan, the last one stays.
  */
 export function applyEdit(draft: Draft, { path, value }: Edit): Draft {
-  const file = withField(draft.file, path, value);
+  return understand(withField(draft.file, path, value), draft.good);
+}
+
+/** A board file as it was typed or merged, with what is understood of it; `good` is what was understood last. */
+export function understand(file: BoardFile, good: GoodBoard): Draft {
   const read = planOf(JSON.stringify(file));
   if (read.ok) return { file, problems: [], good: { board: read.board, file: read.file, plan: read.plan } };
-  return { file, problems: read.problems, good: planWithout(file, read.problems, draft.good) };
+  return { file, problems: read.problems, good: planWithout(file, read.problems, good) };
 }
 
 /** What is taken out may leave something that cannot be without it, which is then taken out in turn. */

@@ -30,7 +30,27 @@ export const WEB: Readonly<Record<string, string>> = {
   "From the side.": "Von der Seite.",
   "Saved.": "Gespeichert.",
   "Not saved yet.": "Noch nicht gespeichert.",
-  "Not saved: {1}.": "Nicht gespeichert: {1}.",
+  "Not saved: {1}": "Nicht gespeichert: {1}",
+  "Not saved: not understood yet: {1}.": "Nicht gespeichert: noch nicht verstanden: {1}.",
+  "Not saved: this device may not change that. {1}":
+    "Nicht gespeichert: dieses Gerät darf das nicht ändern. {1}",
+  "Kept on this device: it is not paired with the shop's computer.":
+    "Auf diesem Gerät aufgehoben: Es ist nicht mit dem Rechner der Werkstatt gekoppelt.",
+  "Pair this device": "Dieses Gerät koppeln",
+  "Kept on this device, not yet on the shop's computer.":
+    "Auf diesem Gerät aufgehoben, noch nicht auf dem Rechner der Werkstatt.",
+  "Kept on this device, 1 entry waits for the shop's computer.":
+    "Auf diesem Gerät aufgehoben, 1 Eintrag wartet auf den Rechner der Werkstatt.",
+  "Kept on this device, {1} entries wait for the shop's computer.":
+    "Auf diesem Gerät aufgehoben, {1} Einträge warten auf den Rechner der Werkstatt.",
+  "The shop's computer cannot be reached; it goes out by itself once it can.":
+    "Der Rechner der Werkstatt ist nicht erreichbar; sobald er es ist, geht es von selbst hinaus.",
+  "The disk of the shop's computer is full: make room there, then it goes out by itself.":
+    "Die Platte des Rechners der Werkstatt ist voll: dort Platz schaffen, dann geht es von selbst hinaus.",
+  "The disk of the shop's computer can only be read just now; it goes out by itself once it can be written.":
+    "Die Platte des Rechners der Werkstatt lässt sich gerade nur lesen; sobald sie sich beschreiben lässt, geht es von selbst hinaus.",
+  "The shop's database cannot be reached just now; it goes out by itself once it can.":
+    "Die Datenbank der Werkstatt ist gerade nicht erreichbar; sobald sie es ist, geht es von selbst hinaus.",
   "length taken by": "Länge gemessen",
   "stations taken by": "Stationen gemessen",
   "tail depth": "Tiefe des Tails",

@@ -63,8 +63,8 @@ function idOf(element: Json): string | null {
   return typeof id === "string" ? id : null;
 }
 
-/** The order of an object's fields says nothing. */
-function isSame(one: Json, other: Json): boolean {
+/** Whether two values of a file say the same: the order of an object's fields says nothing. */
+export function isSame(one: Json, other: Json): boolean {
   if (one === other) return true;
   const [a, b] = [partsOf(one), partsOf(other)];
   if (a === null || b === null || a.size !== b.size || isListed(one) !== isListed(other)) return false;

@@ -1,0 +1,215 @@
+import { formatProblems, type RecordEntryFile } from "@lapline/contract";
+import type { ShopFailure } from "../api/ShopFailure";
+import { ShopFailureError } from "../api/ShopFailureError";
+import { type GoodBoard, planOf } from "../board/planOf";
+import { formatFieldPath, withField } from "../board/withField";
+import { type BoardState, firstState, isUnsent, viewOf, withFile, withHeld } from "./BoardState";
+import { decide, type HeldBoard } from "./HeldBoard";
+import { addStep, endStep } from "./history";
+import type { SessionParts } from "./SessionParts";
+import type { BoardSession, ChangedBy, NewEntry, SessionView } from "./SessionView";
+import { refreshBoard, sendBoard } from "./sendBoard";
+import { redoStep, undoStep } from "./undoStep";
+
+/** Long enough that a reading is typed to its end, short enough that nobody closes the page before. */
+const AFTER_TYPING_MS = 700;
+/** Several changes heard of at once are read once. */
+const AFTER_NEWS_MS = 60;
+const AGAIN_MS = 5000;
+
+const OPENING: SessionView = { kind: "opening" };
+
+/** Opens a board: from this device where it was open before, and from the shop's computer. */
+export function openSession(id: string, parts: SessionParts): BoardSession {
+  const { shop, device, outbox } = parts;
+  let state: BoardState | null = null;
+  let view: SessionView = OPENING;
+  const heard = new Set<() => void>();
+  const show = (next: SessionView) => {
+    view = next;
+    for (const each of heard) each();
+  };
+  const keep = keeperOf(parts);
+  const set = (next: BoardState) => {
+    const isHeldAnew = next.held !== state?.held || next.entries !== state.entries;
+    state = next;
+    show(viewOf(next));
+    if (isHeldAnew) keep({ id, held: next.held, isUnsent: isUnsent(next) });
+  };
+  const change = (work: (state: BoardState) => BoardState) => {
+    if (state === null) return;
+    set(work(state));
+    soon(AFTER_TYPING_MS);
+  };
+  const live = { get: () => state as BoardState, set };
+
+  const timer = parts.timer();
+  let isRunning = false;
+  let isAskedAgain = false;
+  /** What was heard of changes elsewhere and not read yet; null where nothing was. */
+  let news: { readonly by: ChangedBy | null } | null = { by: null };
+  const soon = (ms: number) => timer.set(ms, () => void run());
+
+  async function run(): Promise<void> {
+    if (isRunning) {
+      isAskedAgain = true;
+      return;
+    }
+    isRunning = true;
+    const failure = state === null ? await open() : await round();
+    isRunning = false;
+    if (state !== null && state.failure !== failure) set({ ...state, failure });
+    if (failure !== null && isPassing(failure)) soon(AGAIN_MS);
+    else if (isAskedAgain) soon(0);
+    isAskedAgain = false;
+  }
+
+  async function round(): Promise<ShopFailure | null> {
+    // Entries that are sent make a version of the board.
+    if (live.get().entries > 0) news ??= { by: null };
+    const unsent = await outbox.flush();
+    if (unsent !== null) return unsent;
+    const asked = news;
+    news = null;
+    try {
+      if (asked !== null) await refreshBoard(id, live, shop, asked.by);
+    } catch (error) {
+      news = { by: null };
+      return failureIn(error);
+    }
+    return sendBoard(id, live, shop);
+  }
+
+  async function open(): Promise<ShopFailure | null> {
+    const kept = await device.readBoard(id);
+    const good = kept === undefined ? null : planOf(JSON.stringify(kept.held.kept));
+    if (kept !== undefined && good?.ok === true) return start(kept.held, good);
+    try {
+      const { text, revision } = await shop.readBoard(id);
+      const read = planOf(text);
+      if (!read.ok) {
+        show({ kind: "failed", why: formatProblems(read.problems), isUnpaired: false });
+        return null;
+      }
+      news = null;
+      const { file } = read;
+      const held = { base: file, mine: file, kept: file, revision, by: null, typedAt: {}, sent: null };
+      return start(held, read);
+    } catch (error) {
+      const failure = failureIn(error);
+      const why = error instanceof Error ? error.message : String(error);
+      show({ kind: "failed", why, isUnpaired: failure.kind === "unpaired" });
+      return failure;
+    }
+  }
+
+  async function start(held: HeldBoard, good: GoodBoard): Promise<null> {
+    set({ ...firstState(held, good), entries: await outbox.count(id) });
+    isAskedAgain = true;
+    return null;
+  }
+
+  outbox.subscribe(async () => {
+    const entries = await outbox.count(id);
+    if (state !== null && state.entries !== entries) set({ ...state, entries });
+  });
+
+  function addEntry(entry: NewEntry): string {
+    const whole = { ...entry, id: parts.newId() } as RecordEntryFile;
+    if (state === null) return whole.id;
+    const { file } = state.draft;
+    const after = { ...file, record: [...(file.record ?? []), whole] };
+    const step = { before: file, after, typing: null, wrote: true };
+    set({ ...withFile(state, after, addStep(state.history, step)), entries: state.entries + 1 });
+    const sendNow = () => soon(0);
+    // Where this device cannot keep it the record goes out with the board.
+    outbox.add(id, whole).then(sendNow, sendNow);
+    return whole.id;
+  }
+
+  void run();
+  return {
+    view: () => view,
+    subscribe(call) {
+      heard.add(call);
+      return () => void heard.delete(call);
+    },
+    edit(path, value) {
+      if (formatFieldPath(path) === "record" && Array.isArray(value)) {
+        const known = new Set(state?.draft.file.record?.map((entry) => entry.id));
+        for (const entry of value as RecordEntryFile[]) if (!known.has(entry.id)) addEntry(entry);
+        return;
+      }
+      change((before) => {
+        const { file } = before.draft;
+        const after = withField(file, path, value);
+        const at = formatFieldPath(path);
+        const step = { before: file, after, typing: parts.isTyping() ? at : null, wrote: false };
+        const { [at]: _, ...others } = before.held.typedAt;
+        const typedAt = { ...others, [at]: parts.now().toISOString() };
+        const next = withFile(before, after, addStep(before.history, step));
+        return { ...next, held: { ...next.held, typedAt } };
+      });
+    },
+    addEntry,
+    undo: () => change((before) => stepped(before, undoStep(before.draft.file, before.history))),
+    redo: () => change((before) => stepped(before, redoStep(before.draft.file, before.history))),
+    endStep() {
+      if (state !== null) state = { ...state, history: endStep(state.history) };
+    },
+    choose: (path, side) =>
+      change((before) => {
+        const held = decide(before.held, path, side);
+        const step = { before: before.held.mine, after: held.mine, typing: null, wrote: false };
+        const after = withHeld(before, held);
+        return side === "mine" ? after : { ...after, history: addStep(after.history, step) };
+      }),
+    takeBack: (file) =>
+      change((before) => {
+        const known = new Set(file.record?.map((entry) => entry.id));
+        const since = (before.draft.file.record ?? []).filter((entry) => !known.has(entry.id));
+        const after = { ...file, record: [...(file.record ?? []), ...since] };
+        const step = { before: before.draft.file, after, typing: null, wrote: false };
+        return withFile(before, after, addStep(before.history, step));
+      }),
+    send: () => soon(0),
+    hear(by) {
+      news = { by };
+      soon(AFTER_NEWS_MS);
+    },
+  };
+}
+
+function stepped(before: BoardState, undone: ReturnType<typeof undoStep>): BoardState {
+  if (undone === null) return before;
+  return { ...withFile(before, undone.file, undone.history), notice: undone.notice };
+}
+
+/** It is worth trying again by itself. */
+function isPassing({ kind }: ShopFailure): boolean {
+  return kind === "away" || kind === "full" || kind === "read-only" || kind === "database";
+}
+
+function failureIn(error: unknown): ShopFailure {
+  return error instanceof ShopFailureError ? error.failure : { kind: "away" };
+}
+
+/** Keeps the newest state on this device, one writing at a time; what could not be kept is on the page all the same. */
+function keeperOf({ device }: SessionParts) {
+  type OnDevice = Parameters<typeof device.keepBoard>[0];
+  let next: OnDevice | null = null;
+  let isWriting = false;
+  const write = async () => {
+    isWriting = true;
+    while (next !== null) {
+      const now = next;
+      next = null;
+      await device.keepBoard(now).catch(() => undefined);
+    }
+    isWriting = false;
+  };
+  return (board: OnDevice) => {
+    next = board;
+    if (!isWriting) void write();
+  };
+}

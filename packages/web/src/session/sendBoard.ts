@@ -1,0 +1,72 @@
+import { formatBoardFile, isSame, readBoardFile } from "@lapline/contract";
+import type { SaveResult } from "../api/boardClient";
+import type { ShopFailure } from "../api/ShopFailure";
+import { type BoardState, withHeld } from "./BoardState";
+import { afterSaved, fileToSend, type KeptNow, takeIn, withSent } from "./HeldBoard";
+import type { ChangedBy } from "./SessionView";
+import type { ShopCalls } from "./ShopCalls";
+
+/** The state of the session as it is now: it may change while an answer is awaited. */
+export interface LiveState {
+  get(): BoardState;
+  set(state: BoardState): void;
+}
+
+/** Somebody who saves all the time is let go first; after that it is tried again later. */
+const MOST_ROUNDS = 8;
+
+/** Sends what is typed, taking in first what somebody else saved meanwhile; null once nothing is left to send. */
+export async function sendBoard(id: string, live: LiveState, shop: ShopCalls): Promise<ShopFailure | null> {
+  for (let round = 0; round < MOST_ROUNDS; round += 1) {
+    const { held, draft } = live.get();
+    if (draft.problems.length > 0 || isSame(fileToSend(held), held.kept)) return null;
+    const asked = withSent(held);
+    live.set({ ...live.get(), held: asked });
+    const text = formatBoardFile(asked.sent?.file ?? held.mine);
+    const failure = answered(live, await shop.saveBoard(id, text, held.revision));
+    if (failure !== null) return failure;
+  }
+  return { kind: "away" };
+}
+
+function answered(live: LiveState, result: SaveResult): ShopFailure | null {
+  const state = live.get();
+  if (result.kind === "saved") {
+    live.set(withHeld(state, afterSaved(state.held, result.revision)));
+    return null;
+  }
+  if (result.kind !== "changed-meanwhile") return result;
+  const { kept } = result;
+  const read = kept === null ? null : readBoardFile(JSON.stringify(kept.file));
+  if (kept === null || read?.ok !== true)
+    return { kind: "refused", why: "What is kept there cannot be read as a board." };
+  const by = { device: kept.device, at: kept.savedAt };
+  takeKept(live, { file: read.file, revision: kept.revision, by });
+  return null;
+}
+
+/** Reads the board anew, and takes in what changed. Throws ShopFailureError. */
+export async function refreshBoard(
+  id: string,
+  live: LiveState,
+  shop: ShopCalls,
+  by: ChangedBy | null,
+): Promise<void> {
+  const { text, revision } = await shop.readBoard(id);
+  if (revision === live.get().held.revision) return;
+  const read = readBoardFile(text);
+  if (!read.ok) return;
+  takeKept(live, { file: read.file, revision, by: by ?? (await whoSaved(id, revision, shop)) });
+}
+
+function takeKept(live: LiveState, now: KeptNow): void {
+  const before = live.get();
+  const held = takeIn(before.held, now);
+  const isOwn = before.held.sent !== null && isSame(before.held.sent.file, now.file);
+  live.set({ ...withHeld(before, held), ...(isOwn ? {} : { changedBy: now.by }) });
+}
+
+async function whoSaved(id: string, revision: string | null, shop: ShopCalls): Promise<ChangedBy | null> {
+  const version = (await shop.listVersions(id)).find((each) => each.revision === revision);
+  return version === undefined ? null : { device: version.device, at: version.savedAt };
+}
