@@ -22,7 +22,7 @@ describe("lapline cut", () => {
     expect(first.out).toMatch(/^e-136: buy \d+ mm of a roll 686 mm wide/);
     expect(first.out).toMatch(/^e-203: buy \d+ mm of a roll 762 mm wide/m);
     // Three bottoms, six decks, three patches.
-    expect(first.out.match(/(?:bottom|deck|patch)-\d/g)).toHaveLength(12);
+    expect(first.out.match(/(?:bottom|deck|patch) \d/g)).toHaveLength(12);
     expect(Math.max(...first.out.split("\n").map((line) => line.length))).toBeLessThanOrEqual(80);
     expect(await runLapline(["cut", ...files, "--units", "mm"], folder)).toEqual(first);
   });
@@ -33,7 +33,7 @@ describe("lapline cut", () => {
     expect({ code: svg.code, err: svg.err }).toEqual({ code: 0, err: "" });
     const picture = await readFile(join(folder, "lay.svg"), "utf8");
     expect(picture).toMatch(/^<svg/);
-    for (const id of ["bottom-1", "deck-1", "deck-2", "patch-1"]) expect(picture).toContain(`>${id}<`);
+    for (const name of ["bottom 1", "deck 1", "deck 2", "patch 1"]) expect(picture).toContain(`>${name}<`);
     const pdf = await runLapline(["cut", file, "-o", "lay.pdf"], folder);
     expect({ code: pdf.code, err: pdf.err }).toEqual({ code: 0, err: "" });
     expect((await readFile(join(folder, "lay.pdf"))).subarray(0, 5).toString()).toBe("%PDF-");

@@ -29,6 +29,12 @@ describe.each(DEMO_BOARDS)("the cloth patterns of $id", ({ text }) => {
       expect(piece.lengthM).toBeCloseTo(lengthM + 0.06, 12);
       expect(piece.widthM).toBe(widthM);
       expect(notches.length).toBeGreaterThan(1);
+      // Common practice, no source: two cuts so near that no flap stands between them are one cut.
+      notches.slice(1).forEach((next, i) => {
+        const one = notches[i]!;
+        const apartM = Math.hypot(next.toAlongM - one.toAlongM, next.toAcrossM - one.toAcrossM);
+        expect(apartM - (one.openM + next.openM) / 2).toBeGreaterThan(0.0149);
+      });
       for (const { alongM, acrossM, toAlongM, toAcrossM } of notches) {
         expect(Math.hypot(toAlongM - alongM, toAcrossM - acrossM)).toBeCloseTo(lapM - 0.01, 9);
       }

@@ -5,6 +5,7 @@ export { buildShopCalendar, type ShopBoard, type ShopCalendar } from "./calendar
 export { GRITS } from "./constants/abrasives";
 export { CAUTIONS } from "./constants/cautions";
 export { MOST_CANT } from "./constants/finLimits";
+export { FOAM_EXAMPLES } from "./constants/foams";
 export { HOUSE_SETS, type HouseSet } from "./constants/houseSets";
 export { SHEARS_GAP_M } from "./constants/rollCutting";
 export { TAPE_OVER_STRAIGHT } from "./constants/surveyDefaults";
@@ -56,6 +57,8 @@ export { DIMENSION_WORDS } from "./foundation/readableUnits";
 export type { Assumption, Finding, Severity } from "./foundation/stage";
 export { standingEntries } from "./foundation/standingEntries";
 export type { BlankInput, FaceLayersInput, GlassInput, PatchInput } from "./layup/GlassInput";
+export { namePiece } from "./layup/namePiece";
+export { type KnownMaterials, listMaterials } from "./materials/listMaterials";
 export type { MaterialsInput } from "./materials/MaterialsInput";
 export type { ShopInput } from "./mix/ShopInput";
 export type { Plan } from "./Plan";

@@ -51,6 +51,7 @@ export {
   scheduleLayers,
   scheduleName,
 } from "./words/layupWords";
+export { pieceName } from "./words/pieceName";
 export { readNoLoadS } from "./words/readNoLoadS";
 export { repairSentences, repairTitle } from "./words/repairWords";
 export { riskWord, sandRows, sandRules, worstSentence, zoneName } from "./words/sandWords";

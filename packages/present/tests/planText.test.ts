@@ -1,9 +1,11 @@
 import {
   angle,
   type Finding,
+  formatPhrase,
   formatQuantity,
   length,
   mass,
+  namePiece,
   type Plan,
   type Quantity,
   say,
@@ -84,7 +86,8 @@ describe.each(CASES)("$id in $units", ({ plan, units }) => {
       ]);
       expect(rowOf(mark.id, 1)).toContain(show(angle(mark.toeRad)));
     }
-    for (const piece of layup.pieces) expect(rowOf(piece.id)).toContain(show(mass(piece.clothMassKg)));
+    for (const piece of layup.pieces)
+      expect(rowOf(formatPhrase(namePiece(piece.id)))).toContain(show(mass(piece.clothMassKg)));
     for (const coat of layup.coats) expect(rowOf(coat.id)).toContain(show(mass(coat.resinMassKg)));
     for (const coat of mix.coats) {
       const [cup] = coat.cups;

@@ -15,6 +15,7 @@ const piece = z.object({
   widthM: number,
   areaM2: number,
   lapAreaM2: number,
+  seamAreaM2: number,
   clothMassKg: number,
   resinMassKg: number,
   extent: z.object({ fromTailTapeM: number, toTapeM: number, angleRad: number }).nullable(),
@@ -30,6 +31,7 @@ const notch = z.object({
   toAlongM: number,
   toAcrossM: number,
   openM: number,
+  takesTip: z.boolean(),
 });
 
 const pattern = z.object({
@@ -65,7 +67,7 @@ const term = z.object({
 
 const coat = z.object({
   id: z.string(),
-  kind: z.enum(["seal", "laminate", "fill", "gloss", "box", "repair"]),
+  kind: z.enum(["seal", "laminate", "fill", "gloss", "box", "repair", "repair-fill"]),
   face: face.nullable(),
   resin: z.string(),
   resinMassKg: number,

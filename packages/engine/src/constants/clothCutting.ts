@@ -20,6 +20,9 @@ export const WIDEST_NOTCH_M: Sourced = { value: 0.04, low: 0.025, high: 0.06, so
 /** At a corner one notch takes out a turn of up to this much, a right angle and a little. */
 export const CORNER_TURN_RAD: Sourced = { value: 1.75, source: "common-practice" };
 
+/** Less cloth than this between two notches, at the edge, neither lies down nor holds. */
+export const LEAST_FLAP_M: Sourced = { value: 0.015, low: 0.01, high: 0.025, source: "common-practice" };
+
 /** A notch ends this far short of the rail's widest line, so that the rail's edge keeps its cloth. */
 export const NOTCH_SHORT_M: Sourced = { value: 0.01, low: 0.005, high: 0.015, source: "common-practice" };
 

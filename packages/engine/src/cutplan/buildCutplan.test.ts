@@ -51,6 +51,7 @@ function layupOf(given: readonly Given[], hangsM = 0): LayupPlan {
       widthM,
       areaM2,
       lapAreaM2: 0,
+      seamAreaM2: 0,
       clothMassKg: 0,
       resinMassKg: 0,
       extent,
@@ -132,7 +133,7 @@ describe("buildCutplan", () => {
     expect(stage.findings.map(({ severity, text }) => [severity, text])).toEqual([
       [
         "warning",
-        "deck-1 is 720 mm wide and the roll of e-136 686 mm: lay it in two strips that overlap by 25 mm on the stringer, or take a roll at least 720 mm wide",
+        "deck 1 is 720 mm wide and the roll of e-136 686 mm: lay it in two strips that overlap by 25 mm on the stringer, or take a roll at least 720 mm wide",
       ],
     ]);
   });
@@ -144,7 +145,7 @@ describe("buildCutplan", () => {
       [
         "blocker",
         "shop.rolls[e-136].width",
-        "deck-1 does not fit the roll of e-136, which is 300 mm wide: it needs a roll at least 720 mm wide",
+        "deck 1 does not fit the roll of e-136, which is 300 mm wide: it needs a roll at least 720 mm wide",
       ],
     ]);
   });
@@ -162,6 +163,14 @@ describe("buildCutplan", () => {
     const stage = buildCutplan({}, layupOf([{ id: "deck-1", lengthM: 1.9, widthM: 0.6 }]));
     expect(stage.value?.rolls[0]?.widthM).toBe(0.762);
     expect(stage.assumptions.map(({ path }) => path)).toContain("shop.rolls[e-136].width");
+  });
+
+  it("takes the width that the builder's own cloth has, and assumes nothing", () => {
+    const cloths = { mine: { fibre: "e-glass", arealMassKgM2: 0.15, rollWidthM: 0.9 } } as const;
+    const layup = layupOf([{ id: "deck-1", lengthM: 2, widthM: 0.6, cloth: "mine" }]);
+    const stage = buildCutplan({ materials: { cloths } }, layup);
+    expect(stage.value?.rolls[0]?.widthM).toBe(0.9);
+    expect(stage.assumptions.map(({ path }) => path)).toEqual(["cutplan.rolls"]);
   });
 
   it("prices the length to buy by the metre, and keeps each cloth on a roll of its own", () => {

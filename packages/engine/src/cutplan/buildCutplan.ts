@@ -7,7 +7,7 @@ import { listCloths } from "../materials/listCloths";
 import { assume } from "../sources/assume";
 import { buildRoll } from "./buildRoll";
 import type { CutPlan, RollPlan } from "./CutPlan";
-import type { RollsBoard } from "./RollsInput";
+import type { RollsBoard } from "./RollsBoard";
 
 /**
  * What to buy of each cloth and how to cut it: pieces by length and offcut, seams where a roll is too narrow. The search for the
@@ -42,7 +42,7 @@ function noCloth(): Finding {
 function assumeWidths(cloths: readonly string[], { shop, materials }: RollsBoard): Assumption[] {
   const known = listCloths(materials);
   return cloths
-    .filter((id) => shop?.rolls?.[id]?.widthM === undefined)
+    .filter((id) => shop?.rolls?.[id]?.widthM === undefined && known[id]!.rollWidthM.source !== "own-sheet")
     .map((id) =>
       assume(
         `shop.rolls[${id}].width`,
@@ -62,7 +62,7 @@ function listLimits(rolls: readonly RollPlan[]): Assumption[] {
   );
   const seam = assume(
     "cutplan.rolls",
-    say`seams on the stringer with ${length(SEAM_OVERLAP_M.value)} of overlap; the overlap is not in the cloth's mass`,
+    say`seams on the stringer with ${length(SEAM_OVERLAP_M.value)} of overlap, counted as cloth and resin; skin and film there are not shown thicker`,
     "the stringer is a straight line to lay the edge by, and both halves stay alike",
     "common-practice",
   );

@@ -1,17 +1,15 @@
 import { OVERHANG_M } from "../constants/clothCutting";
 import type { Cloth } from "../constants/cloths";
-import { SEAM_OVERLAP_M } from "../constants/rollCutting";
+import { SEAM_OVERLAP_M, WIDER_SLACK_M } from "../constants/rollCutting";
 import { say } from "../foundation/phrase";
 import { length } from "../foundation/quantity";
 import { type Finding, finding, type Stage } from "../foundation/stage";
 import type { LayupPlan, PatternPlan, PiecePlan } from "../layup/LayupPlan";
+import { namePiece } from "../layup/namePiece";
+import type { RollsInput } from "../materials/RollsInput";
 import type { PiecePart, RollPlan, SeamPlan } from "./CutPlan";
 import { layOnRoll, type PieceToLay, type WayToLie } from "./layOnRoll";
 import { cutPart, turnOutline } from "./outlineOnRoll";
-import type { RollsInput } from "./RollsInput";
-
-/** What is wider than the roll by less than this is a matter of the tape. */
-const SLACK_M = 1e-6;
 
 /** Everything that is cut from the roll of one cloth; null with a blocker for each piece that cannot be. */
 export function buildRoll(
@@ -28,7 +26,10 @@ export function buildRoll(
     fitted.flatMap(({ strips }) => strips),
     widthM,
   );
-  const areaM2 = pieces.reduce((sumM2, piece) => sumM2 + patternOf(piece, layup).areaM2, 0);
+  const areaM2 = pieces.reduce(
+    (sumM2, piece) => sumM2 + patternOf(piece, layup).areaM2 + piece.seamAreaM2,
+    0,
+  );
   const price = roll?.price ?? null;
   const value: RollPlan = {
     id: cloth,
@@ -56,7 +57,7 @@ interface FittedPiece {
 function fitPiece(piece: PiecePlan, layup: LayupPlan, rollWidthM: number): FittedPiece {
   const pattern = patternOf(piece, layup);
   const fits = (strip: PieceToLay) =>
-    strip.ways.some(({ outline }) => outline.widthM <= rollWidthM + SLACK_M);
+    strip.ways.some(({ outline }) => outline.widthM <= rollWidthM + WIDER_SLACK_M.value);
   const whole = makeStrip(piece, pattern, "whole");
   if (fits(whole)) return { strips: [whole], seam: null, finding: null };
   const neededM = Math.min(...whole.ways.map(({ outline }) => outline.widthM));
@@ -68,14 +69,14 @@ function fitPiece(piece: PiecePlan, layup: LayupPlan, rollWidthM: number): Fitte
       overlapM: SEAM_OVERLAP_M.value,
       rollWidthM: neededM,
     };
-    const says = say`${piece.id} is ${length(neededM)} wide and the roll of ${piece.cloth} ${length(rollWidthM)}: lay it in two strips that overlap by ${length(seam.overlapM)} on the stringer, or take a roll at least ${length(neededM)} wide`;
+    const says = say`${namePiece(piece.id)} is ${length(neededM)} wide and the roll of ${piece.cloth} ${length(rollWidthM)}: lay it in two strips that overlap by ${length(seam.overlapM)} on the stringer, or take a roll at least ${length(neededM)} wide`;
     return {
       strips: halves,
       seam,
       finding: finding("warning", "cutplan.seam", `cutplan.rolls[${piece.cloth}].seams[${piece.id}]`, says),
     };
   }
-  const says = say`${piece.id} does not fit the roll of ${piece.cloth}, which is ${length(rollWidthM)} wide: it needs a roll at least ${length(neededM)} wide`;
+  const says = say`${namePiece(piece.id)} does not fit the roll of ${piece.cloth}, which is ${length(rollWidthM)} wide: it needs a roll at least ${length(neededM)} wide`;
   return {
     strips: [],
     seam: null,

@@ -3,8 +3,8 @@ import { SEAM_OVERLAP_M, SHEARS_GAP_M } from "../constants/rollCutting";
 import { angle, area, count, length } from "../foundation/quantity";
 import type { Working, WorkingInput, WorkingTable } from "../foundation/stage";
 import type { LayupPlan } from "../layup/LayupPlan";
+import type { RollsInput } from "../materials/RollsInput";
 import type { CutPlan, PlacedPiece, RollPlan } from "./CutPlan";
-import type { RollsInput } from "./RollsInput";
 
 /** What `why` hands the cut plan's working. */
 export interface CutplanContext {

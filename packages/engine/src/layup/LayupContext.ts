@@ -1,5 +1,6 @@
 import type { Working, WorkingInput } from "../foundation/stage";
 import type { MaterialsInput } from "../materials/MaterialsInput";
+import type { RollsInput } from "../materials/RollsInput";
 import type { ShapePlan } from "../shape/ShapePlan";
 import type { FittingsInput } from "./FittingsInput";
 import type { BlankInput, GlassInput } from "./GlassInput";
@@ -13,6 +14,7 @@ export interface LayupContext {
     readonly blank?: BlankInput;
     readonly fins?: FittingsInput;
     readonly materials?: MaterialsInput;
+    readonly shop?: { readonly rolls?: RollsInput };
   };
 }
 

@@ -1,4 +1,5 @@
 import type { MaterialsInput } from "../materials/MaterialsInput";
+import type { RollsInput } from "../materials/RollsInput";
 import type { FittingsInput } from "./FittingsInput";
 import type { BlankInput, GlassInput } from "./GlassInput";
 
@@ -8,6 +9,8 @@ export interface LayupInput {
   readonly blank?: BlankInput | undefined;
   readonly fins?: FittingsInput | undefined;
   readonly materials?: MaterialsInput | undefined;
+  /** A piece wider than its roll takes a seam. */
+  readonly shop?: { readonly rolls?: RollsInput | undefined } | undefined;
 }
 
 /** The same where something is said of the glass. */

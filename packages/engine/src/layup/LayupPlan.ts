@@ -1,5 +1,5 @@
 export type Face = "deck" | "bottom";
-export type CoatKind = "seal" | "laminate" | "fill" | "gloss" | "box" | "repair";
+export type CoatKind = "seal" | "laminate" | "fill" | "gloss" | "box" | "repair" | "repair-fill";
 
 export type Cutting = "rolled" | "pattern";
 
@@ -53,6 +53,8 @@ export interface PiecePlan {
   readonly areaM2: number;
   /** The part of the area that lies beyond the rail's widest line. */
   readonly lapAreaM2: number;
+  /** The part of it that lies double along the stringer, where the roll is too narrow for it; nought in one piece. */
+  readonly seamAreaM2: number;
   readonly clothMassKg: number;
   /** What this piece holds once cured; what foam, cup and squeegee take stands with the coat. */
   readonly resinMassKg: number;
@@ -104,6 +106,8 @@ export interface NotchPlan {
   readonly toAcrossM: number;
   /** Width of a wedge at its mouth; nought for a slit. */
   readonly openM: number;
+  /** Whether it takes a whole corner or tip out, where several would leave no flap between them. */
+  readonly takesTip: boolean;
 }
 
 export interface CoatPlan {

@@ -16,6 +16,8 @@ export interface Schedule {
   readonly faces: FaceSchedules;
   readonly patches: readonly Patch[];
   readonly finish: Finish;
+  /** Of the roll that a cloth is cut from: the shop's, or as its record says. */
+  rollWidthM(cloth: Cloth): number;
 }
 
 export type ResinUse = "laminate" | "fill" | "gloss" | "box";

@@ -71,6 +71,27 @@ describe("what must be there", () => {
   });
 });
 
+describe("a roll narrower than a layer", () => {
+  it("counts what lies double at the seam as cloth and as resin, and only there", () => {
+    // 0.18 m half-widths and two laps on rolls of 0.3 m: every full layer lies in two strips.
+    const narrow = { rolls: { "e-136": { widthM: 0.3 } } };
+    const seamed = buildLayup({ glass: POLYESTER, blank: PU, shop: narrow }, shape).value!;
+    const whole = build(POLYESTER);
+    seamed.pieces.forEach((piece, i) => {
+      const pattern = seamed.patterns.find(({ id }) => id === piece.pattern)!;
+      // By hand: 25 mm of overlap all along the piece, at 4 oz/yd², 135.623 g/m².
+      const seamM2 = 0.025 * pattern.lengthM;
+      expect(piece.seamAreaM2).toBeCloseTo(seamM2, 12);
+      expect(piece.areaM2 - whole.pieces[i]!.areaM2).toBeCloseTo(seamM2, 12);
+      expect(piece.clothMassKg - whole.pieces[i]!.clothMassKg).toBeCloseTo(0.135623 * seamM2, 8);
+      expect(whole.pieces[i]!.seamAreaM2).toBe(0);
+    });
+    const keptOf = ({ coats }: LayupPlan) => coats.find(({ id }) => id === "laminate-deck")!.keptMassKg;
+    const addedKg = seamed.pieces.filter(({ face }) => face === "deck").length * 0.135623 * 0.025;
+    expect(keptOf(seamed) - keptOf(whole)).toBeCloseTo(addedKg * seamed.patterns[1]!.lengthM, 4);
+  });
+});
+
 describe("styrene on polystyrene foam", () => {
   it.each(["eps-20", "xps-32"])("refuses polyester on %s and plans nothing", (foam) => {
     const { value, found } = faults(POLYESTER, { foam });

@@ -39,6 +39,7 @@ export function buildSchedule(board: ResolvedBoard, skin: Skin | null): Stage<Sc
           faces: faces.value,
           patches: patches.value,
           finish: glass.finish ?? "sanded",
+          rollWidthM: ({ id, rollWidthM }) => board.shop?.rolls?.[id]?.widthM ?? rollWidthM.value,
         }
       : null,
     findings: stages.flatMap((stage) => stage.findings),

@@ -49,6 +49,7 @@ export function computeFinPieces(schedule: Schedule, fins: readonly GlassedFin[]
       widthM: pattern.widthM,
       areaM2,
       lapAreaM2: 0,
+      seamAreaM2: 0,
       clothMassKg,
       resinMassKg: schedule.ratio.value * clothMassKg,
       extent: null,

@@ -1,4 +1,5 @@
 import { OVERHANG_M } from "../constants/clothCutting";
+import { SEAM_OVERLAP_M, WIDER_SLACK_M } from "../constants/rollCutting";
 import { computePatchSize } from "./computePatchSize";
 import type { Patterns } from "./computePatterns";
 import { FACES, type Face, type PatternPlan, type PiecePlan } from "./LayupPlan";
@@ -8,7 +9,7 @@ import type { Skin } from "./Skin";
 /**
  * Every piece of cloth with its area, cut size and mass, in the order they are laid: bottom, deck, patches. A full layer covers its
  * face and, around the rail's widest line, a strip of the lap's width; notches are not taken off and overlaps of the strip at
- * nose and tail are counted as cloth.
+ * nose and tail are counted as cloth. A layer wider than its roll lies in two strips whose overlap on the stringer is cloth too.
  */
 export function computePieces(schedule: Schedule, skin: Skin, patterns: Patterns): PiecePlan[] {
   const layers = FACES.flatMap((face) =>
@@ -31,7 +32,9 @@ function computeLayer(
   const { layers, lapsM } = schedule.faces[face];
   const cloth = layers[index]!;
   const lapAreaM2 = lapsM[index]! * skin.railLineM;
-  const areaM2 = skin.faces[face].areaM2 + lapAreaM2;
+  const isSeamed = pattern.widthM > schedule.rollWidthM(cloth) + WIDER_SLACK_M.value;
+  const seamAreaM2 = isSeamed ? SEAM_OVERLAP_M.value * pattern.lengthM : 0;
+  const areaM2 = skin.faces[face].areaM2 + lapAreaM2 + seamAreaM2;
   const clothMassKg = cloth.arealMassKgM2.value * areaM2;
   const hangsM = schedule.cutting === "rolled" ? OVERHANG_M.value : 0;
   return {
@@ -44,6 +47,7 @@ function computeLayer(
     widthM: pattern.widthM,
     areaM2,
     lapAreaM2,
+    seamAreaM2,
     clothMassKg,
     resinMassKg: schedule.ratio.value * clothMassKg,
     extent: null,
@@ -68,6 +72,7 @@ function computePatch(
     widthM: pattern.widthM,
     areaM2,
     lapAreaM2: 0,
+    seamAreaM2: 0,
     clothMassKg,
     resinMassKg: schedule.ratio.value * clothMassKg,
     extent: { fromTailTapeM, toTapeM, angleRad },

@@ -1,6 +1,7 @@
 import {
   CORNER_TURN_RAD,
   LAP_GATHER_SHARE,
+  LEAST_FLAP_M,
   NOTCH_SHORT_M,
   PATTERN_TOLERANCE_M,
   WIDEST_NOTCH_M,
@@ -30,6 +31,7 @@ const notch = (words: string, formula: string) => ({
     { name: "a lap gathers without a fold", value: fraction(LAP_GATHER_SHARE.value) },
     { name: "widest notch in a curve", value: length(WIDEST_NOTCH_M.value) },
     { name: "one notch at a corner for each", value: angle(CORNER_TURN_RAD.value) },
+    { name: "least cloth between two", value: length(LEAST_FLAP_M.value) },
     { name: "short of the widest line", value: length(NOTCH_SHORT_M.value) },
   ]),
 });
@@ -84,7 +86,7 @@ export const patternsWorking: WorkingTable<LayupContext> = {
   "layup.patterns[].notches[].toAcrossM": notch("the notch's mouth, across the warp", "edge + lap × normal"),
   "layup.patterns[].notches[].openM": notch(
     "width of the wedge at its mouth",
-    "2 × lap × turn / number of notches; nought for a slit",
+    "2 × lap × its share of the turn; nought for a slit",
   ),
 };
 

@@ -1,4 +1,5 @@
 import { OVERHANG_M } from "../constants/clothCutting";
+import { SEAM_OVERLAP_M } from "../constants/rollCutting";
 import { angle, area, arealMass, count, length, mass } from "../foundation/quantity";
 import type { WorkingInput, WorkingTable } from "../foundation/stage";
 import { listCloths } from "../materials/listCloths";
@@ -34,13 +35,27 @@ export const piecesWorking: WorkingTable<LayupContext> = {
   },
   "layup.pieces[].areaM2": {
     words:
-      "surface that the cloth lies on: its face and the lap strip around the rail; for a patch girth times arc",
-    formula: "A = A_face + lap × rail line, or Σ girth × Δs",
+      "surface that the cloth lies on: its face, the lap strip around the rail and what lies double at a seam; for a patch girth times arc",
+    formula: "A = A_face + lap × rail line + seam, or Σ girth × Δs",
     sources: ["geometry"],
     inputs: pieceInputs((piece, layup) => [
       ...listExtent(piece),
       ...listFace(piece, layup, ({ areaM2 }) => [{ name: "face", value: area(areaM2) }]),
       { name: "lap strip", value: area(piece.lapAreaM2) },
+      { name: "seam", value: area(piece.seamAreaM2) },
+    ]),
+  },
+  "layup.pieces[].seamAreaM2": {
+    words: "what lies double along the stringer where the roll is narrower than the piece",
+    formula: "overlap × pattern's length; nought where the piece fits its roll",
+    sources: ["geometry", SEAM_OVERLAP_M.source],
+    inputs: pieceInputs((piece, layup, { board }) => [
+      ...byId(layup.patterns, piece.pattern, ({ lengthM, widthM }) => [
+        { name: "pattern's length", value: length(lengthM) },
+        { name: "pattern's width", value: length(widthM) },
+      ]),
+      { name: "roll's width", value: length(rollWidthOf(piece, board)) },
+      { name: "overlap", value: length(SEAM_OVERLAP_M.value) },
     ]),
   },
   "layup.pieces[].lapAreaM2": {
@@ -80,6 +95,10 @@ export const piecesWorking: WorkingTable<LayupContext> = {
   "layup.pieces[].extent.toTapeM": extentWorking("where the patch ends, along the bottom from the tail"),
   "layup.pieces[].extent.angleRad": extentWorking("the warp against the stringer; nought where not given"),
 };
+
+function rollWidthOf({ cloth }: PiecePlan, { shop, materials }: LayupContext["board"]): number {
+  return shop?.rolls?.[cloth]?.widthM ?? listCloths(materials)[cloth]?.rollWidthM.value ?? 0;
+}
 
 function hangsOver({ cutting }: LayupPlan): number {
   return cutting === "rolled" ? OVERHANG_M.value : 0;

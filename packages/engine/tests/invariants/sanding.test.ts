@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { CLOTHS } from "../../src/constants/cloths";
 import { buildLayup } from "../../src/layup/buildLayup";
+import type { LayupInput } from "../../src/layup/LayupInput";
 import { buildLadder } from "../../src/sanding/buildLadder";
 import { buildSanding } from "../../src/sanding/buildSanding";
 import type { SandingBoard, SandingEntry } from "../../src/sanding/SandingBoard";
@@ -33,7 +34,7 @@ function sand(
   const areaM2 = (Math.PI / 2) * lengthM * halfWidthM;
   const size = { lengthM, halfWidthM, thicknessM: 0.06, thinning: 0.5, apex: 0.4 };
   const shape = makeLensBoard({ ...size, deckAreaM2: areaM2, bottomAreaM2: areaM2 });
-  const board: SandingBoard = {
+  const board: SandingBoard & LayupInput = {
     glass: { resin: "polyester", deck: { layers: deck }, bottom: { layers: bottom }, finish },
     blank: { foam: "pu-48" },
     shop: { experience },

@@ -4,6 +4,7 @@ import { showQuantity } from "../language/showQuantity";
 import { tell } from "../language/tell";
 import { type Column, formatTable } from "../text/formatTable";
 import { wrapText } from "../text/wrapText";
+import { pieceName } from "../words/pieceName";
 import type { RollLay } from "./RollLay";
 
 /** A lay that was searched for, with what it is measured against. */
@@ -60,7 +61,7 @@ export function formatLayText(
           figure(t`wide`),
         ],
         rows.map(({ id, turnRad, box }) => [
-          id,
+          pieceName(id, reader),
           wayWords(turnRad, reader),
           show(box.fromM),
           show(box.toM),

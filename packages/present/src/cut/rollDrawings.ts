@@ -4,6 +4,7 @@ import { estimateTextWidthMm } from "../drawing/estimateTextWidthMm";
 import type { Reader } from "../language/Reader";
 import { showQuantity } from "../language/showQuantity";
 import { tell } from "../language/tell";
+import { pieceName } from "../words/pieceName";
 import type { RollLay } from "./RollLay";
 import { type RollRow, rowsOfRoll } from "./rowsOfRoll";
 
@@ -148,7 +149,8 @@ function pieceItems(
   const [top, bottom] = [Math.min(...outline.map(({ y }) => y)), Math.max(...outline.map(({ y }) => y))];
   const at = { x: (left + right) / 2, y: (top + bottom) / 2 };
   const cut = id.lastIndexOf(" ");
-  const names = cut === -1 ? [id] : [id.slice(0, cut), id.slice(cut + 1)];
+  const piece = pieceName(id.slice(cut + 1), room.reader);
+  const names = cut === -1 ? [piece] : [id.slice(0, cut), piece];
   const lines = isCut ? names : [...names, showQuantity(length(startM, "coarse"), room.reader)];
   return [
     { kind: "hatch", hatch: "cloth", points: outline },

@@ -10,6 +10,7 @@ import {
   scheduleLayers,
   scheduleName,
 } from "../words/layupWords";
+import { pieceName } from "../words/pieceName";
 import { skinGroups } from "../words/skinGroups";
 import type { Block } from "./Block";
 import { type Column, formatTable } from "./formatTable";
@@ -51,7 +52,7 @@ function pieceTable(layup: Layup, reader: Reader): readonly string[] {
       figure(t`holds resin`),
     ],
     layup.pieces.map((piece) => [
-      tellText(piece.id, reader),
+      pieceName(piece.id, reader),
       piece.cloth,
       showQuantity(length(piece.lengthM, "coarse"), reader),
       showQuantity(length(piece.widthM, "coarse"), reader),

@@ -1,6 +1,7 @@
 import { count, length, type Plan } from "@lapline/engine";
 import type { Reader } from "../language/Reader";
 import { type Tell, tell } from "../language/tell";
+import { pieceName } from "./pieceName";
 
 type Layup = NonNullable<Plan["layup"]>;
 type Schedule = Layup["compared"][number];
@@ -22,24 +23,38 @@ export function notchSentences(layup: Layup, reader: Reader): readonly string[] 
     .filter((pattern) => pattern.notches.length > 0)
     .map((pattern) => {
       const places = (["nose", "rail", "tail"] as const).flatMap((at) => placeWords(pattern, at, t));
-      return t`${layerNames(layup, pattern)}: trim ${length(pattern.edgeM, "coarse")} round; notch ${places.join("; ")}`;
-    });
+      return t`${layerNames(layup, pattern, reader)}: trim ${length(pattern.edgeM, "coarse")} round; notch ${places.join("; ")}`;
+    })
+    .concat(tipSentence(layup, t));
 }
 
-function layerNames(layup: Layup, pattern: Pattern): string {
+function tipSentence({ patterns }: Layup, t: Tell): readonly string[] {
+  const hasTip = patterns.some(({ notches }) => notches.some((notch) => notch.takesTip));
+  return hasTip
+    ? [
+        t`A notch that takes a whole corner or tip out, because several would leave no flap between them, leaves the tip to the other face's lap: lay a scrap of the same cloth over what stays bare.`,
+      ]
+    : [];
+}
+
+function layerNames(layup: Layup, pattern: Pattern, reader: Reader): string {
   const own = layup.pieces.filter((piece) => piece.pattern === pattern.id);
-  return own.map(({ id }) => id).join(", ");
+  return own.map(({ id }) => pieceName(id, reader)).join(", ");
 }
 
 function placeWords({ notches }: Pattern, at: Notch["at"], t: Tell): readonly string[] {
   const wedges = notches.filter((notch) => notch.at === at && notch.kind === "wedge");
   const slits = notches.filter((notch) => notch.at === at && notch.kind === "slit");
-  const openM = Math.max(...wedges.map((notch) => notch.openM));
   const where = { nose: t`at the nose`, tail: t`at the tail`, rail: t`along the rails` }[at];
-  const wide = length(openM, "coarse");
   return [
-    ...(wedges.length === 1 ? [t`${where} one wedge, ${wide} wide at the edge`] : []),
-    ...(wedges.length > 1 ? [t`${where} ${count(wedges.length)} wedges, ${wide} wide at the edge`] : []),
+    ...[false, true].flatMap((takesTip) => {
+      const alike = wedges.filter((notch) => notch.takesTip === takesTip);
+      const wide = length(Math.max(...alike.map((notch) => notch.openM)), "coarse");
+      if (alike.length === 0) return [];
+      return alike.length === 1
+        ? [t`${where} one wedge, ${wide} wide at the edge`]
+        : [t`${where} ${count(alike.length)} wedges, ${wide} wide at the edge`];
+    }),
     ...(slits.length > 0 ? [t`one slit up to the crotch`] : []),
   ];
 }

@@ -1,6 +1,6 @@
 import type { BoardFile } from "@lapline/contract";
 import { area, length, mass, type Plan } from "@lapline/engine";
-import { cuttingSentence, notchSentences, skinStrip, tellText } from "@lapline/present";
+import { cuttingSentence, notchSentences, pieceName, skinStrip, tellText } from "@lapline/present";
 import { useCallback } from "react";
 import { SheetDrawing } from "../drawing/SheetDrawing";
 import { CoatTerms } from "../glass/CoatTerms";
@@ -95,7 +95,7 @@ function PieceTable({ pieces }: { pieces: Layup["pieces"] }) {
           {pieces.map((piece) => (
             <tr key={piece.id}>
               <th scope="row">
-                {tellText(piece.id, reader).replaceAll("-", " ")} <span className="quiet">{piece.cloth}</span>
+                {pieceName(piece.id, reader)} <span className="quiet">{piece.cloth}</span>
               </th>
               <td>
                 <Amount of={length(piece.lengthM, "coarse")} />

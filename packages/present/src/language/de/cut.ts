@@ -12,8 +12,8 @@ export const CUT: Readonly<Record<string, string>> = {
   "{1} between pieces": "{1} zwischen den Stücken",
   "the stringer is a straight line to lay the edge by, and both halves stay alike":
     "der Stringer ist eine gerade Linie zum Anlegen der Kante, und beide Hälften bleiben gleich",
-  "seams on the stringer with {1} of overlap; the overlap is not in the cloth's mass":
-    "Nähte auf dem Stringer mit {1} Überlappung; die Überlappung ist nicht in der Masse des Gewebes",
+  "seams on the stringer with {1} of overlap, counted as cloth and resin; skin and film there are not shown thicker":
+    "Nähte auf dem Stringer mit {1} Überlappung, als Gewebe und Harz gezählt; Haut und Film sind dort nicht dicker dargestellt",
   "{1} is {2} wide and the roll of {3} {4}: lay it in two strips that overlap by {5} on the stringer, or take a roll at least {6} wide":
     "{1} ist {2} breit und die Rolle {3} {4}: in zwei Bahnen legen, die auf dem Stringer um {5} überlappen, oder eine Rolle von mindestens {6} Breite nehmen",
   "{1} does not fit the roll of {2}, which is {3} wide: it needs a roll at least {4} wide":
@@ -22,6 +22,10 @@ export const CUT: Readonly<Record<string, string>> = {
     "{1}: {2} von einer {3} breiten Rolle kaufen; {4} davon werden genutzt.",
   "By their boxes one after another the pieces take {1}; no lay can be shorter than {2}.":
     "Nach ihren Hüllrechtecken hintereinander brauchen die Stücke {1}; kürzer als {2} geht es nicht.",
+  "patch {1}": "Patch {1}",
+  "fin {1}, patch {2}": "Finne {1}, Patch {2}",
+  "{1}, left strip": "{1}, linke Bahn",
+  "{1}, right strip": "{1}, rechte Bahn",
   lies: "liegt",
   "begins at": "beginnt bei",
   "ends at": "endet bei",

@@ -20,6 +20,8 @@ export const GLASS: Readonly<Record<string, string>> = {
   "film thinner on laps and rails than on the flat":
     "Film auf Überlappung und Rails dünner als auf der Fläche",
   "light fillers weigh a few grams a square metre": "leichte Füllstoffe wiegen wenige Gramm je Quadratmeter",
+  "A notch that takes a whole corner or tip out, because several would leave no flap between them, leaves the tip to the other face's lap: lay a scrap of the same cloth over what stays bare.":
+    "Eine Kerbe, die eine ganze Ecke oder Spitze wegnimmt, weil mehrere keinen Lappen zwischen sich ließen, überlässt die Spitze der Überlappung der anderen Seite: über das, was frei bleibt, einen Rest desselben Gewebes legen.",
   "filler in the seal coat not counted": "Füllstoff in der Siegelschicht nicht gezählt",
   "{1} of cured resin to one of glass by mass":
     "{1} Teile ausgehärtetes Harz auf einen Teil Glas, nach Gewicht",
