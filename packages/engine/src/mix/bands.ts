@@ -7,7 +7,9 @@ export const LEAST_LOG_HALF = -Math.log(1 - GEL_BAND.leastShare.value);
 
 /** Independent half bands, in ln(time), taken together: the root of the sum of squares. */
 export function combineLogHalves(halves: readonly number[]): number {
-  return Math.hypot(...halves);
+  let squared = 0;
+  for (const half of halves) squared += half ** 2;
+  return Math.sqrt(squared);
 }
 
 /** A constant's low to high read as what 90 % lie within, as one standard deviation. */

@@ -49,7 +49,7 @@ export function fitLeastSquares(
     leverage(row) {
       const y = Float64Array.from(row);
       solveLowerInPlace(normal, n, y);
-      return dot(Array.from(y), Array.from(y));
+      return y.reduce((sum, value) => sum + value * value, 0);
     },
   };
 }

@@ -10,7 +10,7 @@ import type { BoardShape } from "../shape/BoardShape";
 import { assume } from "../sources/assume";
 import { checkSanding } from "./checkSanding";
 import { AS_MODELLED, computeDustRatio } from "./computeDustRatio";
-import { computeSpot, type Spot } from "./computeSpot";
+import { computeLedger, computeSpot, type Spot } from "./computeSpot";
 import type { LadderPlan } from "./LadderPlan";
 import { listRailPlaces } from "./listRailPlaces";
 import { listRungs, type Rung } from "./listRungs";
@@ -38,7 +38,7 @@ interface Bench {
 
 /**
  * The film as a budget: what lies at each place, what the papers take there, what is left, and where the hand goes through first.
- * Method: the ledger of `computeSpot`; a gauge or weighed dust of the record replaces the model.
+ * Method: the ledger of `computeLedger`; a gauge or weighed dust of the record replaces the model.
  * @returns null without finding where shape or glass is not planned
  */
 export function buildSanding(board: SandingBoard, basis: Basis): Stage<SandingPlan> {
@@ -110,7 +110,7 @@ function spotOf(bench: Bench, { zone, face, byHand, isFlange, radiusM, filmShare
 function gaugedFill({ readings, rungs }: Bench, zone: string, spot: Spot): Band | null {
   const reading = readings.films.find((entry) => entry.zone === zone);
   if (reading === undefined) return null;
-  const { ledger } = computeSpot(spot, rungs);
+  const ledger = computeLedger(spot, rungs);
   const last = ledger.findIndex(({ grit }) => grit === reading.after);
   const before = ledger.slice(0, last + 1);
   const takenM = before.reduce((sumM, line) => sumM + line.takenM, 0);
@@ -128,7 +128,7 @@ function gaugedFill({ readings, rungs }: Bench, zone: string, spot: Spot): Band 
 function buildZone(bench: Bench, zoneSpot: ZoneSpot): Omit<SandZonePlan, "rank"> {
   const { zone } = zoneSpot;
   const spot = spotOf(bench, zoneSpot);
-  const { taken, remaining, least, ledger } = computeSpot(spot, bench.rungs);
+  const { taken, remaining, least } = computeSpot(spot, bench.rungs);
   const throughShare = computeThroughShare(least);
   return {
     id: zone.id,
@@ -149,7 +149,7 @@ function buildZone(bench: Bench, zoneSpot: ZoneSpot): Omit<SandZonePlan, "rank">
     radiusM: zoneSpot.radiusM,
     throughShare,
     risk: riskOf(throughShare),
-    ledger,
+    ledger: computeLedger(spot, bench.rungs),
   };
 }
 
@@ -190,7 +190,7 @@ function buildPlaces(
     if (rail === undefined) return [];
     const fillM = (rail.fill.value / rail.filmShare) * filmShare;
     const spot: Spot = { ...rail, radiusM, fill: { value: fillM, low: fillM, high: fillM } };
-    const { ledger } = computeSpot(spot, bench.rungs);
+    const ledger = computeLedger(spot, bench.rungs);
     const filmM = fillM + spot.glossM;
     const takenM = ledger.reduce((sumM, line) => sumM + line.takenM, 0);
     return [{ id, side, fromTailM, radiusM, filmM, takenM, remainingM: filmM - takenM }];

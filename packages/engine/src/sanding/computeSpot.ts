@@ -23,7 +23,6 @@ export interface SpotFilm {
   readonly taken: Band;
   readonly remaining: Band;
   readonly least: Band;
-  readonly ledger: readonly LedgerPlan[];
 }
 
 type Driver = "fillM" | "scratch" | "fillLevelM" | "glossLevelM" | "flushM" | "lean" | "givesM" | "ratio";
@@ -35,29 +34,68 @@ type Values = Readonly<Record<Driver, number>>;
  * by how much narrower. Scratch depth, lean and levelling are the builder's to correct by gauge or dust.
  */
 export function computeSpot(spot: Spot, rungs: readonly Rung[]): SpotFilm {
-  const used = spot.byHand ? rungs.filter(({ onEdges }) => onEdges) : rungs;
+  const tasks = listTasks(spot, rungs);
   const drivers = listDrivers(spot);
-  const sum = (values: Values, on: readonly Rung[]) =>
-    on.reduce((sumM, rung) => sumM + takenBy(spot, used, rung, values), 0);
-  const onFill = used.filter(({ on }) => on === "fill");
-  const hasGloss = onFill.length < used.length;
-  const left = (values: Values) => values.fillM + spot.glossM - sum(values, used);
-  const beforeGloss = (values: Values) => values.fillM - sum(values, onFill);
-  const values = valuesOf(drivers);
-  let leftM = values.fillM;
-  const ledger = used.map((rung, i): LedgerPlan => {
-    const takenM = takenBy(spot, used, rung, values);
-    if (rung.on === "gloss" && used[i - 1]?.on !== "gloss") leftM += spot.glossM;
-    leftM -= takenM;
-    return { grit: rung.grit, takenM, leftM };
-  });
+  const onFill = tasks.filter(({ on }) => on === "fill");
+  const [all, fill] = [addUp(tasks), addUp(onFill)];
+  const left = (values: Values) => values.fillM + spot.glossM - takenBy(spot, all, values);
+  const beforeGloss = (values: Values) => values.fillM - takenBy(spot, fill, values);
   const remaining = computeBand(drivers, left);
+  const hasGloss = onFill.length < tasks.length;
   return {
-    taken: computeBand(drivers, (each) => sum(each, used)),
+    taken: computeBand(drivers, (values) => takenBy(spot, all, values)),
     remaining,
-    least: hasGloss ? computeBand(drivers, (each) => Math.min(beforeGloss(each), left(each))) : remaining,
-    ledger,
+    least: hasGloss
+      ? computeBand(drivers, (values) => Math.min(beforeGloss(values), left(values)))
+      : remaining,
   };
+}
+
+/** Paper by paper, without bands. */
+export function computeLedger(spot: Spot, rungs: readonly Rung[]): readonly LedgerPlan[] {
+  const values = valuesOf(listDrivers(spot));
+  let leftM = values.fillM;
+  return listTasks(spot, rungs).map((task, i, tasks): LedgerPlan => {
+    const takenM = takenBy(spot, task, values);
+    if (task.on === "gloss" && tasks[i - 1]?.on !== "gloss") leftM += spot.glossM;
+    leftM -= takenM;
+    return { grit: task.grit, takenM, leftM };
+  });
+}
+
+/** What papers have to take off: how often the fill, the gloss or a flange is levelled, and the grains whose scratches go. */
+interface Task {
+  readonly fills: number;
+  readonly glosses: number;
+  readonly flanges: number;
+  readonly grainM: number;
+}
+
+function listTasks(spot: Spot, rungs: readonly Rung[]): ReadonlyArray<Task & Pick<Rung, "grit" | "on">> {
+  const used = spot.byHand ? rungs.filter(({ onEdges }) => onEdges) : rungs;
+  return used.map(({ grit, on }, i) => {
+    const before = used[i - 1];
+    const levels = before === undefined || before.on !== on;
+    return {
+      grit,
+      on,
+      fills: levels && on === "fill" ? 1 : 0,
+      glosses: levels && on === "gloss" ? 1 : 0,
+      flanges: spot.isFlange && before === undefined ? 1 : 0,
+      grainM: levels ? 0 : before.grainM,
+    };
+  });
+}
+
+function addUp(tasks: readonly Task[]): Task {
+  const sum = { fills: 0, glosses: 0, flanges: 0, grainM: 0 };
+  for (const { fills, glosses, flanges, grainM } of tasks) {
+    sum.fills += fills;
+    sum.glosses += glosses;
+    sum.flanges += flanges;
+    sum.grainM += grainM;
+  }
+  return sum;
 }
 
 /** With weighed dust the scale tells how much goes off, and the model's own spread no longer counts. */
@@ -84,13 +122,10 @@ function valuesOf(drivers: Readonly<Record<Driver, Sourced | Band>>): Values {
   >;
 }
 
-function takenBy(spot: Spot, used: readonly Rung[], rung: Rung, values: Values): number {
-  const before = used[used.indexOf(rung) - 1];
-  const levels = before === undefined || before.on !== rung.on;
-  const levelM = rung.on === "gloss" ? values.glossLevelM : values.fillLevelM;
-  const evenM = levels ? levelM : values.scratch * before.grainM;
-  const flushM = spot.isFlange && before === undefined ? values.flushM : 0;
-  return values.ratio * (evenM + flushM) * (1 + values.lean * computeBearing(spot.radiusM, values.givesM));
+function takenBy({ radiusM }: Spot, { fills, glosses, flanges, grainM }: Task, values: Values): number {
+  const levelsM = fills * values.fillLevelM + glosses * values.glossLevelM + flanges * values.flushM;
+  const evenM = levelsM + values.scratch * grainM;
+  return values.ratio * evenM * (1 + values.lean * computeBearing(radiusM, values.givesM));
 }
 
 /**

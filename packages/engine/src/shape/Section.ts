@@ -114,7 +114,7 @@ export class HalfSection {
       const yM = y[i]! * this.halfWidthM;
       let zM = isDeck ? this.apexM + overRailM * z[i]! : this.apexM * (1 - z[i]!);
       if (isCut) zM = Math.max(zM, this.cutM(yM));
-      if (i > 0) girthM += Math.hypot(yM - beforeYM, zM - beforeZM);
+      if (i > 0) girthM += Math.sqrt((yM - beforeYM) ** 2 + (zM - beforeZM) ** 2);
       beforeYM = yM;
       beforeZM = zM;
     }

@@ -55,7 +55,7 @@ function stripArea(a: HalfRing, b: HalfRing, from: number, to: number): number {
     const pz = b.zM[i + 1]! - a.zM[i]!;
     const qy = b.yM[i]! - a.yM[i + 1]!;
     const qz = b.zM[i]! - a.zM[i + 1]!;
-    area += Math.hypot(py * qz - pz * qy, dx * (qz - pz), dx * (py - qy)) / 2;
+    area += Math.sqrt((py * qz - pz * qy) ** 2 + (dx * (qz - pz)) ** 2 + (dx * (py - qy)) ** 2) / 2;
   }
   return area;
 }

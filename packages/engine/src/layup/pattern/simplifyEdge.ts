@@ -25,7 +25,7 @@ export function simplifyEdge(edge: readonly EdgePoint[], withinM: number): EdgeP
 function distanceM(point: EdgePoint, from: EdgePoint, to: EdgePoint): number {
   const alongM = to.alongM - from.alongM;
   const outM = to.outM - from.outM;
-  const longM = Math.hypot(alongM, outM);
+  const longM = Math.sqrt(alongM ** 2 + outM ** 2);
   const pAlongM = point.alongM - from.alongM;
   const pOutM = point.outM - from.outM;
   if (longM === 0) return Math.hypot(pAlongM, pOutM);
