@@ -1,21 +1,15 @@
-import { encode } from "uqr";
 import type { Item, Point } from "../../../drawing/Drawing";
+import { QR_QUIET, qrRuns } from "../../../qr/qrRuns";
 
-/** White around the code, in modules, as ISO/IEC 18004 asks (from memory). */
-const QUIET = 4;
-
-/**
- * A web address as a QR code: areas of the drawing model, each run of dark modules one rectangle.
- * Method: ISO/IEC 18004, level M, by a library.
- */
+/** A web address as a QR code: areas of the drawing model, each run of dark modules one rectangle. */
 export function qrItems(url: string, corner: Point, sizeMm: number): readonly Item[] {
-  const { data, size } = encode(url, { ecc: "M", border: 0 });
-  const moduleMm = sizeMm / (size + 2 * QUIET);
-  return data.flatMap((row, r) =>
-    runsOf(row).map(({ from, to }): Item => {
-      const x = corner.x + (QUIET + from) * moduleMm;
-      const y = corner.y + (QUIET + r) * moduleMm;
-      const [right, foot] = [corner.x + (QUIET + to) * moduleMm, y + moduleMm];
+  const { rows, size } = qrRuns(url);
+  const moduleMm = sizeMm / (size + 2 * QR_QUIET);
+  return rows.flatMap((runs, r) =>
+    runs.map(({ from, to }): Item => {
+      const x = corner.x + (QR_QUIET + from) * moduleMm;
+      const y = corner.y + (QR_QUIET + r) * moduleMm;
+      const [right, foot] = [corner.x + (QR_QUIET + to) * moduleMm, y + moduleMm];
       return {
         kind: "hatch",
         hatch: "solid",
@@ -28,13 +22,4 @@ export function qrItems(url: string, corner: Point, sizeMm: number): readonly It
       };
     }),
   );
-}
-
-/** Where dark modules follow one another: the first, and the one after the last. */
-function runsOf(row: readonly boolean[]): ReadonlyArray<{ readonly from: number; readonly to: number }> {
-  return row.flatMap((isDark, from) => {
-    if (!isDark || row[from - 1] === true) return [];
-    const end = row.indexOf(false, from);
-    return [{ from, to: end === -1 ? row.length : end }];
-  });
 }

@@ -1,0 +1,2 @@
+export { formatQrText } from "./formatQrText";
+export { QR_QUIET, qrRuns } from "./qrRuns";
