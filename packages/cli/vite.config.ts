@@ -9,7 +9,11 @@ export default defineConfig({
     target: "node20",
     emptyOutDir: false,
     rollupOptions: {
-      input: { main: "src/main.ts", nestWorker: "src/cut/nestWorker.ts" },
+      input: {
+        main: "src/main.ts",
+        nestWorker: "src/cut/nestWorker.ts",
+        sheetWorker: "../server/src/sheets/sheetWorker.ts",
+      },
       output: { entryFileNames: "[name].js", chunkFileNames: "[name].js" },
     },
   },

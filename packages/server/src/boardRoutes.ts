@@ -1,14 +1,17 @@
 import { readBoardFile } from "@lapline/contract";
-import { idsFromName, isBoardId, type Shop, type WriteCondition } from "@lapline/store";
-import { type Context, Hono } from "hono";
+import { idsFromName, isBoardId, type Shop } from "@lapline/store";
+import { Hono } from "hono";
 import { changedMeanwhile } from "./changedMeanwhile";
+import { conditionOf, revisionNeeded } from "./conditionOf";
 import { deviceOf } from "./deviceOf";
 import { keepList } from "./keepList";
 import { noSuch, notABoard } from "./notFound";
 import { problem } from "./problem";
+import { putAway } from "./putAway";
 import { readJsonBody } from "./readJsonBody";
+import { sendFile } from "./sendFile";
 
-/** The boards in the shop: the list, one board's file and its earlier versions, and keeping one. */
+/** The boards in the Shed: the list, one board's file and its earlier versions, and keeping one. */
 export function boardRoutes(shop: Shop): Hono {
   const { boards } = shop;
   const routes = new Hono();
@@ -18,7 +21,8 @@ export function boardRoutes(shop: Shop): Hono {
 
   routes.get("/:id", async (context) => {
     const board = await boards.read(context.req.param("id"));
-    return board === null ? noSuch("board", context.req.param("id")) : sendFile(context, board);
+    if (board === null) return noSuch("board", context.req.param("id"));
+    return board.putAwayAt === null ? sendFile(context, board) : putAway(board.putAwayAt);
   });
 
   routes.get("/:id/versions", async (context) => {
@@ -46,9 +50,10 @@ export function boardRoutes(shop: Shop): Hono {
         device: deviceOf(context),
       } as const;
       const result = await boards.write(write);
-      if (result.kind === "changed-meanwhile") continue;
-      const { id, revision } = result.board;
-      return context.json({ id, revision }, 201, { etag: `"${revision}"`, location: `/api/boards/${id}` });
+      if (result.kind !== "written") continue;
+      const { id, revision, version } = result.board;
+      const headers = { etag: `"${revision}"`, location: `/api/boards/${id}` };
+      return context.json({ id, revision, version, added: result.added }, 201, headers);
     }
   });
 
@@ -69,43 +74,16 @@ export function boardRoutes(shop: Shop): Hono {
       condition: condition ?? { ifAbsent: true },
       device: deviceOf(context),
     });
+    if (result.kind === "put-away") return putAway(result.putAwayAt);
     if (result.kind === "written") {
-      const { revision } = result.board;
-      return context.json({ id, revision }, result.created ? 201 : 200, { etag: `"${revision}"` });
+      const { revision, version } = result.board;
+      const answer = { id, revision, version, added: result.added };
+      return context.json(answer, result.created ? 201 : 200, { etag: `"${revision}"` });
     }
     return condition === undefined
-      ? revisionNeeded(id)
+      ? revisionNeeded(`The board ${id}`)
       : changedMeanwhile({ boards, condition, text, ...result });
   });
 
   return routes;
-}
-
-interface SentFile {
-  readonly id: string;
-  readonly text: string;
-  readonly revision: string;
-}
-
-function sendFile(context: Context, { id, text, revision }: SentFile): Response {
-  const headers = {
-    etag: `"${revision}"`,
-    "cache-control": "no-cache",
-    // A page reads it all the same; a link to it downloads it under this name.
-    "content-disposition": `attachment; filename="${id}.json"`,
-  };
-  if (context.req.header("if-none-match") === headers.etag)
-    return new Response(null, { status: 304, headers });
-  return new Response(text, { headers: { ...headers, "content-type": "application/json" } });
-}
-
-function conditionOf(headers: Headers): WriteCondition | undefined {
-  if (headers.get("if-none-match") === "*") return { ifAbsent: true };
-  const match = headers.get("if-match");
-  return match === null ? undefined : { ifRevision: match.replace(/^"|"$/g, "") };
-}
-
-function revisionNeeded(id: string): Response {
-  const detail = `The board ${id} is there already. Read it, and send its ETag as If-Match with the change, so that no other change is lost.`;
-  return problem({ status: 428, title: "Say which version was changed", detail });
 }

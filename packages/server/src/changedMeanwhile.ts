@@ -1,5 +1,5 @@
 import { compareFiles } from "@lapline/contract";
-import type { Shop, StoredBoard, WriteCondition } from "@lapline/store";
+import type { NewestBoard, Shop, WriteCondition } from "@lapline/store";
 import { problem } from "./problem";
 
 interface Refused {
@@ -7,24 +7,44 @@ interface Refused {
   readonly condition: WriteCondition;
   /** The board file that was sent. */
   readonly text: string;
-  readonly current: (StoredBoard & { readonly savedAt: string; readonly device: string }) | null;
+  readonly current: NewestBoard | null;
 }
 
 /**
- * The answer to a change that was made on top of an older version: both versions, and field by field where they differ, with what
- * stood there before where that version is known. Nothing was kept.
+ * The answer to a change of a board that was made on top of an older version: both versions, and field by field where they differ, with
+ * what stood there before where that version is known. Nothing was kept.
  */
 export async function changedMeanwhile({ boards, condition, text, current }: Refused): Promise<Response> {
+  const before =
+    current !== null && "ifRevision" in condition
+      ? await boards.readRevision(current.id, condition.ifRevision)
+      : null;
+  return compareKept({ what: "board", text, current, before: before?.text ?? null });
+}
+
+interface Kept {
+  readonly text: string;
+  readonly version: number;
+  readonly revision: string;
+  readonly savedAt: string;
+  readonly device: string;
+}
+
+interface Compared {
+  readonly what: "board" | "record";
+  readonly text: string;
+  readonly current: Kept | null;
+  readonly before: string | null;
+}
+
+export function compareKept({ what, text, current, before }: Compared): Response {
   if (current === null) {
-    const detail = "The board is not there any more. Nothing was kept.";
+    const detail = `The ${what} is not there any more. Nothing was kept.`;
     return problem({ status: 412, title: "Changed meanwhile", detail });
   }
-  const before =
-    "ifRevision" in condition ? await boards.readRevision(current.id, condition.ifRevision) : null;
   const [kept, sent] = [parse(current.text), parse(text)];
-  const differences = compareFiles({ before: before === null ? undefined : parse(before.text), kept, sent });
-  const detail =
-    "The board was changed elsewhere since it was read. Nothing of this change was kept; both versions are in this answer.";
+  const differences = compareFiles({ before: before === null ? undefined : parse(before), kept, sent });
+  const detail = `The ${what} was changed elsewhere since it was read. Nothing of this change was kept; both versions are in this answer.`;
   const { version, revision, savedAt, device } = current;
   return problem(
     {

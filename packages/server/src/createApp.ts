@@ -1,16 +1,21 @@
-import { type Shop, StoreUnavailableError } from "@lapline/store";
+import { type Shop, StoreUnavailableError, toldError } from "@lapline/store";
 import { Hono, type MiddlewareHandler } from "hono";
 import type { Access } from "./access/Access";
 import { accessRoutes } from "./access/accessRoutes";
 import { deviceRoutes } from "./access/deviceRoutes";
 import { pairingRoutes } from "./access/pairingRoutes";
+import { archiveRoutes } from "./archiveRoutes";
 import { boardRoutes } from "./boardRoutes";
 import { changeRoutes } from "./changeRoutes";
 import { journalRoutes } from "./journalRoutes";
+import { keepingRoutes, putAwayRoutes } from "./keepingRoutes";
 import type { WebFile } from "./loadWebFiles";
+import { photoRoutes } from "./photoRoutes";
 import { planRoute } from "./planRoute";
 import { problem } from "./problem";
 import { secureHeaders } from "./secureHeaders";
+import { sheetRoutes } from "./sheetRoutes";
+import { shelfRoutes } from "./shelfRoutes";
 import { storeUnavailable } from "./storeUnavailable";
 import { webRoutes } from "./webRoutes";
 
@@ -32,7 +37,13 @@ export function createApp({ shop, web, version, guards, access, report }: AppPar
   app.use(...guards);
   app.get("/api/health", (context) => context.json({ status: shop.state(), version }));
   app.route("/api/boards", boardRoutes(shop));
+  app.route("/api/boards", keepingRoutes(shop));
   app.route("/api/boards", journalRoutes(shop));
+  app.route("/api/boards", photoRoutes(shop));
+  app.route("/api/boards", sheetRoutes(shop, access.now));
+  app.route("/api/put-away", putAwayRoutes(shop));
+  app.route("/api/shelf", shelfRoutes(shop));
+  app.route("/api/archive", archiveRoutes(shop));
   app.route("/api/changes", changeRoutes(shop));
   app.route("/api/plan", planRoute());
   app.route("/api/access", accessRoutes(access));
@@ -43,7 +54,9 @@ export function createApp({ shop, web, version, guards, access, report }: AppPar
     return problem({ status: 404, title: "No such call", detail });
   });
   app.route("/", webRoutes(web));
-  app.onError((error, context) => {
+  app.onError((thrown, context) => {
+    const told = toldError(thrown);
+    const error = told instanceof Error ? told : thrown;
     if (error instanceof StoreUnavailableError) {
       report(error.message);
       return storeUnavailable(error);

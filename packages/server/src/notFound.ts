@@ -14,3 +14,9 @@ export function notABoard(problems: Parameters<typeof formatProblems>[0]): Respo
   const detail = formatProblems(problems);
   return problem({ status: 422, title: "Not a board file", detail, problems });
 }
+
+/** The answer to a record of a shelf that cannot be read. */
+export function notARecord(problems: Parameters<typeof formatProblems>[0]): Response {
+  const detail = formatProblems(problems);
+  return problem({ status: 422, title: "Not a record of this shelf", detail, problems });
+}

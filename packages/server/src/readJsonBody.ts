@@ -1,5 +1,6 @@
 import { LARGEST_BOARD_FILE_BYTES } from "@lapline/contract";
 import type { Context } from "hono";
+import { refuseEncoded } from "./bodyParts";
 import { problem } from "./problem";
 
 const JSON_TYPE = /^application\/(?:[\w.+-]+\+)?json\s*(?:;|$)/i;
@@ -10,6 +11,8 @@ export async function readJsonBody(context: Context): Promise<string | Response>
     const detail = "Send a board file with the header content-type: application/json.";
     return problem({ status: 415, title: "Not JSON", detail });
   }
+  const encoded = refuseEncoded(context);
+  if (encoded !== null) return encoded;
   const bytes = await readUpTo(context.req.raw.body, LARGEST_BOARD_FILE_BYTES);
   if (bytes === null) {
     const detail = `A board file has at most ${LARGEST_BOARD_FILE_BYTES / 1e6} MB.`;

@@ -12,7 +12,8 @@ const POLICY = [
 /** Keeps the page to its own scripts, styles and data, and out of other pages' frames. */
 export const secureHeaders: MiddlewareHandler = async (context, next) => {
   await next();
-  context.header("content-security-policy", POLICY);
+  // Files that were sent in have a tighter one of their own.
+  if (!context.res.headers.has("content-security-policy")) context.header("content-security-policy", POLICY);
   context.header("x-content-type-options", "nosniff");
   context.header("referrer-policy", "no-referrer");
   context.header("cross-origin-resource-policy", "same-origin");

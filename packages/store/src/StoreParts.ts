@@ -1,8 +1,11 @@
+import type { ContentStore } from "./content/ContentStore";
 import type { Database, Tx } from "./database/Database";
 
 /** What each part of the store is made with. */
 export interface StoreParts {
   readonly database: Database;
+  /** Photos, and the frozen plans and PDFs of Sheets. */
+  readonly contents: ContentStore;
   /** The version of the engine that is running, kept beside what it was saved with. */
   readonly engine: string;
   readonly now: () => Date;

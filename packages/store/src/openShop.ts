@@ -1,8 +1,11 @@
 import { join } from "node:path";
 import { exportShop } from "./archive/exportShop";
-import { importShop } from "./archive/importShop";
+import { type ImportParts, importShop } from "./archive/importShop";
 import { openBoards } from "./boards/openBoards";
+import { MissingContentError } from "./content/ContentStore";
+import { checkContents } from "./content/checkContents";
 import { makeFolder } from "./content/makeFolder";
+import { openContents } from "./content/openContents";
 import { copyBeforeMigration } from "./database/copyBeforeMigration";
 import type { Database } from "./database/Database";
 import { migrate } from "./database/migrate";
@@ -14,8 +17,11 @@ import { openDevices } from "./devices/openDevices";
 import { importFolders } from "./importFolders";
 import { openJournal } from "./journal/openJournal";
 import { openChanges } from "./openChanges";
-import type { Shop } from "./Shop";
+import { openPhotos } from "./photos/openPhotos";
+import type { ImportOptions, Shop } from "./Shop";
 import type { StoreParts } from "./StoreParts";
+import { openSheets } from "./sheets/openSheets";
+import { openShelf } from "./shelf/openShelf";
 import { watchState } from "./watchState";
 
 export interface ShopOptions {
@@ -57,7 +63,8 @@ async function openParts(database: Database, options: ShopOptions): Promise<Shop
   const { changes, write } = await openChanges(database, now);
   const schema = migrations.at(-1)?.version ?? 0;
   const watched = watchState(write);
-  const parts: StoreParts = { database, engine, now, write: watched.write };
+  const contents = await openContents(join(folder, "content"), now);
+  const parts: StoreParts = { database, contents, engine, now, write: watched.write };
   const boards = openBoards(parts);
   if ((await boards.listSummaries()).length === 0)
     await importFolders([folder, join(folder, "boards")], parts);
@@ -67,11 +74,32 @@ async function openParts(database: Database, options: ShopOptions): Promise<Shop
     changes,
     devices: openDevices(parts),
     state: watched.state,
-    export: (sink) => exportShop(database, schema, sink),
-    import: (lines) => importShop(lines, schema, watched.write),
-    check: () => database.check(),
+    shelf: openShelf(parts),
+    photos: openPhotos(parts),
+    sheets: openSheets(parts),
+    export: (sink, { withoutContents = false } = {}) =>
+      exportShop({ database, contents, schema, withContents: !withoutContents }, sink),
+    import: (copy, options = {}) => importInto(copy, options, { schema, contents, write: watched.write }),
+    check: async () => [...(await database.check()), ...(await checkContents(parts))],
     close: () => database.close(),
   };
+}
+
+async function importInto(
+  copy: AsyncIterable<Uint8Array>,
+  { contentFolder, isSlow = false }: ImportOptions,
+  parts: Omit<ImportParts, "beside">,
+): Promise<void> {
+  const beside = async (hash: string) => {
+    if (contentFolder === undefined) throw new MissingContentError(hash);
+    return (await openContents(contentFolder, () => new Date(0))).open(hash);
+  };
+  const waited = isSlow ? await parts.contents.wait(copy) : null;
+  try {
+    await importShop(waited?.bytes ?? copy, { ...parts, beside });
+  } finally {
+    await waited?.remove();
+  }
 }
 
 function openDatabase({ folder, databaseUrl, report }: ShopOptions): Promise<Database> {

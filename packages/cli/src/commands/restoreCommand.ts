@@ -1,5 +1,5 @@
 import { createReadStream } from "node:fs";
-import { createInterface } from "node:readline";
+import { dirname, join, resolve } from "node:path";
 import type { Command } from "../Command";
 import { RefusedError } from "../RefusedError";
 import { reasonOf } from "../reasonOf";
@@ -14,11 +14,9 @@ export const restoreCommand: Command = {
     const place = shopPlaceOf(options.data);
     const shop = await openShopFor(place, terminal);
     try {
-      const input = createReadStream(copy, "utf8");
-      // A file that cannot be read has to end the reading of its lines, which does not hear of it by itself.
-      const lines = createInterface({ input, crlfDelay: Number.POSITIVE_INFINITY });
-      const failed = new Promise<never>((_, reject) => input.once("error", reject));
-      await Promise.race([failed, shop.import(lines)]);
+      // A day's copy lies beside the folder with its photos and Sheets.
+      const contentFolder = join(dirname(resolve(copy)), "..", "content");
+      await shop.import(createReadStream(copy), { contentFolder });
     } catch (error) {
       throw new RefusedError(`${copy} was not taken into ${place.words}: ${reasonOf(error)}.`);
     } finally {

@@ -15,14 +15,17 @@ export interface DailyCopy {
   readonly kept: number;
 }
 
-/** Makes this day's copy where it is not there yet, then takes away the oldest beyond the number kept. Whether one was made. */
+/**
+ * Makes this day's copy where it is not there yet, then takes away the oldest beyond the number kept. Whether one was made. Photos and
+ * Sheets are left out: their files never change, are never taken away, and lie beside the copies in `content`.
+ */
 export async function keepDailyCopy(shop: Shop, { folder, day, kept }: DailyCopy): Promise<boolean> {
   const copies = join(folder, "copies");
   await makeFolder(copies);
   const name = `shop-${day}.jsonl`;
   const there = (await readdir(copies)).filter((each) => NAME.test(each));
   if (there.includes(name)) return false;
-  await makeCopy(shop, join(copies, name));
+  await makeCopy(shop, join(copies, name), { withoutContents: true });
   const old = [...there, name].sort().slice(0, -kept);
   for (const each of old) await rm(join(copies, each), { force: true });
   return true;

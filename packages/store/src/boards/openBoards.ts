@@ -1,6 +1,7 @@
 import type { StoreParts } from "../StoreParts";
 import type { BoardStore } from "./BoardStore";
 import { isBoardId } from "./isBoardId";
+import { newestOf } from "./newestOf";
 import { writeBoard } from "./writeBoard";
 
 /** The boards, on either database. */
@@ -12,11 +13,23 @@ export function openBoards({ database: { db }, engine, write }: StoreParts): Boa
       .where("board_id", "=", id);
   return {
     async listSummaries() {
-      const rows = await db.selectFrom("boards").select("summary").orderBy("id").execute();
+      const rows = await db
+        .selectFrom("boards")
+        .select("summary")
+        .where("put_away_at", "is", null)
+        .orderBy("id")
+        .execute();
       return rows.map(({ summary }) => summary);
     },
-    read: async (id) =>
-      (isBoardId(id) && (await versions(id).orderBy("version", "desc").limit(1).executeTakeFirst())) || null,
+    listPutAway: () =>
+      db
+        .selectFrom("boards")
+        .select(["summary", "put_away_at as putAwayAt"])
+        .where("put_away_at", "is not", null)
+        .$narrowType<{ putAwayAt: string }>()
+        .orderBy("id")
+        .execute(),
+    read: async (id) => (isBoardId(id) && (await newestOf(db, id))) || null,
     listVersions: (id) =>
       db
         .selectFrom("board_versions")
@@ -36,5 +49,23 @@ export function openBoards({ database: { db }, engine, write }: StoreParts): Boa
       if (!isBoardId(asked.id)) throw new RangeError(`not a board id: ${JSON.stringify(asked.id)}`);
       return write(asked.device, (context) => writeBoard(asked, context, engine));
     },
+    putAway: ({ id, ifRevision, device }) =>
+      write(device, async ({ tx, at, note }) => {
+        const current = await newestOf(tx, id);
+        if (current === undefined) return { kind: "no-board" };
+        if (current.revision !== ifRevision) return { kind: "changed-meanwhile", current };
+        if (current.putAwayAt !== null) return { kind: "put-away", putAwayAt: current.putAwayAt };
+        await tx.updateTable("boards").set({ put_away_at: at }).where("id", "=", id).execute();
+        await note({ kind: "board", boardId: id, revision: current.revision });
+        return { kind: "put-away", putAwayAt: at };
+      }),
+    bringBack: ({ id, device }) =>
+      write(device, async ({ tx, note }) => {
+        const current = await newestOf(tx, id);
+        if (current === undefined) return null;
+        await tx.updateTable("boards").set({ put_away_at: null }).where("id", "=", id).execute();
+        await note({ kind: "board", boardId: id, revision: current.revision });
+        return current;
+      }),
   };
 }

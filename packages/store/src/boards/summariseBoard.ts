@@ -1,7 +1,7 @@
-import { readBoardFile } from "@lapline/contract";
+import type { BoardFileRead } from "@lapline/contract";
 
 /** A board in the list, in the maker's own words: enough to know it by without working out its plan. */
-export interface BoardSummary {
+interface BoardSummary {
   readonly id: string;
   readonly revision: string;
   readonly name: string;
@@ -13,11 +13,12 @@ export interface BoardSummary {
   readonly readable: boolean;
 }
 
-export function summariseBoard(board: { id: string; revision: string; text: string }): BoardSummary {
-  const read = readBoardFile(board.text);
-  const named = { id: board.id, revision: board.revision };
+export function summariseBoard(
+  named: { readonly id: string; readonly revision: string },
+  read: BoardFileRead,
+): BoardSummary {
   if (!read.ok)
-    return { ...named, name: board.id, rider: null, length: null, tail: null, fins: null, readable: false };
+    return { ...named, name: named.id, rider: null, length: null, tail: null, fins: null, readable: false };
   const { file } = read;
   return {
     ...named,

@@ -1,39 +1,37 @@
+import { readBoardFile } from "@lapline/contract";
+import { entriesOf } from "../journal/entriesOf";
+import { withJournal } from "../journal/withJournal";
 import { revisionOf } from "../revisionOf";
 import type { WriteContext } from "../StoreParts";
-import type { BoardWrite, StoredBoard, WriteResult } from "./BoardStore";
-import { summariseBoard } from "./summariseBoard";
+import { appendVersion } from "./appendVersion";
+import type { BoardWrite, WriteResult } from "./BoardStore";
+import { newestOf } from "./newestOf";
 
-/** Keeps a board's text as its next version, inside a write that has begun. */
+/**
+ * Keeps a board's text as its next version, inside a write that has begun. Entries of the board's journal that it came without are
+ * put back into its record, where the file can be read with them.
+ */
 export async function writeBoard(
-  { id, text, condition }: BoardWrite,
+  { id, text: sent, condition }: BoardWrite,
   context: WriteContext,
   engine: string,
 ): Promise<WriteResult> {
-  const { tx, at, device } = context;
-  const current = await tx
-    .selectFrom("board_versions")
-    .select(["board_id as id", "text", "revision", "version", "saved_at as savedAt", "device", "engine"])
-    .where("board_id", "=", id)
-    .orderBy("version", "desc")
-    .limit(1)
-    .executeTakeFirst();
-  const revision = revisionOf(text);
+  const current = await newestOf(context.tx, id);
+  const merged = withJournal(sent, current === undefined ? [] : await entriesOf(context.tx, id));
+  const { text, added, read } = merged.read.ok
+    ? merged
+    : { text: sent, added: [], read: readBoardFile(sent) };
   // A client that did not hear the answer sends the same again: it is there already. A new board must be new, though.
-  if (current?.revision === revision && "ifRevision" in condition)
-    return { kind: "written", board: { id, text, revision, version: current.version }, created: false };
+  const isThere = current?.revision === revisionOf(text) && "ifRevision" in condition;
   const holds = "ifAbsent" in condition ? current === undefined : current?.revision === condition.ifRevision;
-  if (!holds) return { kind: "changed-meanwhile", current: current ?? null };
-  const board: StoredBoard = { id, text, revision, version: (current?.version ?? 0) + 1 };
-  const row = { id, version: board.version, revision, summary: JSON.stringify(summariseBoard(board)) };
-  await tx
-    .insertInto("boards")
-    .values(row)
-    .onConflict((conflict) => conflict.column("id").doUpdateSet(row))
-    .execute();
-  await tx
-    .insertInto("board_versions")
-    .values({ board_id: id, version: board.version, revision, text, saved_at: at, device, engine })
-    .execute();
-  await context.note({ kind: "board", boardId: id, revision });
-  return { kind: "written", board, created: current === undefined };
+  if (!holds && !isThere) return { kind: "changed-meanwhile", current: current ?? null };
+  if (current !== undefined && current.putAwayAt !== null)
+    return { kind: "put-away", putAwayAt: current.putAwayAt };
+  if (isThere) {
+    const { revision, version } = current;
+    return { kind: "written", board: { id, text, revision, version }, created: false, added };
+  }
+  const version = (current?.version ?? 0) + 1;
+  const board = await appendVersion({ id, text, read, version, engine }, context);
+  return { kind: "written", board, created: current === undefined, added };
 }

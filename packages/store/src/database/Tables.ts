@@ -17,6 +17,8 @@ interface BoardRow {
   readonly version: number;
   readonly revision: string;
   readonly summary: string;
+  /** When it left the Shed; null while it stands there. */
+  readonly put_away_at: string | null;
 }
 
 interface BoardVersionRow {
@@ -69,6 +71,16 @@ interface SheetRow {
   readonly engine: string;
 }
 
+interface ChangeRow {
+  readonly seq: number;
+  readonly kind: string;
+  readonly board_id: string | null;
+  readonly item: string | null;
+  readonly revision: string | null;
+  readonly at: string;
+  readonly device: string;
+}
+
 interface DeviceRow {
   readonly id: string;
   readonly name: string;
@@ -81,14 +93,4 @@ interface DeviceRow {
   readonly expires_at: string;
   readonly revoked_at: string | null;
   readonly revoked_by: string | null;
-}
-
-interface ChangeRow {
-  readonly seq: number;
-  readonly kind: string;
-  readonly board_id: string | null;
-  readonly item: string | null;
-  readonly revision: string | null;
-  readonly at: string;
-  readonly device: string;
 }

@@ -1,3 +1,5 @@
+import type { Problem } from "@lapline/contract";
+
 /** One entry of a board's journal, as a device sent it. */
 export interface JournalEntry {
   /** Made by the device, so that an entry sent twice is one entry. */
@@ -19,13 +21,16 @@ export interface JournalWrite {
 
 export type JournalResult =
   | { readonly kind: "kept"; readonly entry: JournalEntry; readonly isNew: boolean }
-  /** Another entry has this id. */
-  | { readonly kind: "taken"; readonly entry: JournalEntry }
+  /** Another entry has this id, in the journal or in the board file's record. */
+  | { readonly kind: "taken"; readonly entry: unknown }
+  /** It does not fit the board: what is wrong with the file when it stands in its record. */
+  | { readonly kind: "refused"; readonly problems: readonly Problem[] }
   | { readonly kind: "no-board" };
 
 /** What happened at the bench, entry by entry. Entries are added, never changed: a later one corrects. */
 export interface JournalStore {
   /** In the order in which they arrived. */
   list(boardId: string): Promise<readonly JournalEntry[]>;
+  /** Keeps it, and with it a next version of the board, in whose record it stands. */
   add(asked: JournalWrite): Promise<JournalResult>;
 }
