@@ -18,7 +18,7 @@ afterAll(() => rm(folder, { recursive: true }));
 test("lapline template, as a person starts it, writes the file that it names", async () => {
   for (const name of ["fins.pdf", "fins.svg", "fins.dxf"]) {
     const result = await runLapline(["template", "board.json", "--of", "fins", "-o", name], folder);
-    expect(result).toEqual({ code: 0, out: `${name}\n`, err: "" });
+    expect(result).toEqual({ code: 0, out: `${name}\n`, err: expect.stringMatching(/^Not for water: /) });
   }
   expect((await readdir(folder)).sort()).toEqual(["board.json", "fins.dxf", "fins.pdf", "fins.svg"]);
   expect((await readFile(join(folder, "fins.pdf"))).subarray(0, 5).toString()).toBe("%PDF-");

@@ -40,7 +40,7 @@ describe("what is written", () => {
   ])("%s on %s as PDF, and nothing beside it", async (of, paper) => {
     const path = join(out, `${of}.pdf`);
     const result = await template("--of", of, "--paper", paper, "-o", path);
-    expect(result).toEqual({ code: 0, out: path, err: "" });
+    expect(result).toEqual({ code: 0, out: path, err: expect.stringMatching(/^Not for water: /) });
     const bytes = await readFile(path);
     expect(bytes.subarray(0, 5).toString()).toBe("%PDF-");
     expect(bytes.subarray(-6).toString().trim()).toBe("%%EOF");
@@ -49,7 +49,11 @@ describe("what is written", () => {
 
   test.each([".svg", ".SVG", ".dxf"])("a drawing as %s", async (ending) => {
     const path = join(out, `fins${ending}`);
-    expect(await template("--of", "fins", "-o", path)).toEqual({ code: 0, out: path, err: "" });
+    expect(await template("--of", "fins", "-o", path)).toEqual({
+      code: 0,
+      out: path,
+      err: expect.stringMatching(/^Not for water: /),
+    });
     const text = await readFile(path, "utf8");
     expect(text).toMatch(ending === ".dxf" ? /^0\nSECTION\n/ : /^<svg /);
   });

@@ -1,6 +1,7 @@
 import { type Plan, planBuild } from "@lapline/engine";
 import { describe, expect, it } from "vitest";
 import patches from "../../engine/tests/reference/steps/repair-patches.json";
+import { DEMO_BOARDS } from "../src/demoBoards";
 import { readBoardFile } from "../src/readBoardFile";
 
 const STATIONS = [
@@ -120,10 +121,16 @@ describe("a sand-through", () => {
     },
   );
 
-  it("has its cups by the dose of the face's coats, base and hardener adding up", () => {
+  it("has cups, dose and clock of its own in the mix, base and hardener adding up", () => {
     const plan = planOf({ record: [through("foam", "30 mm")] });
     const fill = plan.repairs?.[0]?.coats.at(-1);
-    expect(fill?.hardenerRatio).toBe(plan.mix?.coats.find(({ id }) => id === "fill-deck")?.hardenerRatio);
+    const mixed = plan.mix?.coats.find(({ id }) => id === "repair-1-fill");
+    expect(fill?.hardenerRatio).toBe(mixed?.hardenerRatio);
+    expect(mixed?.clock?.sandableS).toBeGreaterThan(0);
+    // The generic polyester of the demo board takes wax in what is sanded, and none between patches.
+    expect(mixed?.cups[0]?.waxVolumeM3).toBeGreaterThan(0);
+    const patch = plan.mix?.coats.find(({ id }) => id === "repair-1-patch");
+    expect(patch?.cups.map(({ waxVolumeM3 }) => waxVolumeM3)).toEqual([0]);
     const { baseMassKg, hardenerMassKg, hardenerRatio, hardenerVolumeM3 } = fill ?? {};
     if (baseMassKg == null || hardenerMassKg == null || hardenerRatio == null)
       throw new Error("no fill coat");
@@ -132,7 +139,17 @@ describe("a sand-through", () => {
     expect(hardenerVolumeM3).toBeGreaterThan(0);
   });
 
-  it("inserts steps, moves the first surf, and blocks the water until they are done", () => {
+  it("on a demo board that is sanded moves the first surf by a day or more", () => {
+    const file = JSON.parse(DEMO_BOARDS.find(({ id }) => id === "five-ten-quad")?.text ?? "");
+    const surfAt = (record: readonly object[]) => {
+      const read = readBoardFile(JSON.stringify({ ...file, record }));
+      return Date.parse(read.ok ? (planBuild(read.board).water.firstSurfAt ?? "") : "");
+    };
+    const DAY_MS = 86_400_000;
+    expect(surfAt([through("foam", "30 mm")]) - surfAt([])).toBeGreaterThanOrEqual(DAY_MS);
+  });
+
+  it("inserts steps, holds up what follows by a day and more, and blocks the water until they are done", () => {
     const [before, after] = [planOf(), planOf({ record: [through("foam", "30 mm")] })];
     const added = after
       .steps!.map(({ id }) => id)
@@ -144,7 +161,11 @@ describe("a sand-through", () => {
       "repair-1-fill",
       "repair-1-sand",
     ]);
-    expect(after.water.firstSurfAt! > before.water.firstSurfAt!).toBe(true);
+    const restAt = (plan: Plan) =>
+      Date.parse(plan.calendar?.find(({ step }) => step === "cure-out")?.startsAt ?? "");
+    expect(restAt(after) - restAt(before)).toBeGreaterThan(24 * 3600 * 1000);
+    expect(after.water).toMatchObject({ ready: false, barred: true });
+    expect(after.water.open[0]).toMatchObject({ step: "repair-1-dry", bars: true });
     expect(after.findings.map(({ code }) => code)).toContain("water.foam-shows");
     const all = after.steps!.filter(({ id }) => id !== "water");
     const done = all.map(({ id }, i) => ({ id: `d${i}`, kind: "done", step: id }));
@@ -171,6 +192,85 @@ describe("a sand-through", () => {
       ).toBe(true);
       expect(plan.repairs).toEqual([]);
     }
+  });
+});
+
+describe("papers of the builder's own", () => {
+  const found = (papers: object, finish = "wet-sanded") => {
+    const { findings, sanding, steps } = planOf({ glass: { ...SIX_FOOT.glass, finish, papers } });
+    const codes = findings.flatMap(({ severity, code, path }) =>
+      path === "glass.papers" ? [`${severity} ${code}`] : [],
+    );
+    return { codes, grits: sanding?.grits.map(({ grit }) => grit) ?? null, steps };
+  };
+
+  it("take the place of the usual ones, dry and wet each", () => {
+    expect(found({ dry: ["P100", "P150", "P220", "P320"] })).toMatchObject({
+      codes: [],
+      grits: ["P100", "P150", "P220", "P320", "P400", "P600", "P800", "P1000", "P1200"],
+    });
+    expect(found({ wet: ["P400", "P600"] }).grits?.slice(-2)).toEqual(["P400", "P600"]);
+  });
+
+  // Common practice, no source: no step to less than half the grain. P80 has 201 µm, P240 58.5 µm, P150 between them.
+  it("are told where a step leaves scratches, and which paper goes between", () => {
+    const { findings } = planOf({ glass: { ...SIX_FOOT.glass, papers: { dry: ["P80", "P240", "P320"] } } });
+    const [jump] = findings.filter(({ code }) => code === "sanding.jump");
+    expect(jump?.text).toMatch(/P80 straight to P240 .* put P1[25]0 between/);
+    expect(found({ dry: ["P80", "P120", "P180", "P240", "P320"], wet: ["P800"] }).codes).toEqual([
+      "warning sanding.jump",
+    ]);
+  });
+
+  it.each([
+    [{ dry: ["P120", "P80"] }, "sanded", "blocker sanding.papers"],
+    [{ dry: ["P80", "P80"] }, "sanded", "blocker sanding.papers"],
+    [{ dry: [] }, "sanded", "blocker sanding.papers"],
+  ])("%o are refused, and no film is reckoned with them", (papers, finish, code) => {
+    const { codes, grits, steps } = found(papers, finish);
+    expect(codes).toContain(code);
+    expect(grits).toBeNull();
+    expect(steps?.some(({ id }) => id === "sand-deck")).toBe(true);
+  });
+
+  it("that the finish has no use for, or that begin or end oddly, are told", () => {
+    expect(found({ wet: ["P400"] }, "sanded").codes).toEqual(["warning sanding.wet-unused"]);
+    expect(found({ dry: ["P150", "P180"] }, "sanded").codes).toEqual([
+      "note sanding.fine-start",
+      "note sanding.coarse-end",
+    ]);
+  });
+
+  it("are P grades", () => {
+    const read = readBoardFile(
+      JSON.stringify({ ...SIX_FOOT, glass: { ...SIX_FOOT.glass, papers: { dry: ["80"] } } }),
+    );
+    expect(read.ok ? [] : read.problems.map(({ path }) => path)).toEqual(["glass.papers.dry[0]"]);
+  });
+});
+
+describe("an entry that was a slip", () => {
+  it("is struck by a later one and stands no more", () => {
+    const struck = [through("foam", "30 mm"), { id: "r2", kind: "struck", corrects: "r1" }];
+    expect(planOf({ record: struck }).repairs).toEqual([]);
+    expect(planOf({ record: struck }).steps?.some(({ id }) => id.startsWith("repair"))).toBe(false);
+    const marks = [
+      { id: "d1", kind: "done", step: "prep" },
+      { id: "d2", kind: "struck", corrects: "d1" },
+    ];
+    expect(planOf({ record: marks }).steps?.find(({ id }) => id === "prep")?.done).toBe(false);
+    const gauged = [
+      { id: "f1", kind: "film", zone: "deck", film: "90 um" },
+      { id: "f2", kind: "struck", corrects: "f1" },
+    ];
+    const deck = planOf({ record: gauged }).sanding?.zones.find(({ id }) => id === "deck");
+    expect(deck?.filmBy).toBe("plan");
+  });
+
+  it("needs the id of what it strikes", () => {
+    const record = [{ id: "r2", kind: "struck" }];
+    const read = readBoardFile(JSON.stringify({ ...SIX_FOOT, record }));
+    expect(read.ok ? [] : read.problems.map(({ path }) => path)).toEqual(["record[0].corrects"]);
   });
 });
 

@@ -11,6 +11,7 @@ import { buildSanding } from "./sanding/buildSanding";
 import { buildShape } from "./shape/buildShape";
 import { buildRepairs } from "./steps/buildRepairs";
 import { buildWater } from "./steps/buildWater";
+import { withRepairs } from "./steps/layRepairs";
 import { buildSurvey } from "./survey/buildSurvey";
 import { buildWeight } from "./weight/buildWeight";
 import { compareByWeight } from "./weight/compareByWeight";
@@ -30,10 +31,11 @@ export function planBuild(board: Board): Plan {
   const byWeight = compareByWeight(board, shape.value);
   const weight = buildWeight(board, shape.value, planned.value);
   const ladder = buildLadder(board, planned.value);
+  const laid = withRepairs(board, planned.value);
   const { mix, steps, calendar } = planDays(board, {
     shape: shape.value?.plan ?? null,
     finset: finset.value,
-    layup: planned.value,
+    layup: laid,
     ladder: ladder.value,
   });
   const repairs = buildRepairs(board, { layup: planned.value, mix: mix.value, steps: steps.value });
@@ -45,7 +47,7 @@ export function planBuild(board: Board): Plan {
     ladder: ladder.value,
     weighed: weighins.value?.zones.map(({ id }) => id) ?? [],
   });
-  const cost = buildCost(board, { layup: planned.value, mix: mix.value, cutplan: cutplan.value });
+  const cost = buildCost(board, { layup: laid, mix: mix.value, cutplan: cutplan.value });
   const water = buildWater(board, steps.value, calendar.value);
   return assemblePlan(board, {
     survey,

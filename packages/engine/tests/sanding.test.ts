@@ -17,7 +17,7 @@ describe("the grit table", () => {
   });
 
   it.each(chart.sameAs)("has US $us stand for $p", ({ us, p }) => {
-    const rungs = (["sanded", "wet-sanded", "gloss"] as const).flatMap(listRungs);
+    const rungs = (["sanded", "wet-sanded", "gloss"] as const).flatMap((finish) => listRungs({ finish }));
     expect(rungs.find(({ grit }) => grit === p)?.us).toBe(us);
   });
 });
@@ -29,19 +29,19 @@ describe("the ladder", () => {
     ["wet-sanded", "P1200", "P1200"],
     ["gloss", "P1200", "P2500"],
   ] as const)("of a %s board ends between %s and %s", (finish, from, to) => {
-    const last = listRungs(finish).at(-1)!;
+    const last = listRungs({ finish }).at(-1)!;
     expect(last.grainM).toBeLessThanOrEqual(P_GRAIN_M[from].value);
     expect(last.grainM).toBeGreaterThanOrEqual(P_GRAIN_M[to].value);
   });
 
   it("begins anew on a gloss coat, which has no scratches to take out", () => {
-    const first = listRungs("gloss").find(({ on }) => on === "gloss")!;
+    const first = listRungs({ finish: "gloss" }).find(({ on }) => on === "gloss")!;
     expect(first.beforeM).toBeNull();
     expect(first.wet).toBe(true);
   });
 
   it("keeps the coarsest paper off the rails", () => {
-    expect(listRungs("sanded").map(({ onEdges }) => onEdges)).toEqual([false, true, true, true, true]);
+    expect(listRungs({ finish: "sanded" }).map(({ onEdges }) => onEdges)).toEqual([false, true, true, true, true]);
   });
 });
 

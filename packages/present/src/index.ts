@@ -1,5 +1,6 @@
 export { loadLanguage } from "#catalogues";
 export { asSetDrawing } from "./board/asSetDrawing";
+export { calendarDrawing } from "./board/calendarDrawing";
 export { checkDrawing } from "./board/checkDrawing";
 export { cupDrawing } from "./board/cupDrawing";
 export { filmClockDrawing } from "./board/filmClockDrawing";
@@ -9,6 +10,7 @@ export { gelBandDrawing } from "./board/gelBandDrawing";
 export { gelPointsDrawing } from "./board/gelPointsDrawing";
 export { planDrawing } from "./board/planDrawing";
 export { profileDrawing } from "./board/profileDrawing";
+export { repairsDrawing } from "./board/repairsDrawing";
 export { silhouetteDrawing } from "./board/silhouetteDrawing";
 export { skinStrip } from "./board/skinStrip";
 export { weightDrawing } from "./board/weightDrawing";
@@ -30,6 +32,7 @@ export { formatCheckText } from "./text/formatCheckText";
 export { formatPlanText } from "./text/formatPlanText";
 export { formatWhyText } from "./text/formatWhyText";
 export { asSentence } from "./words/asSentence";
+export { type CalendarDay, calendarDays } from "./words/calendarDays";
 export { cautionWords } from "./words/cautionWords";
 export { checkName, readingWords, verdictWords } from "./words/checkWords";
 export { correctionWords } from "./words/correctionWords";
@@ -51,19 +54,21 @@ export {
   scheduleLayers,
   scheduleName,
 } from "./words/layupWords";
+export { needSentences } from "./words/needSentences";
 export { pieceName } from "./words/pieceName";
 export { readNoLoadS } from "./words/readNoLoadS";
-export { repairSentences, repairTitle } from "./words/repairWords";
-export { riskWord, sandRows, sandRules, worstSentence, zoneName } from "./words/sandWords";
+export { repairDays, repairSentences, repairTitle } from "./words/repairWords";
+export { filmFigure, riskWord, sandRows, sandRules, worstSentence, zoneName } from "./words/sandWords";
 export { setOutWords } from "./words/setOutWords";
 export { skinGroups } from "./words/skinGroups";
 export { sortFindings } from "./words/sortFindings";
-export { type CautionsHere, stepCautions } from "./words/stepCautions";
+export { type CautionsHere, cautionHarm, stepCautions } from "./words/stepCautions";
 export { stepTitle } from "./words/stepTitle";
 export { type StepWait, stepWaits } from "./words/stepWaits";
 export { symmetrySentences } from "./words/symmetrySentences";
 export { statedTailWord, tailWord } from "./words/tailWords";
-export { waterRules } from "./words/waterWords";
+export { wallTimeText } from "./words/wallTimeWords";
+export { barredSentence, waitsExplained, waterRules, waterState } from "./words/waterWords";
 export { aheadSentences, weighinSentences } from "./words/weighinWords";
 export { widthWords } from "./words/widthWords";
 export { worstVapour } from "./words/worstVapour";

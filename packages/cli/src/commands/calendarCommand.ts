@@ -9,6 +9,7 @@ import { exitCodeOf } from "./exitCodeOf";
 import { readOutputPath } from "./outputPath";
 import { READER_OPTIONS, readReader } from "./readerOptions";
 import { refuseBlocked } from "./refuseBlocked";
+import { tellState } from "./tellState";
 
 /** As the engine takes them where the file names none. */
 const USUAL_HOURS = { from: "09:00", to: "18:00" };
@@ -45,7 +46,7 @@ export const calendarCommand: Command = {
     if (text === null) refuseDateless(plan, reader);
     await writeWhole(path, new TextEncoder().encode(text));
     terminal.print(path);
-    return exitCodeOf(plan);
+    return tellState(plan, { reader, terminal });
   },
 };
 

@@ -7,10 +7,10 @@ import { readInput } from "../readInput";
 import type { ExitCode, Terminal } from "../Terminal";
 import { writeWhole } from "../writeWhole";
 import { chooseWord } from "./chooseWord";
-import { exitCodeOf } from "./exitCodeOf";
 import { readOutputPath } from "./outputPath";
 import { READER_OPTIONS, readReader } from "./readerOptions";
 import { refuseBlocked } from "./refuseBlocked";
+import { tellState } from "./tellState";
 
 const KINDS = ["survey", "marks"] as const;
 const CSV_FILE = 'A CSV file is text in UTF-8: save it as "CSV UTF-8".';
@@ -71,7 +71,7 @@ async function writeTable({ of, words }: Asked, terminal: Terminal): Promise<Exi
   }
   await writeWhole(path, text);
   terminal.print(path);
-  return exitCodeOf(plan);
+  return tellState(plan, { reader, terminal });
 }
 
 async function readTable(
@@ -95,5 +95,5 @@ async function readTable(
   }
   await writeWhole(path, read.text);
   terminal.print(path);
-  return exitCodeOf(planBuild(read.board));
+  return tellState(planBuild(read.board), { reader: readReader(words), terminal });
 }

@@ -1,6 +1,6 @@
 import { fraction, length, type Plan, planBuild, say } from "@lapline/engine";
 import { buildNestOrders, checkNestOrder, type NestFault, type NestLay, type NestOrder } from "@lapline/nest";
-import { formatLayText, type Reader, tell, tellPhrase } from "@lapline/present";
+import { barredSentence, formatLayText, type Reader, tell, tellPhrase } from "@lapline/present";
 import type { Command, CommandWords } from "../Command";
 import { nestInThread } from "../cut/nestInThread";
 import { ROLL_OPTION, readRolls } from "../cut/readRolls";
@@ -45,6 +45,11 @@ export const cutCommand: Command = {
     for (const order of orders) refuseFaults(order, reader);
     const lays: NestLay[] = [];
     for (const order of orders) lays.push(await layOut(order, { terminal, reader }));
+    const barred = boards.flatMap(({ name, plan }) => {
+      const sentence = barredSentence(plan, reader);
+      return sentence === null ? [] : [`${name}: ${sentence}`];
+    });
+    for (const sentence of barred) terminal.tell(sentence);
     if (output === null) {
       const rolled = boards.filter(({ plan }) => plan.layup?.cutting === "rolled").map(({ name }) => name);
       terminal.print(formatLayText(lays, { reader, rolled }));
@@ -52,7 +57,7 @@ export const cutCommand: Command = {
     }
     // Only here, so that the other commands start without what makes paper.
     const { layPdf, laySvg } = await import("@lapline/present/paper");
-    const paper = { boards: boards.map(({ name }) => name), lays, reader };
+    const paper = { boards: boards.map(({ name }) => name), lays, barred, reader };
     const content = output.ending === ".svg" ? laySvg(paper) : await layPdf(paper, terminal.now());
     await writeWhole(output.path, content);
     terminal.print(output.path);

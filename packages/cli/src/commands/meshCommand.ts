@@ -2,10 +2,10 @@ import { buildBoardMesh, planBuild } from "@lapline/engine";
 import type { Command } from "../Command";
 import { readBoard } from "../readBoard";
 import { writeWhole } from "../writeWhole";
-import { exitCodeOf } from "./exitCodeOf";
 import { readOutputPath } from "./outputPath";
 import { READER_OPTIONS, readReader } from "./readerOptions";
 import { refuseBlocked } from "./refuseBlocked";
+import { tellState } from "./tellState";
 
 const ENDINGS = [".3mf", ".glb"] as const;
 
@@ -35,6 +35,6 @@ export const meshCommand: Command = {
     const solid = { name: board.name, engine: plan.engine, mesh };
     await writeWhole(path, ending === ".3mf" ? solid3mf(solid) : await solidGlb(solid));
     terminal.print(path);
-    return exitCodeOf(plan);
+    return tellState(plan, { reader, terminal });
   },
 };

@@ -9,6 +9,7 @@ import { madeOnOf } from "./madeOnOf";
 import { readOutputPath } from "./outputPath";
 import { READER_OPTIONS, readReader } from "./readerOptions";
 import { refuseBlocked } from "./refuseBlocked";
+import { tellState } from "./tellState";
 
 const PAPERS = ["a4", "letter"] as const;
 /** A longer one makes modules too small for a telephone at arm's length. */
@@ -50,7 +51,7 @@ export const sheetCommand: Command = {
     }
     await writeWhole(path, bytes);
     terminal.print(path);
-    return exitCodeOf(plan);
+    return tellState(plan, { reader: asked.reader, terminal });
   },
 };
 

@@ -6,12 +6,12 @@ import { readBoard } from "../readBoard";
 import type { Terminal } from "../Terminal";
 import { writeWhole } from "../writeWhole";
 import { chooseWord } from "./chooseWord";
-import { exitCodeOf } from "./exitCodeOf";
 import { madeOnOf } from "./madeOnOf";
 import { readOutputPath } from "./outputPath";
 import { READER_OPTIONS, readReader } from "./readerOptions";
 import { refuseBlocked } from "./refuseBlocked";
 import { readRulerReads } from "./rulerReads";
+import { tellState } from "./tellState";
 
 const KINDS = ["fins", "outline", "cloth"] as const;
 const PAPERS = ["a4", "letter", "a3", "roll"] as const;
@@ -47,7 +47,7 @@ export const templateCommand: Command = {
     const content = await draw(plan, asked, terminal);
     await writeWhole(asked.path, content);
     terminal.print(asked.path);
-    return exitCodeOf(plan);
+    return tellState(plan, { reader: asked.reader, terminal });
   },
 };
 

@@ -3,8 +3,8 @@ import { formatWhyText } from "@lapline/present";
 import type { Command } from "../Command";
 import { RefusedError } from "../RefusedError";
 import { readBoard } from "../readBoard";
-import { exitCodeOf } from "./exitCodeOf";
 import { READER_OPTIONS, readReader } from "./readerOptions";
+import { tellState } from "./tellState";
 
 export const whyCommand: Command = {
   name: "why",
@@ -19,6 +19,6 @@ export const whyCommand: Command = {
     const explanation = explain(board, plan, path);
     if ("message" in explanation) throw new RefusedError(say`${explanation.message}`);
     terminal.print(formatWhyText(explanation, reader));
-    return exitCodeOf(plan);
+    return tellState(plan, { reader, terminal });
   },
 };

@@ -1,3 +1,4 @@
+import type { GRITS } from "@lapline/engine";
 import type { QuantityText } from "./QuantityText";
 
 export interface BlankFile {
@@ -33,6 +34,13 @@ export interface GlassFile {
   readonly logos?: boolean;
   readonly pinline?: boolean;
   readonly finish?: "sanded" | "wet-sanded" | "gloss";
+  readonly papers?: PapersFile;
+}
+
+/** P grades from coarse to fine, in place of the usual ones: dry on the fill coat, wet after them or on the gloss coat. */
+export interface PapersFile {
+  readonly dry?: ReadonlyArray<(typeof GRITS)[number]>;
+  readonly wet?: ReadonlyArray<(typeof GRITS)[number]>;
 }
 
 export interface TintFile {

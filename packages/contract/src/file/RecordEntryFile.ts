@@ -16,7 +16,8 @@ export type RecordEntryFile =
   | TouchedFile
   | SandThroughFile
   | FilmFile
-  | DustFile;
+  | DustFile
+  | StruckFile;
 
 interface DoneFile extends EntryFileBase {
   readonly kind: "done";
@@ -67,4 +68,10 @@ interface DustFile extends EntryFileBase {
   readonly face: "deck" | "bottom";
   readonly mass: QuantityText;
   readonly after: string;
+}
+
+/** The entry that it corrects was a slip: it did not happen. */
+interface StruckFile extends EntryFileBase {
+  readonly kind: "struck";
+  readonly corrects: string;
 }

@@ -14,7 +14,7 @@ const layer = z.object({
 
 const coat = z.object({
   id: z.string(),
-  kind: z.literal("repair"),
+  kind: z.enum(["repair", "repair-fill"]),
   resin: z.string(),
   resinMassKg: number,
   mixedMassKg: number,
@@ -36,6 +36,7 @@ const repair = z.object({
   featherM: number,
   dryS: number,
   layers: z.array(layer),
+  fillAcrossM: number,
   coats: z.array(coat),
   done: z.boolean(),
 });

@@ -30,10 +30,17 @@ const step = z.object({
   doneAt: z.string().nullable(),
 });
 
+const open = z.object({
+  text: z.string(),
+  says: phrase,
+  step: z.string().nullable(),
+  bars: z.boolean(),
+});
+
 const water = z.object({
   ready: z.boolean(),
-  because: z.array(z.string()),
-  says: z.array(phrase),
+  barred: z.boolean(),
+  open: z.array(open),
   firstSurfAt: z.string().nullable(),
 });
 

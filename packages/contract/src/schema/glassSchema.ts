@@ -1,5 +1,13 @@
+import { GRITS } from "@lapline/engine";
 import { z } from "zod";
-import type { BlankFile, FaceLayersFile, GlassFile, PatchFile, TintFile } from "../file/GlassFile";
+import type {
+  BlankFile,
+  FaceLayersFile,
+  GlassFile,
+  PapersFile,
+  PatchFile,
+  TintFile,
+} from "../file/GlassFile";
 import { fields } from "./fields";
 import { quantity } from "./quantity";
 import { ALONG } from "./surveySchema";
@@ -52,6 +60,11 @@ const tint: z.ZodType<TintFile> = fields("the tint", {
   gloss: tintShare().exactOptional(),
 });
 
+const papers: z.ZodType<PapersFile> = fields("the papers", {
+  dry: listOf(oneOf(GRITS), "papers", 20).exactOptional(),
+  wet: listOf(oneOf(GRITS), "papers", 20).exactOptional(),
+});
+
 export const glassSchema: z.ZodType<GlassFile> = fields("the glass", {
   resin: z
     .union([resin(), resinByCoat], {
@@ -71,4 +84,5 @@ export const glassSchema: z.ZodType<GlassFile> = fields("the glass", {
   logos: yesOrNo().exactOptional(),
   pinline: yesOrNo().exactOptional(),
   finish: oneOf(["sanded", "wet-sanded", "gloss"]).exactOptional(),
+  papers: papers.exactOptional(),
 });

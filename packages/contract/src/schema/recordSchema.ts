@@ -6,14 +6,14 @@ import { quantity } from "./quantity";
 import { ALONG } from "./surveySchema";
 import { describeOneOf, entryId, id, listOf, oneOf, wallTime } from "./words";
 
-const KINDS = ["done", "weighed", "mixed", "touched", "sand-through", "film", "dust"] as const;
+const KINDS = ["done", "weighed", "mixed", "touched", "sand-through", "film", "dust", "struck"] as const;
 
 const anyEntry = { id: entryId(), at: wallTime().exactOptional(), corrects: entryId().exactOptional() };
 const coat = () => id("a coat's id", "laminate-bottom");
 const grit = () => oneOf(GRITS);
 const cup = () => quantity("mass", { least: "0.1 g", most: "20 kg" });
 
-const entry: z.ZodType<RecordEntryFile> = z.discriminatedUnion(
+export const recordEntrySchema: z.ZodType<RecordEntryFile> = z.discriminatedUnion(
   "kind",
   [
     fields("an entry of a step done", {
@@ -65,6 +65,11 @@ const entry: z.ZodType<RecordEntryFile> = z.discriminatedUnion(
       mass: quantity("mass", { least: "0.1 g", most: "2 kg" }),
       after: grit(),
     }),
+    fields("an entry that strikes another", {
+      ...anyEntry,
+      kind: z.literal("struck"),
+      corrects: entryId(),
+    }),
   ],
   {
     error: ({ input }) => {
@@ -75,4 +80,4 @@ const entry: z.ZodType<RecordEntryFile> = z.discriminatedUnion(
   },
 );
 
-export const recordSchema = listOf(entry, "entries of the record", 2000);
+export const recordSchema = listOf(recordEntrySchema, "entries of the record", 2000);

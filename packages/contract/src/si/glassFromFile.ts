@@ -30,6 +30,10 @@ export function glassFromFile(file: GlassFile): GlassInput {
     ...given("logos", file.logos, asIs),
     ...given("pinline", file.pinline, asIs),
     ...given("finish", file.finish, asIs),
+    ...given("papers", file.papers, (papers) => ({
+      ...given("dry", papers.dry, asIs),
+      ...given("wet", papers.wet, asIs),
+    })),
   };
 }
 

@@ -41,5 +41,7 @@ export function entryFromFile(file: RecordEntryFile): RecordEntry {
       };
     case "dust":
       return { ...base, kind: "dust", face: file.face, massKg: massKg(file.mass), after: file.after };
+    case "struck":
+      return { ...base, kind: "struck" };
   }
 }

@@ -15,7 +15,7 @@ export interface CalendarTask {
   readonly handsOnS: number;
   /** The coat by whose clock it cures; null for work, which may be laid down overnight. */
   readonly cures: string | null;
-  /** The coat's own first laying; null for work and for repairs. */
+  /** The coat that it lays; null for work. */
   readonly coat: string | null;
   /** How long it bears no load after its hands are off; null where it holds nothing. */
   readonly noLoadS: number | null;

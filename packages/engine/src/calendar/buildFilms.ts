@@ -52,7 +52,7 @@ export function buildFilms({ mix, layup, materials, air, parse }: FilmsBasis): F
   }
   const known = new Map<string, Known | null>();
   const find = (task: CalendarTask): Known | null => {
-    const key = `${task.cures} ${task.coat}`;
+    const key = task.cures ?? "";
     const before = known.get(key);
     if (before !== undefined) return before;
     const mixed = mix.coats.find(({ id }) => id === task.cures);
@@ -61,7 +61,7 @@ export function buildFilms({ mix, layup, materials, air, parse }: FilmsBasis): F
     const now =
       mixed === undefined || layer === undefined || cure === undefined
         ? null
-        : knowCoat(mixed, { cure, pieces: air.pieces }, task.coat === null ? "repair" : layer.kind);
+        : knowCoat(mixed, { cure, pieces: air.pieces }, layer.kind);
     known.set(key, now);
     return now;
   };
@@ -95,7 +95,7 @@ function knowCoat(
   const { resin, model, curve } = cure;
   if (resin.kind === "sunlight") return { at: setByLight, withBands: setByLight, warmFromS: (atS) => atS };
   if (model === null || curve === null || mixed.hardenerRatio === null) return null;
-  const firstCupEarlierS = kind === "repair" ? 0 : (mixed.cups.at(-1)?.mixAtS ?? 0);
+  const firstCupEarlierS = mixed.cups.at(-1)?.mixAtS ?? 0;
   const coat: Coat = { kind, resin, model, curve, dose: mixed.hardenerRatio, firstCupEarlierS };
   const gels = computeGels(coat);
   const knownUntilS = pieces.at(-1)?.toS ?? 0;

@@ -1,4 +1,5 @@
 import type { Grit } from "./abrasives";
+import type { Sourced } from "./Sourced";
 
 interface Ladder {
   /** Dry, on the fill coat. */
@@ -22,3 +23,10 @@ export const LADDERS = {
     source: "common-practice",
   },
 } as const satisfies Record<string, Ladder>;
+
+/** From one paper to the next the grain falls to no less than one over this; further, and the scratches of the first stay. */
+export const GRAIN_FALL_MOST: Sourced = { value: 2, low: 1.6, high: 2.2, source: "common-practice" };
+
+/** A board that is only sanded ends no coarser, and the first paper is no finer: levelling with it takes hours. */
+export const COARSEST_END: Grit = "P220";
+export const FINEST_START: Grit = "P120";

@@ -49,6 +49,7 @@ export const SPREAD_TOOLS: Readonly<Record<SpreadKind, readonly ToolId[]>> = {
   gloss: [...RESIN, "brush"],
   box: [...RESIN, "syringe"],
   repair: [...RESIN, "scissors", "smallBrush"],
+  "repair-fill": [...RESIN, "smallBrush"],
 };
 
 /** Tools by the kind of other work. */

@@ -2,7 +2,7 @@ import { S_PER_HOUR } from "../foundation/units";
 import type { Sourced } from "./Sourced";
 
 export type Experience = "first" | "some" | "trade";
-export type SpreadKind = "seal" | "laminate" | "fill" | "gloss" | "box" | "repair";
+export type SpreadKind = "seal" | "laminate" | "fill" | "gloss" | "box" | "repair" | "repair-fill";
 
 /** Mixing and pouring one cup, and working one kilogram of it out, by a trade glasser alone. */
 export const SPREAD_TIMES: Readonly<
@@ -14,6 +14,7 @@ export const SPREAD_TIMES: Readonly<
   gloss: { cupS: practice(90), perKgS: practice(600) },
   box: { cupS: practice(180), perKgS: practice(900) },
   repair: { cupS: practice(180), perKgS: practice(1800) },
+  "repair-fill": { cupS: practice(180), perKgS: practice(1800) },
 };
 
 /** How many times as long as a trade hand, in wet work and the like, and with a sander. */
@@ -73,8 +74,6 @@ export type WorkId = keyof typeof STEP_WORK;
 /** A face, and a coat on it, where the board's own are not known. */
 export const REFERENCE_FACE_M2: Sourced = practice(0.7);
 export const REFERENCE_COAT_KG: Sourced = practice(0.3);
-/** Resin for one small repair. */
-export const REPAIR_COAT_KG: Sourced = practice(0.05);
 
 /** Bare foam is left to dry so long before it is closed again. */
 export const DRY_OUT_S: Sourced = practice(24 * S_PER_HOUR);

@@ -1,3 +1,4 @@
+import type { Grit } from "../constants/abrasives";
 import type { MaterialsInput } from "../materials/MaterialsInput";
 import type { Cutting } from "./LayupPlan";
 
@@ -21,6 +22,8 @@ export interface GlassInput {
   /** Tint or pigment over base by mass, by kind of coat. */
   readonly tint?: { readonly laminate?: number; readonly fill?: number; readonly gloss?: number };
   readonly finish?: Finish;
+  /** The builder's own papers, coarse to fine, in place of the usual ones of the finish. */
+  readonly papers?: { readonly dry?: readonly Grit[]; readonly wet?: readonly Grit[] };
   /** Printed paper under the deck's cloth. */
   readonly logos?: boolean;
   /** A painted or resin line over the laps' edge. */

@@ -19,4 +19,4 @@ export interface TouchedEntry extends EntryBase {
 export type MixEntry =
   | MixedEntry
   | TouchedEntry
-  | (EntryBase & { readonly kind: "done" | "weighed" | "sand-through" | "film" | "dust" });
+  | (EntryBase & { readonly kind: "done" | "weighed" | "sand-through" | "film" | "dust" | "struck" });

@@ -30,7 +30,10 @@ export function buildCups(task: CupTask, split: CupSplit, setting: MixSetting): 
   }));
 }
 
+/** A repair takes the colour of what it mends. */
 function tintShare({ kind }: CupTask, { tint }: MixSetting): number {
+  if (kind === "repair") return tint.laminate ?? 0;
+  if (kind === "repair-fill") return tint.fill ?? 0;
   return kind === "laminate" || kind === "fill" || kind === "gloss" ? (tint[kind] ?? 0) : 0;
 }
 

@@ -89,7 +89,7 @@ export function computeFilmGelS(task: FilmTask): number | null {
 
 /** Coats that are sanded get wax where the resin needs it to dry hard on top. */
 export function hasWax(kind: SpreadKind, resin: Resin): boolean {
-  const isSanded = kind === "fill" || kind === "gloss";
+  const isSanded = kind === "fill" || kind === "gloss" || kind === "repair-fill";
   return isSanded && resin.kind !== "two-part" && resin.waxVolumeShare !== null;
 }
 

@@ -25,7 +25,7 @@ export interface DustReading extends EntryBase {
 export type SandingEntry =
   | FilmReading
   | DustReading
-  | (EntryBase & { readonly kind: "done" | "weighed" | "mixed" | "touched" | "sand-through" });
+  | (EntryBase & { readonly kind: "done" | "weighed" | "mixed" | "touched" | "sand-through" | "struck" });
 
 /** What sanding needs of a board. */
 export interface SandingBoard {

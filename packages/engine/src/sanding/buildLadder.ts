@@ -12,6 +12,7 @@ import { say } from "../foundation/phrase";
 import type { Stage } from "../foundation/stage";
 import { FACES, type LayupPlan } from "../layup/LayupPlan";
 import { assume } from "../sources/assume";
+import { checkPapers } from "./checkPapers";
 import { computeTime, type SandedBoard } from "./computeTimes";
 import type { LadderPlan } from "./LadderPlan";
 import { listRungs, type Rung } from "./listRungs";
@@ -22,11 +23,14 @@ import type { GritPlan, SandWorkPlan } from "./SandingPlan";
  * The papers from the coat as it lies to the finish that is wanted: what each has to take out, its scratches, how often it goes over
  * the board, how long that takes and what to buy.
  * Method: each paper takes off as much as the scratches of the one before are deep; the first levels the coat.
- * @returns null without finding where the glass is not planned
+ * @returns null without finding where the glass is not planned; null with a blocker where the builder's papers are in no order
  */
 export function buildLadder(board: SandingBoard, layup: LayupPlan | null): Stage<LadderPlan> {
   if (layup === null) return { value: null, findings: [], assumptions: [] };
-  const rungs = listRungs(board.glass?.finish ?? "sanded");
+  const rungs = listRungs(board.glass);
+  const findings = checkPapers(board.glass, rungs);
+  if (findings.some(({ severity }) => severity === "blocker"))
+    return { value: null, findings, assumptions: [] };
   const sanded = readSanded(board, layup);
   const admissibleRoughnessM = (ADMISSIBLE_FACTOR.value * SEA_VISCOSITY_M2_S.value) / SURF_SPEED_M_S.value;
   const times = assume(
@@ -42,7 +46,7 @@ export function buildLadder(board: SandingBoard, layup: LayupPlan | null): Stage
       admissibleRoughnessM,
       enoughFrom: findEnough(admissibleRoughnessM),
     },
-    findings: [],
+    findings,
     assumptions: [times],
   };
 }

@@ -48,7 +48,7 @@ export function buildSanding(board: SandingBoard, basis: Basis): Stage<SandingPl
   }
   const rails = listRailPlaces(layup, shape);
   const spots = listZoneSpots(board, layup, shape, rails);
-  const rungs = listRungs(board.glass?.finish ?? "sanded");
+  const rungs = listRungs(board.glass);
   const { readings, findings } = readSandingRecord(board, {
     zones: spots.map(({ zone }) => zone.id),
     grits: rungs.map(({ grit }) => grit),
@@ -75,7 +75,7 @@ function readRatios(
     return computeDustRatio(
       dust.find((entry) => entry.face === face),
       {
-        rungs: listRungs(board.glass?.finish ?? "sanded"),
+        rungs: listRungs(board.glass),
         removesM: ladder.grits.map(({ removesM }) => removesM),
         areaM2: coat.areaM2,
         densityKgM3: resin.curedDensityKgM3.value,

@@ -1,6 +1,6 @@
 import { type Grit, P_GRAIN_M, SAME_GRAIN_SHARE, US_GRAIN_M } from "../constants/abrasives";
 import { LADDERS } from "../constants/sandingLadder";
-import type { Finish } from "../layup/GlassInput";
+import type { GlassInput } from "../layup/GlassInput";
 
 /** One paper of the ladder, and what it has to take out. */
 export interface Rung {
@@ -14,9 +14,17 @@ export interface Rung {
   readonly beforeM: number | null;
 }
 
-/** The papers for a finish, coarse to fine. On the fill coat rails and ends begin with the second, whose first work is to level them. */
-export function listRungs(finish: Finish): readonly Rung[] {
-  const { dry, wet } = LADDERS[finish];
+/**
+ * The builder's own papers or the usual ones of the finish, coarse to fine. On the fill coat rails and ends begin with the second, whose
+ * first work is to level them.
+ */
+export function listRungs({
+  finish = "sanded",
+  papers,
+}: Pick<GlassInput, "finish" | "papers"> = {}): readonly Rung[] {
+  const usual = LADDERS[finish];
+  const dry = papers?.dry ?? usual.dry;
+  const wet = finish === "sanded" ? usual.wet : (papers?.wet ?? usual.wet);
   const isGloss = finish === "gloss";
   const all: ReadonlyArray<readonly [grit: Grit, wet: boolean]> = [
     ...dry.map((grit) => [grit, false] as const),
@@ -31,7 +39,7 @@ export function listRungs(finish: Finish): readonly Rung[] {
       us: nameUsGrade(P_GRAIN_M[grit].value),
       on: isGloss && isWet ? "gloss" : "fill",
       wet: isWet,
-      onEdges: i > 0,
+      onEdges: i > 0 || all.length === 1,
       beforeM: levels ? null : P_GRAIN_M[before[0]].value,
     };
   });

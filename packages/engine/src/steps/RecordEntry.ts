@@ -29,4 +29,6 @@ export type RecordEntry =
       readonly shows: "shine" | "weave" | "glass" | "foam";
     })
   | FilmReading
-  | DustReading;
+  | DustReading
+  /** What it corrects was a slip: it did not happen. */
+  | (EntryBase & { readonly kind: "struck" });

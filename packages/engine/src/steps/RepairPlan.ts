@@ -16,6 +16,8 @@ export interface RepairPlan {
   readonly dryS: number;
   /** Round patches, the first one first; none where a spot of fill coat is enough. */
   readonly layers: readonly RepairLayerPlan[];
+  /** The spot of fill coat from edge to edge. */
+  readonly fillAcrossM: number;
   readonly coats: readonly RepairCoatPlan[];
   readonly done: boolean;
 }
@@ -32,7 +34,8 @@ export interface RepairLayerPlan {
 /** Null where no dose is known. */
 export interface RepairCoatPlan {
   readonly id: string;
-  readonly kind: "repair";
+  /** Of the patches, or the spot of fill coat. */
+  readonly kind: "repair" | "repair-fill";
   readonly resin: string;
   /** Resin that the place takes. */
   readonly resinMassKg: number;

@@ -9,9 +9,9 @@ export interface StepPlan {
   readonly needs: readonly NeedPlan[];
   /** Why it stands where it does. */
   readonly because: string;
-  /** The coat that it lays; null for other work, and for repairs, whose resin is not planned yet. */
+  /** The coat that it lays; null for other work. */
   readonly coat: string | null;
-  /** The coat by whose clock its resin cures, repairs and glassed-on fins too; null for work without resin. */
+  /** The coat by whose clock its resin cures; null for work without resin. */
   readonly cures: string | null;
   readonly handsOnS: number;
   /**
@@ -47,8 +47,18 @@ interface NeedPlan {
 
 export interface WaterPlan {
   readonly ready: boolean;
-  /** In millimetres and English; `says` has the same with their quantities kept. */
-  readonly because: readonly string[];
-  readonly says: readonly Phrase[];
+  /** Foam shows somewhere, or a box or the plug is not sealed in: "not for water" stands on every page, sheet and command. */
+  readonly barred: boolean;
+  /** What stands against the water, what bars it first; none once it is ready. */
+  readonly open: readonly OpenPlan[];
   readonly firstSurfAt: string | null;
+}
+
+export interface OpenPlan {
+  /** In millimetres and English; `says` has the same with its quantities kept. */
+  readonly text: string;
+  readonly says: Phrase;
+  /** The step that closes it; null where the order of work is not known. */
+  readonly step: string | null;
+  readonly bars: boolean;
 }

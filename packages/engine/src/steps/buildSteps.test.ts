@@ -284,12 +284,22 @@ describe("ready for the water", () => {
   it("only once every step is done", () => {
     const none = water(board()).value!;
     expect(none.ready).toBe(false);
-    expect(none.because.join(" ")).toMatch(
-      /boxes .* not sealed.*plug .* not sealed.* 17 steps are still to do/,
-    );
+    expect(none.barred).toBe(true);
+    expect(none.open.map(({ step, bars }) => [step, bars])).toEqual([
+      ["laminate-bottom", true],
+      ["boxes", true],
+      ["leash-plug", true],
+      ["prep", false],
+    ]);
+    expect(none.open.at(-1)?.text).toMatch(/^17 steps are still to do/);
     const all = doneAll(board());
-    expect(water(board(all)).value).toMatchObject({ ready: true, firstSurfAt: null });
-    expect(water(board(all.slice(0, -1))).value?.ready).toBe(false);
+    expect(water(board(all)).value).toMatchObject({
+      ready: true,
+      barred: false,
+      open: [],
+      firstSurfAt: null,
+    });
+    expect(water(board(all.slice(0, -1))).value).toMatchObject({ ready: false, barred: false });
   });
 
   it("on the day that the calendar gives the last look", () => {
@@ -307,7 +317,8 @@ describe("ready for the water", () => {
     const holed = board([...doneAll(board()), through("r5", "foam")]);
     const { value, findings } = water(holed);
     expect(value?.ready).toBe(false);
-    expect(value?.because[0]).toMatch(/foam shows on the left of the deck, 400 mm from the tail/);
+    expect(value?.open[0]).toMatchObject({ step: "repair-1-dry", bars: true });
+    expect(value?.open[0]?.text).toMatch(/foam shows on the left of the deck, 400 mm from the tail/);
     expect(findings.map(({ severity, code }) => `${severity} ${code}`)).toEqual(["blocker water.foam-shows"]);
     const repaired = board([
       ...holed.record!,

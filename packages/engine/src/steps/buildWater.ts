@@ -5,12 +5,12 @@ import { readRecord } from "./readRecord";
 import { repairEnd } from "./repairRows";
 import type { SandThrough } from "./Standing";
 import type { StepsInput } from "./StepsInput";
-import type { StepPlan, WaterPlan } from "./StepsPlan";
+import type { OpenPlan, StepPlan, WaterPlan } from "./StepsPlan";
 
 /**
- * Whether the board may go into the water, and what stands against it, in words. Ready only once every step before the last
- * is marked done and every sand-through is closed. The first surf is when the last look
- * ends.
+ * Whether the board may go into the water, and what stands against it, each with the step that closes it. Barred while foam shows or a
+ * box is not sealed in; ready only once every step before the last is marked done and every sand-through is closed. The first surf is
+ * when the last look ends.
  * @param calendar where each step stands in the days; null where they are not planned
  */
 export function buildWater(
@@ -21,27 +21,35 @@ export function buildWater(
   if (steps === null) return unknown();
   const { standing } = readRecord(board.record ?? [], board.survey);
   const isDone = (id: string) => steps.some((step) => step.id === id && step.done);
-  const open = standing.sandThroughs.filter((through) => !isDone(repairEnd(through)));
-  const says = [
-    ...open.map(openPhrase),
+  const throughs = standing.sandThroughs.filter((through) => !isDone(repairEnd(through)));
+  const all = [
+    ...throughs.map((through) => openRepair(through, steps)),
+    ...checkGlass(steps),
     ...checkFittings(steps, board.fins?.boxes === "glassed-on"),
     ...checkRemaining(steps),
   ];
+  const open = [...all.filter(({ bars }) => bars), ...all.filter(({ bars }) => !bars)];
   const value: WaterPlan = {
-    ready: says.length === 0,
-    ...tellBecause(says.length > 0 ? says : [say`every step is marked done and nothing is open`]),
+    ready: open.length === 0,
+    barred: open.some(({ bars }) => bars),
+    open,
     firstSurfAt: calendar?.find(({ step }) => step === "water")?.endsAt ?? null,
   };
-  return { value, findings: [...open.map(openFinding), ...checkPockets(steps)], assumptions: [] };
+  return { value, findings: [...throughs.map(openFinding), ...checkPockets(steps)], assumptions: [] };
 }
 
 function unknown() {
-  const told = tellBecause([say`the order of work is not known yet, so nothing can be called done`]);
-  return { value: { ready: false, ...told, firstSurfAt: null }, findings: [], assumptions: [] };
+  const says = say`the order of work is not known yet, so nothing can be called sealed`;
+  const open = [openOf(says, { step: null, bars: true })];
+  return {
+    value: { ready: false, barred: true, open, firstSurfAt: null },
+    findings: [],
+    assumptions: [],
+  };
 }
 
-function tellBecause(says: readonly Phrase[]): Pick<WaterPlan, "because" | "says"> {
-  return { because: says.map((phrase) => formatPhrase(phrase, "mm")), says };
+function openOf(says: Phrase, more: Pick<OpenPlan, "step" | "bars">): OpenPlan {
+  return { text: formatPhrase(says, "mm"), says, ...more };
 }
 
 /** Foam drinks water, cut glass carries less, an opened weave or a low spot only looks poor. */
@@ -52,22 +60,53 @@ const SEVERITIES: Readonly<Record<SandThrough["entry"]["shows"], Severity>> = {
   shine: "note",
 };
 
+/** What lets water in. */
+const BARS: ReadonlySet<SandThrough["entry"]["shows"]> = new Set(["foam", "glass"]);
+
 function openPhrase({ number, entry }: SandThrough) {
   return say`${entry.shows} shows on the ${entry.side} of the ${entry.face}, ${length(entry.fromTailM)} from the tail: repair ${number} is not done`;
 }
 
+/** Closed by its last step; the way there begins with its first that is still to do. */
+function openRepair(through: SandThrough, steps: readonly StepPlan[]): OpenPlan {
+  const own = steps.filter(({ id, done }) => id.startsWith(`repair-${through.number}-`) && !done);
+  return openOf(openPhrase(through), {
+    step: own[0]?.id ?? repairEnd(through),
+    bars: BARS.has(through.entry.shows),
+  });
+}
+
 function openFinding(through: SandThrough): Finding {
   const { shows, id } = through.entry;
-  const says = say`${openPhrase(through)}; the board is not for water until it is`;
+  const says = BARS.has(shows)
+    ? say`${openPhrase(through)}; the board is not for water until it is`
+    : say`${openPhrase(through)}; the board is not finished until it is`;
   return finding(SEVERITIES[shows], `water.${shows}-shows`, `record[${id}]`, says);
 }
 
-function checkFittings(steps: readonly StepPlan[], isGlassedOn: boolean): Phrase[] {
+/** Foam shows until both faces are glassed. */
+function checkGlass(steps: readonly StepPlan[]): OpenPlan[] {
+  const bare = steps.filter(({ id, done }) => GLASS.includes(id) && !done);
+  const [first] = bare;
+  if (first === undefined) return [];
+  const says =
+    bare.length === GLASS.length
+      ? say`foam shows: neither face is glassed yet`
+      : first.id === "laminate-bottom"
+        ? say`foam shows: the bottom is not glassed yet`
+        : say`foam shows: the deck is not glassed yet`;
+  return [openOf(says, { step: first.id, bars: true })];
+}
+
+const GLASS: readonly string[] = ["laminate-bottom", "laminate-deck"];
+
+function checkFittings(steps: readonly StepPlan[], isGlassedOn: boolean): OpenPlan[] {
   const isOpen = (id: string) => steps.some((step) => step.id === id && !step.done);
   const fins = isGlassedOn ? say`the fins are not glassed on` : say`the fins' boxes are not sealed in`;
+  const plug = say`the leash plug is not sealed in`;
   return [
-    ...(isOpen("boxes") ? [fins] : []),
-    ...(isOpen("leash-plug") ? [say`the leash plug is not sealed in and pulled`] : []),
+    ...(isOpen("boxes") ? [openOf(fins, { step: "boxes", bars: true })] : []),
+    ...(isOpen("leash-plug") ? [openOf(plug, { step: "leash-plug", bars: true })] : []),
   ];
 }
 
@@ -79,10 +118,11 @@ function checkPockets(steps: readonly StepPlan[]): Finding[] {
   return [finding("warning", "water.box-open", "water", says)];
 }
 
-function checkRemaining(steps: readonly StepPlan[]): Phrase[] {
+function checkRemaining(steps: readonly StepPlan[]): OpenPlan[] {
   // The water itself is a step of the list, with a box of its own, and counts once something else is open.
   const left = steps.filter((step) => !step.done);
   const next = left[0];
   if (next === undefined || next.id === "water") return [];
-  return [say`${left.length} steps are still to do, next: ${next.title}`];
+  const says = say`${left.length} steps are still to do, next: ${next.title}`;
+  return [openOf(says, { step: next.id, bars: false })];
 }

@@ -1,10 +1,4 @@
-import {
-  EXPERIENCE,
-  REFERENCE_COAT_KG,
-  REFERENCE_FACE_M2,
-  REPAIR_COAT_KG,
-  STEP_WORK,
-} from "../constants/workTimes";
+import { EXPERIENCE, REFERENCE_COAT_KG, REFERENCE_FACE_M2, STEP_WORK } from "../constants/workTimes";
 import type { Face, LayupPlan } from "../layup/LayupPlan";
 import { type Crew, computeSpreadS } from "../mix/computeSpreadS";
 import type { MixPlan } from "../mix/MixPlan";
@@ -32,7 +26,6 @@ export function computeHandsOnS({ id, labour }: StepRow, bench: Bench): number {
     const areaM2 = labour.faces.reduce((sum, face) => sum + faceAreaM2(face, bench.layup), 0);
     return EXPERIENCE[crew.experience][skill].value * (fixedS.value + perM2S.value * areaM2);
   }
-  if (labour.spread === "repair") return computeSpreadS("repair", REPAIR_COAT_KG.value, crew);
   const cups = bench.mix?.coats.find(({ id }) => id === labour.coat)?.cups ?? [];
   if (cups.length > 0) return cups.reduce((sum, cup) => sum + cup.spreadS, 0);
   return computeSpreadS(labour.spread, coatMassKg(labour.coat, bench.layup), crew);
@@ -41,7 +34,7 @@ export function computeHandsOnS({ id, labour }: StepRow, bench: Bench): number {
 /** Whether some time rests on a board or coat of the usual size, because this one's is not known. */
 export function restsOnReference({ labour }: StepRow, layup: LayupPlan | null): boolean {
   if (labour.kind === "work") return labour.faces.length > 0 && layup === null;
-  return labour.spread !== "repair" && !layup?.coats.some(({ id }) => id === labour.coat);
+  return !layup?.coats.some(({ id }) => id === labour.coat);
 }
 
 function faceAreaM2(face: Face, layup: LayupPlan | null): number {

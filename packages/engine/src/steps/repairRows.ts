@@ -14,8 +14,8 @@ export function repairRows(through: SandThrough): readonly StepRow[] {
   const rows = [
     ...(depth >= DEPTHS.foam ? [dryRow(name, face)] : []),
     shows === "shine" ? dullRow(name, face) : featherRow(name, face),
-    ...(depth >= DEPTHS.glass ? [patchRow(name, face)] : []),
-    fillRow(name, face),
+    ...(depth >= DEPTHS.glass ? [patchRow(name)] : []),
+    fillRow(name),
     sandRow(name, face),
   ];
   return rows.map((row) => ({ ...row, title: `Repair ${through.number}: ${row.title}` }));
@@ -28,13 +28,19 @@ export function repairEnd(through: SandThrough): string {
 
 type Name = (part: string) => string;
 
+const afterSanding = (face: Face): StepRow["needs"][number] => ({
+  step: `sand-${face}`,
+  until: "hands-off",
+  because: "the rest of the face is sanded first, clear of it: nothing is sanded beside a wet patch",
+});
+
 function dryRow(name: Name, face: Face): StepRow {
   return {
     id: name("dry"),
     title: "keep it dry, and let the foam dry out",
     when: () => true,
     because: "damp foam blisters under a patch",
-    needs: [{ step: `fill-${face}`, until: "sandable", because: "it was being sanded" }],
+    needs: [afterSanding(face)],
     labour: work("repairDry"),
     cautions: [],
   };
@@ -47,7 +53,7 @@ function featherRow(name: Name, face: Face): StepRow {
     when: () => true,
     because: "a patch or coat needs a dull slope to hold on to, not a step",
     needs: [
-      { step: `fill-${face}`, until: "sandable", because: "it was being sanded" },
+      afterSanding(face),
       { step: name("dry"), until: "dry", because: "damp foam blisters under a patch" },
     ],
     labour: work("repairFeather"),
@@ -63,19 +69,19 @@ function dullRow(name: Name, face: Face): StepRow {
   };
 }
 
-function patchRow(name: Name, face: Face): StepRow {
+function patchRow(name: Name): StepRow {
   return {
     id: name("patch"),
     title: "patch the glass, each layer larger than the one before",
     when: () => true,
     because: "cut fibres carry nothing until others lap over them",
     needs: [{ step: name("feather"), until: "hands-off", because: "the patch holds on the feathered slope" }],
-    labour: coat(`laminate-${face}`, "repair"),
+    labour: coat(name("patch"), "repair"),
     cautions: ["knife"],
   };
 }
 
-function fillRow(name: Name, face: Face): StepRow {
+function fillRow(name: Name): StepRow {
   return {
     id: name("fill"),
     title: "spot of fill coat, well past the edge",
@@ -89,7 +95,7 @@ function fillRow(name: Name, face: Face): StepRow {
         because: "the coat bonds to a patch that has set and is still green",
       },
     ],
-    labour: coat(`fill-${face}`, "repair"),
+    labour: coat(name("fill"), "repair-fill"),
     cautions: [],
   };
 }

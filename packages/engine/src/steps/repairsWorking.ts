@@ -67,6 +67,7 @@ export const repairsWorking: WorkingTable<RepairsContext> = {
     "(last patch − size) / 2, or the fill coat's lap",
   ),
   "repairs[].dryS": layer("how long bare foam lies in dry air", "a day where foam shows, else nought"),
+  "repairs[].fillAcrossM": layer("the spot of fill coat from edge to edge", "last patch or size + 2 × lap"),
   "repairs[].layers[].acrossM": layer("the patch from edge to edge", "size + 2 (lap + layer × step)"),
   "repairs[].layers[].areaM2": layer("the round patch's area", "π across² / 4"),
   "repairs[].layers[].clothMassKg": layer("cloth of the patch", "area × areal mass"),
@@ -79,7 +80,7 @@ export const repairsWorking: WorkingTable<RepairsContext> = {
     "resin to mix: a smaller cup cannot be dosed",
     "greater of taken and the least in a cup",
   ),
-  "repairs[].coats[].hardenerRatio": cup("dose of the face's own coat, by the mix", "as in mix.coats"),
+  "repairs[].coats[].hardenerRatio": cup("dose of its own cup, by the mix", "as in mix.coats"),
   "repairs[].coats[].baseMassKg": cup("base in the cup", "mixed / (1 + dose)"),
   "repairs[].coats[].hardenerMassKg": cup("hardener in the cup", "mixed − base"),
   "repairs[].coats[].hardenerVolumeM3": cup(

@@ -10,6 +10,7 @@ const RANKS: Readonly<Record<Exclude<CoatKind, "box">, number>> = {
   fill: 4,
   gloss: 6,
   repair: 7,
+  "repair-fill": 7,
 };
 const BOX_RANKS: Readonly<Record<BoxPlace, number>> = {
   "before-glass": 1,

@@ -1,6 +1,7 @@
 import type { Plan } from "@lapline/engine";
 import ical, { ICalAlarmType, type ICalCalendar } from "ical-generator";
 import type { Reader } from "../language/Reader";
+import { barredSentence } from "../words/waterWords";
 import { type CalendarEvent, calendarEvents, type ShopHours } from "./calendarEvents";
 
 export interface IcsOptions {
@@ -23,9 +24,11 @@ export interface IcsOptions {
 export function calendarIcs(plan: Plan, options: IcsOptions): string | null {
   const events = plan.calendar === null ? [] : calendarEvents(plan, options.reader, options.hours);
   if (events.length === 0 || events.some(({ startsAt }) => startsAt.startsWith("day "))) return null;
+  const barred = barredSentence(plan, options.reader);
   const calendar = ical({
     prodId: { company: "Lapline", product: "Lapline", language: options.reader.language.toUpperCase() },
     name: plan.name,
+    ...(barred === null ? {} : { description: barred }),
   });
   for (const event of events) addEvent(calendar, event, options);
   return calendar.toString();

@@ -16,6 +16,8 @@ export interface LayPaper {
   /** The boards that are cut for, as the title says them. */
   readonly boards: readonly string[];
   readonly lays: readonly SearchedLay[];
+  /** Which of them are not for water, in sentences. */
+  readonly barred: readonly string[];
   readonly reader: Reader;
 }
 
@@ -26,7 +28,7 @@ const SVG_TITLE_MM = 5;
 const ONE_ROW_MM = 1;
 
 /** How the pieces lie on their rolls, on A4 pages: what to buy in words, then the pictures. The same lays give the same bytes. */
-export function layPdf({ boards, lays, reader }: LayPaper, instant: Date): Promise<Uint8Array> {
+export function layPdf({ boards, lays, barred, reader }: LayPaper, instant: Date): Promise<Uint8Array> {
   const t = tell(reader);
   const title = t`Cloth to cut: ${boards.join(", ")}`;
   const size = PAGE_SIZES.a4;
@@ -41,6 +43,7 @@ export function layPdf({ boards, lays, reader }: LayPaper, instant: Date): Promi
     const text = new TextPieces(type, widthMm);
     const pieces: FlowPiece[] = [
       text.title(title),
+      ...barred.map((sentence) => text.paragraph(sentence)),
       ...lays.flatMap((lay) => [
         text.heading(lay.cloth),
         ...layWords(lay, reader).map((sentence) => text.paragraph(sentence)),
@@ -56,18 +59,20 @@ export function layPdf({ boards, lays, reader }: LayPaper, instant: Date): Promi
 }
 
 /** The same as one picture. */
-export function laySvg({ boards, lays, reader }: LayPaper): string {
+export function laySvg({ boards, lays, barred, reader }: LayPaper): string {
   const t = tell(reader);
   let y = SVG_TITLE_MM;
+  const note = { kind: "text", sizeMm: 3.5, anchor: "start", role: "note" } as const;
+  const heads = barred.map((text) => {
+    y += SVG_TITLE_MM;
+    return { ...note, at: { x: 2, y: y - SVG_TITLE_MM }, text };
+  });
   const layers = lays.map((lay): Layer => {
     const [drawing] = rollDrawings(lay, { reader, widthMm: SVG_WIDTH_MM });
     const head = layWords(lay, reader).map((sentence, i) => ({
-      kind: "text" as const,
+      ...note,
       at: { x: 2, y: y + i * SVG_TITLE_MM },
       text: sentence,
-      sizeMm: 3.5,
-      anchor: "start" as const,
-      role: "note" as const,
     }));
     y += head.length * SVG_TITLE_MM;
     const items = drawing.layers.flatMap((layer) => moveItems(layer.items, { x: 0, y }));
@@ -80,7 +85,7 @@ export function laySvg({ boards, lays, reader }: LayPaper): string {
     heightMm: y,
     frame: { origin: nought, alongMmPerM: nought, acrossMmPerM: nought },
     notes: [],
-    layers,
+    layers: heads.length === 0 ? layers : [{ id: "state", items: heads }, ...layers],
   };
   return drawingToSvg(drawing, {
     title: t`Cloth to cut: ${boards.join(", ")}`,

@@ -2,6 +2,7 @@ import type { Plan } from "@lapline/engine";
 import type { Reader } from "../language/Reader";
 import { tell } from "../language/tell";
 import { type CalendarLine, calendarDays } from "../words/calendarDays";
+import { waitsExplained } from "../words/waterWords";
 import type { Block } from "./Block";
 import { sayWhyMissing } from "./sayWhyMissing";
 import { wrapText } from "./wrapText";
@@ -16,7 +17,10 @@ export function calendarBlock(plan: Plan, reader: Reader): Block {
   }
   return {
     title,
-    lines: calendarDays(plan, reader).flatMap(({ day, lines }) => [`  ${day}`, ...lines.flatMap(lineOf)]),
+    lines: [
+      ...wrapText(waitsExplained(reader), { indent: 2 }),
+      ...calendarDays(plan, reader).flatMap(({ day, lines }) => [`  ${day}`, ...lines.flatMap(lineOf)]),
+    ],
   };
 }
 

@@ -4,6 +4,7 @@ import { tell } from "../language/tell";
 import { tellPhrase } from "../language/tellPhrase";
 import { tellText } from "../language/tellText";
 import { sortFindings } from "../words/sortFindings";
+import { barredSentence } from "../words/waterWords";
 import { asciiText } from "./asciiText";
 import { gelPointsPlot, oddResins } from "./mix/gelPointsPlot";
 
@@ -15,7 +16,9 @@ export function formatCheckText(plan: Plan, reader: Reader): string {
     const place = finding.path === "" ? t`plan` : finding.path;
     return `${tellText(finding.severity, reader)}: ${place}: ${tellPhrase(finding.says, reader).replace(/\s+/g, " ")} [${finding.code}]`;
   });
-  const found = asciiText((lines.length > 0 ? lines : [t`Nothing found.`]).join("\n"));
+  const barred = barredSentence(plan, reader);
+  const said = [...(barred === null ? [] : [barred]), ...(lines.length > 0 ? lines : [t`Nothing found.`])];
+  const found = asciiText(said.join("\n"));
   const plots = oddResins(plan).flatMap((resin) => ["", ...gelPointsPlot(resin, reader)]);
   return `${[found, ...plots].join("\n")}\n`;
 }

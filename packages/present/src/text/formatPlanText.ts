@@ -2,8 +2,9 @@ import type { Plan } from "@lapline/engine";
 import type { Reader } from "../language/Reader";
 import { tell } from "../language/tell";
 import { tellPhrase } from "../language/tellPhrase";
-import { wallTimeWords } from "../words/wallTimeWords";
-import { waterRules } from "../words/waterWords";
+import { tellText } from "../language/tellText";
+import { wallTimeText } from "../words/wallTimeWords";
+import { barredSentence, waterRules, waterState } from "../words/waterWords";
 import { assumptionsBlock } from "./assumptionsBlock";
 import type { Block } from "./Block";
 import { calendarBlock } from "./calendarBlock";
@@ -52,11 +53,13 @@ export function formatPlanText(plan: Plan, reader: Reader): string {
 function headLines(plan: Plan, reader: Reader): readonly string[] {
   const t = tell(reader);
   const blockers = plan.findings.filter((finding) => finding.severity === "blocker");
+  const barred = barredSentence(plan, reader);
   return [
     ...wrapText(t`BUILD PLAN: ${plan.name}`),
     ...wrapText(
       t`Lapline ${plan.engine}. The safety data sheets, local codes and a licensed person decide, not this page.`,
     ),
+    ...(barred === null ? [] : wrapText(barred)),
     ...(blockers.length > 0
       ? ["", ...titleLines(t`STOP`), ...blockers.flatMap((finding) => findingLines(finding, reader))]
       : []),
@@ -67,18 +70,16 @@ function titleLines(title: string): readonly string[] {
   return [`${title} ${"-".repeat(Math.max(0, PAGE_WIDTH - title.length - 1))}`];
 }
 
-function sayWhen(wallTime: string, reader: Reader): string {
-  const { day, clock } = wallTimeWords(wallTime, reader);
-  return `${day}, ${clock}`;
-}
-
 /** Whether the board may go into the water, and what is still open. */
-function waterBlock({ water }: Plan, reader: Reader): Block {
+function waterBlock(plan: Plan, reader: Reader): Block {
   const t = tell(reader);
+  const { water } = plan;
   const lines = [
-    water.ready ? t`Ready for water.` : t`Not ready for water.`,
-    ...water.says.map((reason) => `- ${tellPhrase(reason, reader)}`),
-    ...(water.firstSurfAt === null ? [] : [t`First surf: ${sayWhen(water.firstSurfAt, reader)}`]),
+    waterState(plan, reader),
+    ...water.open.map(({ says, step }) =>
+      step === null ? `- ${tellPhrase(says, reader)}` : `- ${tellPhrase(says, reader)} (${tellText(step, reader)})`,
+    ),
+    ...(water.firstSurfAt === null ? [] : [t`First surf: ${wallTimeText(water.firstSurfAt, reader)}`]),
     ...waterRules(reader),
   ];
   return {

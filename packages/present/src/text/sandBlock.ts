@@ -1,9 +1,9 @@
-import { count, duration, fraction, length, type Plan } from "@lapline/engine";
+import { duration, fraction, type Plan } from "@lapline/engine";
 import type { Reader } from "../language/Reader";
 import { showQuantity } from "../language/showQuantity";
 import { tell } from "../language/tell";
 import { repairSentences, repairTitle } from "../words/repairWords";
-import { riskWord, sandRows, sandRules, worstSentence, zoneName } from "../words/sandWords";
+import { filmFigure, riskWord, sandRows, sandRules, worstSentence, zoneName } from "../words/sandWords";
 import type { Block } from "./Block";
 import { type Column, formatTable } from "./formatTable";
 import { sayWhyMissing } from "./sayWhyMissing";
@@ -45,10 +45,10 @@ export function sandBlock(plan: Plan, reader: Reader): Block {
 
 function zoneTable({ zones }: Sanding, reader: Reader): readonly string[] {
   const t = tell(reader);
-  const show = (valueM: number): string => showQuantity(length(valueM), reader);
+  const show = (valueM: number): string => filmFigure(valueM, reader);
   return formatTable(
     [
-      words(t`zone`),
+      words(t`µm of film`),
       figure(t`film`),
       figure(t`taken`),
       figure(t`remains`),
@@ -72,14 +72,14 @@ function zoneTable({ zones }: Sanding, reader: Reader): readonly string[] {
 
 function gritTable({ grits }: Sanding, reader: Reader): readonly string[] {
   const t = tell(reader);
-  const show = (valueM: number): string => showQuantity(length(valueM), reader);
+  const show = (valueM: number): string => filmFigure(valueM, reader);
   return formatTable(
     [
       words(t`paper`),
       words(t`US`),
       figure(t`grain, µm`),
-      figure(t`takes`),
-      figure(t`leaves`),
+      figure(t`takes, µm`),
+      figure(t`leaves, µm`),
       figure(t`time`),
       words(t`where`),
       figure(t`discs`),
@@ -88,7 +88,7 @@ function gritTable({ grits }: Sanding, reader: Reader): readonly string[] {
     grits.map((grit) => [
       grit.grit,
       grit.us ?? "-",
-      showQuantity(count(Math.round(grit.grainM * 1e6)), reader),
+      show(grit.grainM),
       show(grit.removesM),
       show(grit.scratchM),
       showQuantity(duration(grit.handsOnS), reader),

@@ -1,7 +1,9 @@
-import { duration, length, mass, type Plan, volume } from "@lapline/engine";
+import { duration, length, mass, type Plan } from "@lapline/engine";
 import type { Reader } from "../language/Reader";
 import { tell } from "../language/tell";
 import { tellText } from "../language/tellText";
+import { hardenerAmounts } from "./hardenerAmounts";
+import { wallTimeText } from "./wallTimeWords";
 
 type Repair = NonNullable<Plan["repairs"]>[number];
 
@@ -15,7 +17,7 @@ export function repairTitle(repair: Repair, reader: Reader): string {
 /** What closes it, in the order of the work. */
 export function repairSentences(repair: Repair, reader: Reader): readonly string[] {
   const t = tell(reader);
-  const { dryS, featherM, layers, coats } = repair;
+  const { dryS, featherM, layers, coats, shows } = repair;
   const patches = layers.map(({ cloth, acrossM }) => t`${cloth}, ${length(acrossM)} across`).join("; ");
   return [
     ...(repair.done ? [t`Done.`] : []),
@@ -25,18 +27,31 @@ export function repairSentences(repair: Repair, reader: Reader): readonly string
     featherM > 0
       ? t`Feather the edge ${length(featherM)} out by hand, no step left; wipe the dust off dry.`
       : t`Stop sanding: the low spot is dulled by hand with a pad, and not chased.`,
-    ...(layers.length > 0 ? [t`Patch, the smallest first: ${patches}.`] : []),
+    ...(layers.length > 0 ? [t`Patch, the smallest first, from what is left of the cloth: ${patches}.`] : []),
     ...coats.map((coat) => coatSentence(coat, reader)),
-    t`Sand it level by hand once it is hard; the board is not for water until then.`,
+    shows === "foam" || shows === "glass"
+      ? t`Sand it level by hand once it is hard; the board is not for water until then.`
+      : t`Sand it level by hand once it is hard.`,
   ];
+}
+
+/** From when to when its steps stand in the days; none where they are not planned, or are done. */
+export function repairDays(plan: Plan, repair: Repair, reader: Reader): readonly string[] {
+  const own = (plan.calendar ?? []).filter(({ step, done }) => step.startsWith(`${repair.id}-`) && !done);
+  const from = own[0]?.startsAt ?? null;
+  const to = own.at(-1)?.endsAt ?? null;
+  if (from === null || to === null) return [];
+  const t = tell(reader);
+  return [t`Days: ${wallTimeText(from, reader)} to ${wallTimeText(to, reader)}.`];
 }
 
 function coatSentence(coat: Repair["coats"][number], reader: Reader): string {
   const t = tell(reader);
-  const use = coat.id.endsWith("-patch") ? t`Patch resin` : t`Fill coat`;
+  const use = coat.kind === "repair" ? t`Patch resin` : t`Fill coat`;
   const { resin, mixedMassKg, resinMassKg, baseMassKg, hardenerMassKg, hardenerVolumeM3 } = coat;
   if (baseMassKg === null || hardenerMassKg === null || hardenerVolumeM3 === null) {
     return t`${use}, ${tellText(resin, reader)}: mix ${mass(mixedMassKg)}; the dose is not known.`;
   }
-  return t`${use}, ${tellText(resin, reader)}: mix ${mass(baseMassKg)} and ${mass(hardenerMassKg)} (${volume(hardenerVolumeM3)}) of hardener; the place takes ${mass(resinMassKg)}.`;
+  const { byMass, byVolume } = hardenerAmounts({ hardenerMassKg, hardenerVolumeM3 });
+  return t`${use}, ${tellText(resin, reader)}: mix ${mass(baseMassKg)} and ${byMass} (${byVolume}) of hardener; the place takes ${mass(resinMassKg)}.`;
 }

@@ -1,5 +1,6 @@
-import { length, nameZone, type Plan, say } from "@lapline/engine";
+import { count, length, nameZone, type Plan, say } from "@lapline/engine";
 import type { Reader } from "../language/Reader";
+import { showQuantity } from "../language/showQuantity";
 import { tell } from "../language/tell";
 import { tellPhrase } from "../language/tellPhrase";
 
@@ -18,6 +19,13 @@ export function sandRows(zones: Sanding["zones"]): readonly SandZone[] {
     .filter((zone) => !zone.id.startsWith("box-") || zone === first)
     .toSorted((a, b) => a.rank - b.rank);
 }
+
+/** A film in a column whose head says µm: small enough that one unit reads for all of them, in both systems. */
+export function filmFigure(valueM: number, reader: Reader): string {
+  return showQuantity(count(Math.round(valueM * UM)), reader).replace("-", "−");
+}
+
+const UM = 1e6;
 
 /** What the budget says of a zone, in a word or two. */
 export function riskWord(risk: SandZone["risk"], reader: Reader): string {

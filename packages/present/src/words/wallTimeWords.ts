@@ -20,3 +20,9 @@ export function wallTimeWords(text: string, reader: Reader): WallTimeWords {
   const shortDay = tellPhrase(read.shortDay, reader);
   return { day: read.year === null ? shortDay : `${shortDay} ${read.year}`, shortDay, clock: read.clock };
 }
+
+/** The same as one text: `Sun 12 Apr 2026, 12:25`. */
+export function wallTimeText(text: string, reader: Reader): string {
+  const { day, clock } = wallTimeWords(text, reader);
+  return `${day}, ${clock}`;
+}

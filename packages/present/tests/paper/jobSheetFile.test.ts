@@ -76,7 +76,7 @@ test("what stops the build and what keeps the board out of the water stand on th
   expect(blockers.length).toBeGreaterThan(0);
   for (const { says } of blockers) expect(words).toContain(flat(formatPhrase(says, "inch")));
   expect(request.plan.water.ready).toBe(false);
-  for (const says of request.plan.water.says) expect(words).toContain(flat(formatPhrase(says, "inch")));
+  for (const { says } of request.plan.water.open) expect(words).toContain(flat(formatPhrase(says, "inch")));
 });
 
 describe("the code of the board's page", () => {

@@ -17,7 +17,7 @@ interface QuantityFieldProps {
   readonly suspect?: string | undefined;
   readonly labelUnseen?: boolean;
   /** What it measures, so that a bare number can be given its unit with one touch. */
-  readonly dimension?: "length" | "angle" | "mass";
+  readonly dimension?: "length" | "angle" | "mass" | "film";
   /** Its path in the board file, where it is gone to from elsewhere on the page. */
   readonly at?: string;
   /** What the pad of big keys offers beside the keys. */

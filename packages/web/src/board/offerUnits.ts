@@ -1,4 +1,4 @@
-const UNITS = { length: ["in", "mm"], angle: ["deg"], mass: ["kg", "g"] } as const;
+const UNITS = { length: ["in", "mm"], angle: ["deg"], mass: ["kg", "g"], film: ["µm", "mm"] } as const;
 
 /** A number, a fraction or a mixed number, signed or not, with nothing behind it. */
 const BARE = /^\s*[-+−]?\s*\d+(?:[.,]\d+)?(?:\s+\d+\/\d+|\/\d+)?\s*$/;

@@ -1,6 +1,6 @@
 import type { Units } from "@lapline/engine";
 
-export type PadDimension = "length" | "angle" | "mass";
+export type PadDimension = "length" | "angle" | "mass" | "film";
 
 /** What has been pressed on the pad so far. */
 export interface PadValue {
@@ -32,6 +32,7 @@ export const FRACTION_KEYS = [
 /** Unit keys, the one that stands without being pressed first. */
 export function padUnits(dimension: PadDimension, units: Units): readonly string[] {
   if (dimension === "angle") return ["deg"];
+  if (dimension === "film") return ["µm", "mm"];
   if (dimension === "mass") return units === "inch" ? ["g", "kg", "lb"] : ["g", "kg"];
   return units === "inch" ? ["in", "ft", "mm"] : ["mm", "cm"];
 }

@@ -1,8 +1,8 @@
 import type { BoardFile } from "@lapline/contract";
-import { duration, fraction, length, type Plan } from "@lapline/engine";
+import { duration, fraction, type Plan } from "@lapline/engine";
 import {
   filmDrawing,
-  repairSentences,
+  filmFigure,
   repairTitle,
   riskWord,
   sandRows,
@@ -18,6 +18,8 @@ import { SheetDrawing } from "../drawing/SheetDrawing";
 import { useSettings } from "../settings/Settings";
 import { Amount } from "../shared/Amount";
 import { FactTable } from "../shared/FactTable";
+import { DustForm } from "./DustForm";
+import { FilmForm } from "./FilmForm";
 import { GritLadder } from "./GritLadder";
 import { ThroughForm } from "./ThroughForm";
 
@@ -51,17 +53,24 @@ export function SandPart({ file, plan, edit }: SandPartProps) {
           </ul>
         </>
       )}
+      {sanding !== null && (
+        <>
+          <h3>{t`Film gauged`}</h3>
+          <FilmForm file={file} sanding={sanding} edit={edit} />
+          <h3>{t`Dust weighed`}</h3>
+          <DustForm file={file} sanding={sanding} edit={edit} />
+        </>
+      )}
       <h3>{t`Sanded through`}</h3>
-      {repairs?.map((repair) => (
-        <section key={repair.id} className={repair.done ? "repair done" : "repair"}>
-          <h4>{repairTitle(repair, reader)}</h4>
-          <ul>
-            {repairSentences(repair, reader).map((sentence) => (
-              <li key={sentence}>{sentence}</li>
-            ))}
-          </ul>
-        </section>
-      ))}
+      {repairs !== null && repairs.length > 0 && (
+        <ul className="under-table">
+          {repairs.map((repair) => (
+            <li key={repair.id}>
+              <a href="#seal">{repairTitle(repair, reader)}</a>
+            </li>
+          ))}
+        </ul>
+      )}
       <ThroughForm file={file} edit={edit} />
     </PartSection>
   );
@@ -84,17 +93,15 @@ function FilmLeft({ plan, sanding }: { plan: Plan; sanding: Sanding }) {
         draw={draw}
       />
       <FactTable
-        caption={t`Film by zone, first where it goes through first`}
+        caption={t`Film by zone in µm, first where it goes through first`}
         heads={[t`zone`, t`film`, t`taken`, t`remains`, t`from`, t`to`, t`gone in`]}
         rows={sandRows(sanding.zones).map((zone) => ({
           id: zone.id,
           name: `${zoneName(zone.id, reader)}: ${riskWord(zone.risk, reader)}`,
           cells: [
-            <Amount key="film" of={length(zone.filmM)} />,
-            <Amount key="taken" of={length(zone.takenM)} />,
-            <Amount key="left" of={length(zone.remainingM)} />,
-            <Amount key="low" of={length(zone.remainingLowM)} />,
-            <Amount key="high" of={length(zone.remainingHighM)} />,
+            ...[zone.filmM, zone.takenM, zone.remainingM, zone.remainingLowM, zone.remainingHighM].map(
+              (valueM) => filmFigure(valueM, reader),
+            ),
             <Amount key="gone" of={fraction(zone.throughShare)} />,
           ],
         }))}

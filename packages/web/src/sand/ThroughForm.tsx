@@ -4,9 +4,10 @@ import { tell } from "@lapline/present";
 import { useState } from "react";
 import { QuantityField } from "../board/QuantityField";
 import type { FieldPath } from "../board/withField";
+import { newEntry } from "../record/newEntry";
 import { useSettings } from "../settings/Settings";
 import { Choice } from "../shared/Choice";
-import { throughEntry } from "./throughEntry";
+import { wallTime } from "../weight/wallTime";
 
 interface ThroughFormProps {
   readonly file: BoardFile;
@@ -35,7 +36,11 @@ export function ThroughForm({ file, edit }: ThroughFormProps) {
     setAsked(true);
     if (Object.values(typed).some((text) => !parseQuantity(text, "length").ok)) return;
     const record = file.record ?? [];
-    edit(["record"], [...record, throughEntry(record, { face, side, shows, ...typed })]);
+    const at = wallTime(new Date());
+    edit(
+      ["record"],
+      [...record, newEntry(record, { kind: "sand-through", face, side, shows, ...typed, at })],
+    );
     setTyped(EMPTY);
     setAsked(false);
   };
@@ -50,6 +55,7 @@ export function ThroughForm({ file, edit }: ThroughFormProps) {
   return (
     <form
       className="through-form"
+      aria-label={t`Sanded through`}
       onSubmit={(event) => {
         event.preventDefault();
         note();

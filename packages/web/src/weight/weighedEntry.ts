@@ -1,5 +1,6 @@
 import type { BoardFile } from "@lapline/contract";
 import { standingEntries } from "@lapline/engine";
+import { newEntry } from "../record/newEntry";
 
 type RecordEntry = NonNullable<BoardFile["record"]>[number];
 type Weighed = Extract<RecordEntry, { readonly kind: "weighed" }>;
@@ -15,12 +16,11 @@ export function weighedEntry(
   reading: Pick<Weighed, "after" | "mass"> & { readonly at: string },
 ): Weighed {
   const earlier = standingWeighings(record).findLast(({ after }) => after === reading.after);
-  return {
-    id: freeId(new Set(record.map(({ id }) => id))),
+  return newEntry(record, {
     kind: "weighed",
     ...reading,
     ...(earlier === undefined ? {} : { corrects: earlier.id }),
-  };
+  });
 }
 
 /** The stage that is weighed next: after the last coat that the record has as done, or else the first that was not weighed. */
@@ -29,8 +29,4 @@ export function nextWeighing(record: readonly RecordEntry[], stages: readonly st
   const done = record.findLast((entry) => entry.kind === "done" && stages.includes(entry.step));
   if (done?.kind === "done" && !weighed.has(done.step)) return done.step;
   return stages.find((id) => !weighed.has(id)) ?? stages.at(-1) ?? "";
-}
-
-function freeId(taken: ReadonlySet<string>): string {
-  for (let n = taken.size + 1; ; n += 1) if (!taken.has(`r${n}`)) return `r${n}`;
 }

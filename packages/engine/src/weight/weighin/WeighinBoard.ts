@@ -14,7 +14,7 @@ export type WeighinEntry =
       readonly hardenerKg: number;
     })
   | (EntryBase & { readonly kind: "done"; readonly step: string })
-  | (EntryBase & { readonly kind: "touched" | "sand-through" | "film" | "dust" });
+  | (EntryBase & { readonly kind: "touched" | "sand-through" | "film" | "dust" | "struck" });
 
 /** What a weigh-in needs of a board. */
 export interface WeighinBoard {

@@ -13,6 +13,7 @@ import { JOBSHEET } from "./jobsheet";
 import { MIX } from "./mix";
 import { PAGE } from "./page";
 import { SANDING } from "./sanding";
+import { SEAL } from "./seal";
 import { STEPS } from "./steps";
 import { SURVEY } from "./survey";
 import { TABLES } from "./tables";
@@ -35,6 +36,7 @@ export const DE: Readonly<Record<string, string>> = {
   ...CLOTH,
   ...WEIGHT,
   ...SANDING,
+  ...SEAL,
   ...STEPS,
   ...CALENDAR,
   ...TOOLS,

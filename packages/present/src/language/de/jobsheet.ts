@@ -131,7 +131,6 @@ export const JOBSHEET: Readonly<Record<string, string>> = {
   "At every step: {1}": "Bei jedem Schritt: {1}",
   "As at step {1}: {2}.": "Wie bei Schritt {1}: {2}.",
   "STOP: not to be built as it stands": "HALT: so nicht bauen",
-  "Not for water yet": "Noch nicht fürs Wasser",
   "dry after {1}": "trocken nach {1}",
   "trim after {1}": "trimmen nach {1}",
   "flip after {1}": "wenden nach {1}",

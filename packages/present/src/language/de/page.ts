@@ -45,7 +45,6 @@ export const PAGE: Readonly<Record<string, string>> = {
   "SEAL AND WATER": "DICHT UND INS WASSER",
   STEPS: "SCHRITTE",
   WEIGHT: "GEWICHT",
-  "Ready for water.": "Fertig fürs Wasser.",
   "Not ready for water.": "Noch nicht fertig fürs Wasser.",
   "First surf: {1}": "Erster Surf: {1}",
   "hands on {1}": "Arbeit {1}",

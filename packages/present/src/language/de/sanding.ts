@@ -64,7 +64,6 @@ export const SANDING: Readonly<Record<string, string>> = {
   enough: "genug",
   paper: "Papier",
   takes: "nimmt",
-  leaves: "Riefen",
   where: "wo",
   discs: "Teller",
   sheets: "Bögen",
@@ -86,7 +85,6 @@ export const SANDING: Readonly<Record<string, string>> = {
   "{1}, film left": "{1}, Film, der bleibt",
   "The deck with the film that the papers leave; the figures by zone stand in the table below.":
     "Das Deck mit dem Film, den die Papiere lassen; die Zahlen je Zone stehen in der Tabelle darunter.",
-  "Film by zone, first where it goes through first": "Film je Zone, zuerst, wo er zuerst durch ist",
   "Hands on, all papers:": "Handarbeit, alle Papiere:",
   "as US {1}": "wie US {1}",
   "discs: {1} ": "Teller: {1} ",
@@ -119,7 +117,6 @@ export const SANDING: Readonly<Record<string, string>> = {
     "Den Rand von Hand {1} nach außen ausschleifen, ohne Stufe; Staub trocken abwischen.",
   "Stop sanding: the low spot is dulled by hand with a pad, and not chased.":
     "Schleifen beenden: die Senke wird von Hand mit dem Pad mattiert und nicht gejagt.",
-  "Patch, the smallest first: {1}.": "Flicken, der kleinste zuerst: {1}.",
   "Sand it level by hand once it is hard; the board is not for water until then.":
     "Von Hand ebenschleifen, wenn es hart ist; bis dahin darf das Board nicht ins Wasser.",
   "Patch resin": "Harz für die Flicken",

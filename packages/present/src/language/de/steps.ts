@@ -7,15 +7,11 @@ export const STEPS: Readonly<Record<string, string>> = {
   "hands-on times need a size to go by": "Arbeitszeiten brauchen eine Größe als Maß",
   "faces of {1} and coats of {2} where the board's own are not known":
     "Seiten von {1} und Schichten von {2}, wo die eigenen nicht bekannt sind",
-  "every step is marked done and nothing is open": "jeder Schritt ist abgehakt und nichts ist offen",
-  "the order of work is not known yet, so nothing can be called done":
-    "die Reihenfolge der Arbeit steht noch nicht fest, also ist nichts fertig",
   "{1} shows on the {2} of the {3}, {4} from the tail: repair {5} is not done":
     "{1} liegt frei ({3}, {2}, {4} vom Tail): Reparatur {5} ist nicht gemacht",
   "{1}; the board is not for water until it is": "{1}; bis dahin darf das Board nicht ins Wasser",
   "the fins are not glassed on": "die Finnen sind nicht anlaminiert",
   "the fins' boxes are not sealed in": "die Finnenkästen sind nicht eingegossen",
-  "the leash plug is not sealed in and pulled": "der Leashplug ist nicht eingegossen und nicht gezogen",
   "{1} steps are still to do, next: {2}": "noch {1} Schritte, als Nächstes: {2}",
   "{1} is marked done, and this board has no such step":
     "{1} ist abgehakt, und dieses Board hat keinen solchen Schritt",
@@ -34,7 +30,6 @@ export const STEPS: Readonly<Record<string, string>> = {
 
   "keep it dry, and let the foam dry out": "trocken halten und den Schaum austrocknen lassen",
   "damp foam blisters under a patch": "feuchter Schaum wirft unter einem Patch Blasen",
-  "it was being sanded": "hier wurde geschliffen",
   "feather the edge": "den Rand schräg auslaufen lassen",
   "a patch or coat needs a dull slope to hold on to, not a step":
     "Patch oder Schicht brauchen eine matte Schräge zum Haften, keine Stufe",

@@ -1,9 +1,9 @@
 import type { Item } from "../../drawing/Drawing";
+import { wrapToWidth } from "../../drawing/wrapToWidth";
 import { type Tell, tell } from "../../language/tell";
 import type { Rect } from "../pdf/PaperDocument";
 import type { TextStyle, Typesetter } from "../pdf/Typesetter";
 import type { TemplateForReader } from "../template/Template";
-import { wrapToWidth } from "../../drawing/wrapToWidth";
 import { isTrue, type RulerReads } from "./RulerReads";
 
 export interface PageWords {
@@ -27,13 +27,7 @@ export function footerItems(words: PageWords, room: Rect, type: Typesetter): rea
   const lines = [
     ...clipToWidth(words.template.boardName, NAME, { room, type, most: 1 }),
     ...clipToWidth(pageLine(words), STRONG, { room, type, most: 1 }),
-    ...(words.template.stops.length === 0
-      ? []
-      : clipToWidth(t`STOP: a blocker stands against this plan, see the first page.`, STRONG, {
-          room,
-          type,
-          most: 1,
-        })),
+    ...clipToWidth(stateLine(words.template), STRONG, { room, type, most: 1 }),
     ...clipToWidth(words.template.orientation, STRONG, { room, type, most: 1 }),
     ...clipToWidth(checkLine(words.reads, t), PLAIN, { room, type, most: 3 }),
   ];
@@ -51,6 +45,12 @@ export function footerItems(words: PageWords, room: Rect, type: Typesetter): rea
       ...(isStop ? { tone: "lead" } : {}),
     };
   });
+}
+
+/** What stops the build goes before what keeps the board from the water; empty where neither stands. */
+function stateLine({ stops, barred, reader }: TemplateForReader): string {
+  if (stops.length > 0) return tell(reader)`STOP: a blocker stands against this plan, see the first page.`;
+  return barred ?? "";
 }
 
 function pageLine({ template, place, number, of, date }: PageWords): string {

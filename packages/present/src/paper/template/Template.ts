@@ -27,6 +27,8 @@ export interface Template {
 /** A template and who it is for, which the pages that it is put on are made for too. */
 export interface TemplateForReader extends Template {
   readonly reader: Reader;
+  /** Stands on each page while foam shows or a box is not sealed in. */
+  readonly barred: string | null;
 }
 
 export interface TemplateTable {

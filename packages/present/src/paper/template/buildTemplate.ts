@@ -1,6 +1,7 @@
 import type { Plan } from "@lapline/engine";
 import type { Reader } from "../../language/Reader";
 import { tellText } from "../../language/tellText";
+import { barredSentence } from "../../words/waterWords";
 import { clothTemplate } from "./cloth/clothTemplate";
 import { finsTemplate } from "./fins/finsTemplate";
 import { outlineTemplate } from "./outline/outlineTemplate";
@@ -17,7 +18,7 @@ export function buildTemplate(plan: Plan, request: TemplateRequest): TemplateFor
   const template = drawTemplate(plan, request);
   if (template === null) return null;
   const cautions = template.cautions.map((caution) => tellText(caution, reader));
-  return { ...template, cautions, reader };
+  return { ...template, cautions, reader, barred: barredSentence(plan, reader) };
 }
 
 function drawTemplate(plan: Plan, { of, reader }: TemplateRequest): Template | null {

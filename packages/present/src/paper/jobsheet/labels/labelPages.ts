@@ -1,8 +1,8 @@
 import type { Item, Point } from "../../../drawing/Drawing";
+import { wrapToWidth } from "../../../drawing/wrapToWidth";
 import { tell } from "../../../language/tell";
 import type { PaperBlock, PaperPage } from "../../pdf/PaperDocument";
 import type { TextStyle, Typesetter } from "../../pdf/Typesetter";
-import { wrapToWidth } from "../../../drawing/wrapToWidth";
 import { PAGE_SIZES } from "../../sheet/PaperSize";
 import type { JobSheetRequest } from "../JobSheetRequest";
 import { Ledger } from "../Ledger";
@@ -55,7 +55,8 @@ function labelBlock(card: LabelCard, { x, y }: Point, { request, type }: LabelRo
   const { plan, order, madeOn } = request;
   const [from, to] = [x + PAD_MM, x + LABEL.widthMm - PAD_MM];
   const foot = y + LABEL.heightMm - PAD_MM;
-  const made = t`Lapline ${plan.engine}, ${madeOn.date}`;
+  const version = t`Lapline ${plan.engine}, ${madeOn.date}`;
+  const made = plan.water.barred ? t`Not for water · ${version}` : version;
   const lines = wrapToWidth(card.cautions, to - from, (text) => type.widthMm(text, NOTE)).slice(
     0,
     CAUTION_LINES,

@@ -8,7 +8,7 @@ export function stopPieces(context: SheetContext): readonly FlowPiece[] {
   const blockers = plan.findings.flatMap((finding, i) =>
     finding.severity === "blocker" ? [ledger.sentence(`findings[${i}].says`, finding.says)] : [],
   );
-  const { ready, says } = plan.water;
+  const { ready, barred, open } = plan.water;
   return [
     ...(blockers.length > 0
       ? [stopStrip({ title: t`STOP: not to be built as it stands`, lines: blockers, isStop: true }, context)]
@@ -18,9 +18,9 @@ export function stopPieces(context: SheetContext): readonly FlowPiece[] {
       : [
           stopStrip(
             {
-              title: t`Not for water yet`,
+              title: barred ? t`Not for water` : t`Not ready for water`,
               lines: [
-                says.map((phrase, i) => ledger.sentence(`water.says[${i}]`, phrase)).join(" · "),
+                open.map(({ says }, i) => ledger.sentence(`water.open[${i}].says`, says)).join(" · "),
               ].filter(Boolean),
               isStop: false,
             },

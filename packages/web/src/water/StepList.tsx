@@ -1,62 +1,39 @@
+import type { BoardFile } from "@lapline/contract";
 import { duration, type Plan } from "@lapline/engine";
 import {
   asSentence,
   type CautionsHere,
   haveReady,
+  needSentences,
   type StepWait,
   stepCautions,
   stepTitle,
   stepWaits,
   tell,
   tellText,
-  waterRules,
+  wallTimeText,
 } from "@lapline/present";
 import { Fragment } from "react";
+import type { FieldPath } from "../board/withField";
 import { useSettings } from "../settings/Settings";
 import { useTell } from "../settings/useTell";
 import { Amount } from "../shared/Amount";
-import { PartSection } from "./PartSection";
-
-/** What is still open, and the way there step by step. */
-export function WaterPart({ plan }: { plan: Plan }) {
-  const t = useTell();
-  const { reader } = useSettings();
-  const { water, steps } = plan;
-  return (
-    <>
-      <PartSection id="seal" findings={plan.findings}>
-        {!water.ready && (
-          <>
-            <p className="says">{t`Still open:`}</p>
-            <ul className="open">
-              {water.because.map((reason) => (
-                <li key={reason}>{tellText(reason, reader)}</li>
-              ))}
-            </ul>
-          </>
-        )}
-      </PartSection>
-      <PartSection id="water" findings={plan.findings}>
-        <p className="says">{water.ready ? t`Ready for water.` : t`Not ready for water.`}</p>
-        {water.firstSurfAt !== null && <p>{t`First surf: ${water.firstSurfAt}`}</p>}
-        {waterRules(reader).map((rule) => (
-          <p key={rule}>{rule}</p>
-        ))}
-        {steps !== null && <StepList steps={steps} />}
-      </PartSection>
-    </>
-  );
-}
+import { StepMark } from "./StepMark";
 
 type Steps = NonNullable<Plan["steps"]>;
 
-function StepList({ steps }: { steps: Steps }) {
+interface StepListProps {
+  readonly steps: Steps;
+  readonly file: BoardFile;
+  edit(path: FieldPath, value: unknown): void;
+}
+
+/** The whole order of work, each step with what it waits for and why, its time, tools, cautions and mark. */
+export function StepList({ steps, file, edit }: StepListProps) {
   const { reader } = useSettings();
-  const t = useTell();
   const cautions = stepCautions(steps, reader);
   return (
     <>
-      <h3>{t`Steps`}</h3>
       {cautions.always.length > 0 && (
         <ul className="cautions">
           {cautions.always.map((caution) => (
@@ -69,8 +46,11 @@ function StepList({ steps }: { steps: Steps }) {
           <StepEntry
             key={step.id}
             step={step}
+            needs={needSentences(steps, step, reader)}
             waits={stepWaits(steps, step, reader)}
             cautions={cautions.steps[i]}
+            file={file}
+            edit={edit}
           />
         ))}
       </ol>
@@ -78,20 +58,22 @@ function StepList({ steps }: { steps: Steps }) {
   );
 }
 
-interface StepEntryProps {
+interface StepEntryProps extends Pick<StepListProps, "file" | "edit"> {
   readonly step: Steps[number];
+  readonly needs: readonly string[];
   readonly waits: readonly StepWait[];
   readonly cautions: CautionsHere | undefined;
 }
 
-function StepEntry({ step, waits, cautions }: StepEntryProps) {
+function StepEntry({ step, needs, waits, cautions, file, edit }: StepEntryProps) {
   const { reader } = useSettings();
   const t = tell(reader);
   return (
-    <li className={step.done ? "done" : undefined}>
+    <li id={`step-${step.id}`} className={step.done ? "done" : undefined}>
       <p className="step-title">{stepTitle(step.title, reader)}</p>
       <p className="quiet">
-        {step.done && `${t`Done.`} `}
+        {step.done &&
+          (step.doneAt === null ? `${t`Done.`} ` : `${t`Done: ${wallTimeText(step.doneAt, reader)}.`} `)}
         {step.handsOnS > 0 && <>{t`${duration(step.handsOnS)} hands on.`} </>}
         <Waits waits={waits} />
         {asSentence(tellText(step.because, reader))}
@@ -99,7 +81,21 @@ function StepEntry({ step, waits, cautions }: StepEntryProps) {
       {!step.done && step.materials.length > 0 && (
         <p className="quiet">{haveReady(step.materials, reader)}.</p>
       )}
+      {!step.done && needs.length > 0 && (
+        <details className="needs">
+          <summary>{t`After what, and why`}</summary>
+          <ul>
+            {needs.map((need) => (
+              <li key={need}>{need}</li>
+            ))}
+          </ul>
+          {step.tools.length > 0 && (
+            <p className="quiet">{t`In reach: ${step.tools.map((tool) => tellText(tool, reader)).join(", ")}.`}</p>
+          )}
+        </details>
+      )}
       {cautions !== undefined && <Cautions {...cautions} />}
+      <StepMark step={step} file={file} edit={edit} />
     </li>
   );
 }

@@ -1,0 +1,88 @@
+import type { BoardFile } from "@lapline/contract";
+import { type Plan, parseQuantity, standingEntries } from "@lapline/engine";
+import { tell } from "@lapline/present";
+import { useState } from "react";
+import { QuantityField } from "../board/QuantityField";
+import type { FieldPath } from "../board/withField";
+import { newEntry, type RecordEntry } from "../record/newEntry";
+import { WhenField } from "../record/WhenField";
+import { useSettings } from "../settings/Settings";
+import { wallTime } from "../weight/wallTime";
+
+interface StepMarkProps {
+  readonly step: NonNullable<Plan["steps"]>[number];
+  readonly file: BoardFile;
+  edit(path: FieldPath, value: unknown): void;
+}
+
+/** Marks a step done, with its time and, after a coat, what the board weighs; marked again, the later mark corrects the earlier. */
+export function StepMark({ step, file, edit }: StepMarkProps) {
+  const { reader } = useSettings();
+  const t = tell(reader);
+  const [isOpen, setOpen] = useState(false);
+  const [at, setAt] = useState("");
+  const [weighs, setWeighs] = useState("");
+  const read = weighs.trim() === "" ? null : parseQuantity(weighs, "mass");
+  const open = () => {
+    setAt(step.doneAt ?? wallTime(new Date()));
+    setOpen(true);
+  };
+  const note = () => {
+    if (read !== null && !read.ok) return;
+    const mass = read === null ? null : weighs.trim();
+    edit(["record"], markDone(file.record ?? [], { step: step.id, at, mass }));
+    setWeighs("");
+    setOpen(false);
+  };
+  if (!isOpen) {
+    return (
+      <button type="button" className="step-mark" onClick={open}>
+        {step.done ? t`Change the mark` : t`Mark done`}
+      </button>
+    );
+  }
+  return (
+    <form
+      className="through-form"
+      aria-label={t`Mark done`}
+      onSubmit={(event) => {
+        event.preventDefault();
+        note();
+      }}
+    >
+      <WhenField label={t`Hands off at`} value={at} onPick={setAt} />
+      {step.coat !== null && (
+        <QuantityField
+          label={t`The board weighs, if it was on the scale`}
+          value={weighs}
+          dimension="mass"
+          problem={read !== null && !read.ok ? read.reason : undefined}
+          onType={setWeighs}
+        />
+      )}
+      <button type="submit">{t`Write it down`}</button>
+      <button type="button" onClick={() => setOpen(false)}>{t`Leave it`}</button>
+    </form>
+  );
+}
+
+/** The record with a mark at its end, and a weighing where there was one; what stands of the same step is corrected, never erased. */
+export function markDone(
+  record: readonly RecordEntry[],
+  { step, at, mass }: { readonly step: string; readonly at: string; readonly mass: string | null },
+): readonly RecordEntry[] {
+  const standing = standingEntries(record);
+  const earlier = standing.findLast((entry) => entry.kind === "done" && entry.step === step);
+  const weighed = standing.findLast((entry) => entry.kind === "weighed" && entry.after === step);
+  const when = at === "" ? {} : { at };
+  const correcting = (entry: RecordEntry | undefined) => (entry === undefined ? {} : { corrects: entry.id });
+  const marked = [
+    ...record,
+    newEntry(record, { kind: "done" as const, step, ...when, ...correcting(earlier) }),
+  ];
+  if (mass === null) return marked;
+  return [
+    ...marked,
+    newEntry(marked, { kind: "weighed" as const, after: step, mass, ...when, ...correcting(weighed) }),
+  ];
+}
