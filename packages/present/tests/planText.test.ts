@@ -32,6 +32,9 @@ function plain(text: string): string {
     .replace("²", "2");
 }
 
+/** An id is read as words. */
+const named = (id: string): string => id.replaceAll("-", " ");
+
 describe.each(CASES)("$id in $units", ({ plan, units }) => {
   const text = formatPlanText(plan, { units, language: "en" });
   const show = (quantity: Quantity): string => plain(formatQuantity(quantity, units));
@@ -70,14 +73,14 @@ describe.each(CASES)("$id in $units", ({ plan, units }) => {
     }
     const rows = text.split("\n");
     const rowOf = (id: string, nth = 0): string =>
-      rows.filter((row) => row.trim().startsWith(`${id} `))[nth] ?? "";
+      rows.filter((row) => row.trim().startsWith(`${named(id)} `))[nth] ?? "";
     const bare = (valueM: number): string => formatBareTapeLength(valueM, { units, language: "en" });
     for (const mark of finset.marks) {
       const cells = rowOf(mark.id)
         .trim()
         .split(/\s{2,}/);
       expect(cells).toEqual([
-        mark.id,
+        named(mark.id),
         bare(mark.trailing.fromTailTapeM),
         bare(mark.trailing.fromCentrelineM),
         bare(mark.trailing.fromRailM),
@@ -116,6 +119,15 @@ describe.each(CASES)("$id in $units", ({ plan, units }) => {
     for (const finding of plan.findings)
       expect(words.replace(/[ -]/g, "")).toContain(finding.path.replace(/[ -]/g, ""));
     for (const assumption of plan.assumptions) expect(words.replace(/ /g, "")).toContain(assumption.path);
+  });
+
+  test("leads no assumption with a path of the program, and names no coat or step by its id", () => {
+    const assumed = text.slice(text.indexOf("\nASSUMED"));
+    for (const [line] of assumed.matchAll(/^ {2}- .*$/gm))
+      expect(line).toMatch(/^ {2}- [\p{L}' -]+(, fin \d of the set)?:/u);
+    const sentences = text.replace(/\([a-z][\w.[\]\s-]*\)/g, "");
+    const ids = [plan.layup?.coats, plan.steps ?? []].flatMap((list) => (list ?? []).map(({ id }) => id));
+    for (const id of ids.filter((each) => each.includes("-"))) expect(sentences).not.toContain(id);
   });
 });
 

@@ -3,6 +3,7 @@ import type { Reader } from "../language/Reader";
 import { tell } from "../language/tell";
 import { tellPhrase } from "../language/tellPhrase";
 import { asSentence } from "../words/asSentence";
+import { assumedName } from "../words/assumedName";
 import type { Block } from "./Block";
 import { wrapText } from "./wrapText";
 
@@ -16,7 +17,7 @@ export function assumptionsBlock(assumptions: readonly Assumption[], reader: Rea
 export function assumptionLines({ path, says, source }: Assumption, reader: Reader): readonly string[] {
   const t = tell(reader);
   return wrapText(
-    `- ${path}: ${asSentence(tellPhrase(says.value, reader))} ${asSentence(tellPhrase(says.why, reader))} ${t`Source: ${source}`}`,
+    `- ${assumedName(path, reader)}: ${asSentence(tellPhrase(says.value, reader))} ${asSentence(tellPhrase(says.why, reader))} ${t`Source: ${source}`} (${path})`,
     {
       indent: 2,
       hanging: 4,

@@ -2,6 +2,7 @@ import { duration, type Plan } from "@lapline/engine";
 import type { Reader } from "../language/Reader";
 import { showQuantity } from "../language/showQuantity";
 import { tell } from "../language/tell";
+import { cautionName } from "../words/cautionName";
 import { haveReady } from "../words/haveReady";
 import { type CautionsHere, stepCautions } from "../words/stepCautions";
 import { stepTitle } from "../words/stepTitle";
@@ -65,8 +66,11 @@ function materialLines({ materials, done }: Step, reader: Reader): readonly stri
 
 function cautionLines({ full, again }: CautionsHere, reader: Reader): readonly string[] {
   const t = tell(reader);
-  return [
-    ...full.map((caution) => `! ${caution}`),
-    ...again.map(({ harm, step }) => `! ${t`${harm}: as at step ${step}.`}`),
-  ].flatMap((line) => wrapText(line, { indent: 7, hanging: 9 }));
+  const bySteps = new Map<number, string[]>();
+  for (const { harm, step, caution } of again)
+    bySteps.set(step, [...(bySteps.get(step) ?? []), cautionName(caution, t) ?? harm]);
+  const repeated = [...bySteps].map(([step, names]) => t`As at step ${step}: ${names.join(", ")}.`);
+  return [...full, ...repeated]
+    .map((line) => `! ${line}`)
+    .flatMap((line) => wrapText(line, { indent: 7, hanging: 9 }));
 }

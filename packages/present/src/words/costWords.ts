@@ -50,7 +50,9 @@ export function costSentences(
   if (unpriced.length === lines.length) return [];
   return [
     t`${count(materials)} for this board, waste with it; ${count(toBuy)} in whole packs, in your own money.`,
-    ...(unpriced.length === 0 ? [] : [t`Left out, without a price: ${unpriced.join(", ")}.`]),
+    ...(unpriced.length === 0
+      ? []
+      : [t`Left out, without a price: ${unpriced.map((id) => tellText(id, reader)).join(", ")}.`]),
   ];
 }
 

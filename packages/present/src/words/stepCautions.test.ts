@@ -31,7 +31,7 @@ describe("stepCautions", () => {
     expect(cautions.steps).toEqual([
       { full: [], again: [] },
       { full: [DUST], again: [] },
-      { full: [], again: [{ harm: "Dust harms", step: 2 }] },
+      { full: [], again: [{ harm: "Dust harms", step: 2, caution: DUST }] },
     ]);
   });
 

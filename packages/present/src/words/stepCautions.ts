@@ -14,8 +14,8 @@ export interface StepCautions {
 export interface CautionsHere {
   /** Said in full, because it comes up here for the first time. */
   readonly full: readonly string[];
-  /** Said in full at an earlier step: its harm, and that step's number from one. */
-  readonly again: ReadonlyArray<{ readonly harm: string; readonly step: number }>;
+  /** Said in full at an earlier step: its harm, that step's number from one, and the plan's own text. */
+  readonly again: ReadonlyArray<{ readonly harm: string; readonly step: number; readonly caution: string }>;
 }
 
 /**
@@ -33,7 +33,9 @@ export function stepCautions(steps: Steps, reader: Reader): StepCautions {
     const own = step.cautions.filter((caution) => !always.includes(caution));
     const again = own.flatMap((caution) => {
       const first = firstAt.get(caution);
-      return first === undefined ? [] : [{ harm: harmOf(tellText(caution, reader)), step: first }];
+      return first === undefined
+        ? []
+        : [{ harm: cautionHarm(tellText(caution, reader)), step: first, caution }];
     });
     const full = own.filter((caution) => !firstAt.has(caution));
     for (const caution of full) firstAt.set(caution, i + 1);
@@ -42,6 +44,7 @@ export function stepCautions(steps: Steps, reader: Reader): StepCautions {
   return { always: always.map((caution) => tellText(caution, reader)), steps: here };
 }
 
-function harmOf(caution: string): string {
+/** What a caution warns of, without what to do about it. */
+export function cautionHarm(caution: string): string {
   return caution.split(/[:.]/)[0] ?? caution;
 }

@@ -44,7 +44,9 @@ function setQuad({ at, text, sizeMm, anchor, role, turnRad = 0 }: TextItem): rea
 }
 
 const textsOf = ({ layers }: Drawing): readonly TextItem[] =>
-  layers.flatMap(({ items }) => items.filter((item) => item.kind === "text" && item.text !== ""));
+  layers.flatMap(({ items }) =>
+    items.flatMap((item) => (item.kind === "text" && item.text !== "" ? [item] : [])),
+  );
 
 function meetings(drawing: Drawing): readonly string[] {
   const set = textsOf(drawing).map((item) => ({ item, quad: setQuad(item) }));

@@ -1,3 +1,4 @@
+import { ASSUMED } from "./assumed";
 import { BENCH } from "./bench";
 import { CALENDAR } from "./calendar";
 import { CAUTIONS } from "./cautions";
@@ -26,6 +27,7 @@ import { WORDS } from "./words";
 
 /** German, by subject; a text stands in one file only. */
 export const DE: Readonly<Record<string, string>> = {
+  ...ASSUMED,
   ...WORDS,
   ...SURVEY,
   ...FINS,

@@ -1,10 +1,10 @@
 import type { Plan } from "@lapline/engine";
 import type { Reader } from "../../../language/Reader";
 import { type Tell, tell } from "../../../language/tell";
+import { cautionName } from "../../../words/cautionName";
 import { hardenerAmounts } from "../../../words/hardenerAmounts";
 import type { Grain, Ledger } from "../Ledger";
 import { nameWords } from "../nameWords";
-import { cautionName } from "../sections/cautionName";
 
 /** One label: what is in the cup or the can, and what it can do. */
 export interface LabelCard {

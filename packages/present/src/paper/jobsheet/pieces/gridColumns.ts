@@ -1,5 +1,5 @@
-import type { TextStyle } from "../../pdf/Typesetter";
 import { wrapToWidth } from "../../../drawing/wrapToWidth";
+import type { TextStyle } from "../../pdf/Typesetter";
 import { ACT, BODY, NOTE, STRONG } from "../look";
 import type { SheetRoom } from "./SheetRoom";
 

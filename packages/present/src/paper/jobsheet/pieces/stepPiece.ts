@@ -1,9 +1,9 @@
 import type { Item } from "../../../drawing/Drawing";
+import { wrapToWidth } from "../../../drawing/wrapToWidth";
 import type { Typesetter } from "../../pdf/Typesetter";
 import type { FlowPiece } from "../../sheet/flow/FlowPiece";
 import { heightOf } from "../../sheet/flow/flowPieces";
 import { textPiece } from "../../sheet/flow/textPiece";
-import { wrapToWidth } from "../../../drawing/wrapToWidth";
 import { BODY, NOTE, STRONG } from "../look";
 import type { SheetContext } from "../SheetContext";
 import { levelRule, tickBoxItem } from "./marks";

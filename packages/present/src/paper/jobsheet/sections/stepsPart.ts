@@ -1,11 +1,11 @@
 import { CAUTIONS, type Plan } from "@lapline/engine";
+import { cautionName } from "../../../words/cautionName";
 import { type CautionsHere, stepCautions } from "../../../words/stepCautions";
 import { wallTimeWords } from "../../../words/wallTimeWords";
 import { notePiece } from "../pieces/notePiece";
 import { stepHeads, stepPiece } from "../pieces/stepPiece";
 import { tapeHeading } from "../pieces/tapeHeading";
 import type { SheetContext, SheetPart } from "../SheetContext";
-import { cautionName } from "./cautionName";
 import { foundPieces } from "./foundPieces";
 import { missingPieces } from "./missingPieces";
 import { waitTexts } from "./waitTexts";

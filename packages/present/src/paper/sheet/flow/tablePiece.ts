@@ -1,9 +1,9 @@
 import type { Item, Point } from "../../../drawing/Drawing";
+import { wrapToWidth } from "../../../drawing/wrapToWidth";
 import type { TextStyle, Typesetter } from "../../pdf/Typesetter";
 import type { TemplateTable } from "../../template/Template";
 import type { FlowPiece } from "./FlowPiece";
 import { rowBlock } from "./rowBlock";
-import { wrapToWidth } from "../../../drawing/wrapToWidth";
 
 const HEAD: TextStyle = { sizeMm: 2.6, weight: 400 };
 const CELL: TextStyle = { sizeMm: 3.4, weight: 600 };

@@ -1,9 +1,9 @@
 import type { Item, Point } from "../../../drawing/Drawing";
 import type { Tone } from "../../../drawing/Pen";
+import { wrapToWidth } from "../../../drawing/wrapToWidth";
 import type { BlockTag } from "../../pdf/PaperDocument";
 import type { TextStyle, Typesetter } from "../../pdf/Typesetter";
 import type { FlowPiece } from "./FlowPiece";
-import { wrapToWidth } from "../../../drawing/wrapToWidth";
 
 const LEADING = 1.32;
 /** From a line's top to its baseline, as a share of the em. */

@@ -1,5 +1,5 @@
 import { CAUTIONS } from "@lapline/engine";
-import type { Tell } from "../../../language/tell";
+import type { Tell } from "../language/tell";
 
 /** A caution in two or three words, for a step after the one that has it in full; null where none of ours begins like that. */
 export function cautionName(beginning: string, t: Tell): string | null {
