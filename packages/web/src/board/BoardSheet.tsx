@@ -58,7 +58,7 @@ export function BoardSheet({ session, board }: BoardSheetProps) {
             problems={draft.problems}
             edit={edit}
           />
-          <GlassPart file={draft.file} plan={plan} edit={edit} />
+          <GlassPart draft={draft} edit={edit} />
           <CutPart plan={plan} />
           <MixPart plan={plan} />
           <SandPart file={draft.file} plan={plan} edit={edit} />

@@ -1,32 +1,35 @@
-import type { BoardFile } from "@lapline/contract";
-import { area, length, mass, type Plan } from "@lapline/engine";
+import { area, length, listMaterials, mass, type Plan } from "@lapline/engine";
 import { cuttingSentence, notchSentences, pieceName, skinStrip, tellText } from "@lapline/present";
 import { useCallback } from "react";
 import { SheetDrawing } from "../drawing/SheetDrawing";
 import { CoatTerms } from "../glass/CoatTerms";
 import { ComparedTable } from "../glass/ComparedTable";
+import { LayupForm } from "../glass/LayupForm";
 import { SkinTable } from "../glass/SkinTable";
 import { useSettings } from "../settings/Settings";
 import { useTell } from "../settings/useTell";
 import { Amount } from "../shared/Amount";
 import { CostView } from "../weight/CostView";
 import { WeightView } from "../weight/WeightView";
+import type { Draft } from "./applyEdit";
 import { PartSection } from "./PartSection";
 import type { FieldPath } from "./withField";
 
 type Layup = NonNullable<Plan["layup"]>;
 
 interface GlassPartProps {
-  readonly file: BoardFile;
-  readonly plan: Plan;
+  readonly draft: Draft;
   edit(path: FieldPath, value: unknown): void;
 }
 
 /** Cloth, resin by coat, the skin in section, what the board weighs and what it costs. */
-export function GlassPart({ file, plan, edit }: GlassPartProps) {
+export function GlassPart({ draft, edit }: GlassPartProps) {
+  const { file, problems, good } = draft;
+  const { plan, board } = good;
   const { layup, weight, cost } = plan;
   return (
     <PartSection id="glass" findings={plan.findings}>
+      <LayupForm form={{ file, plan, problems, known: listMaterials(board.materials), edit }} />
       {layup !== null && (
         <>
           <SkinView plan={plan} />

@@ -10,6 +10,7 @@ import { FINS } from "./fins";
 import { FIN_TABLES } from "./finTables";
 import { GATE } from "./gate";
 import { GLASS } from "./glass";
+import { GLASS_FORM } from "./glassForm";
 import { JOBSHEET } from "./jobsheet";
 import { MIX } from "./mix";
 import { PAGE } from "./page";
@@ -33,6 +34,7 @@ export const DE: Readonly<Record<string, string>> = {
   ...FINS,
   ...GATE,
   ...GLASS,
+  ...GLASS_FORM,
   ...MIX,
   ...CUT,
   ...CLOTH,

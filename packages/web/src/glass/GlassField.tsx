@@ -1,0 +1,36 @@
+import { QuantityField } from "../board/QuantityField";
+import { type FieldPath, formatFieldPath } from "../board/withField";
+import type { GlassForm } from "./GlassForm";
+
+interface GlassFieldProps {
+  readonly form: GlassForm;
+  readonly label: string;
+  /** From the top of the board file. */
+  readonly path: FieldPath;
+  readonly value: string | undefined;
+  readonly dimension?: "length" | "angle" | "mass";
+}
+
+/** A quantity of blank, glass or materials with its slip beneath it; left empty it is not in the file. */
+export function GlassField({ form, label, path, value, dimension = "length" }: GlassFieldProps) {
+  return (
+    <QuantityField
+      label={label}
+      value={value}
+      dimension={dimension}
+      problem={problemAt(form, path)}
+      onType={(text) => form.edit(path, text.trim() === "" ? undefined : text)}
+    />
+  );
+}
+
+export function problemAt({ problems }: Pick<GlassForm, "problems">, path: FieldPath): string | undefined {
+  const place = formatFieldPath(path);
+  return problems.find((problem) => problem.path === place)?.message;
+}
+
+/** What is wrong with a part of the form that has no field of its own to say it. */
+export function PartProblem({ form, path }: { readonly form: GlassForm; readonly path: FieldPath }) {
+  const problem = problemAt(form, path);
+  return problem === undefined ? null : <p className="field-problem">{problem}</p>;
+}

@@ -1,0 +1,60 @@
+import type { GlassFile } from "@lapline/contract";
+import { useTell } from "../settings/useTell";
+import { problemAt } from "./GlassField";
+import type { GlassForm } from "./GlassForm";
+import { MaterialChoice } from "./MaterialChoice";
+import { TypedField } from "./TypedField";
+
+const COATS = ["laminate", "fill", "gloss"] as const;
+
+/** Another resin for a coat, and tint or pigment in one. */
+export function SeldomFields({ form }: { readonly form: GlassForm }) {
+  const t = useTell();
+  const { file, known, edit } = form;
+  const { resin, tint } = file.glass ?? {};
+  const byCoat = typeof resin === "object" ? resin : resin === undefined ? {} : { laminate: resin };
+  const setResin = (coat: "fill" | "gloss", id: string | undefined) => {
+    const { [coat]: _, ...rest } = byCoat;
+    edit(["glass", "resin"], id === undefined ? simplest(rest) : { ...rest, [coat]: id });
+  };
+  const tintNames = {
+    laminate: t`tint in the laminate`,
+    fill: t`tint in the fill coat`,
+    gloss: t`tint in the gloss coat`,
+  };
+  return (
+    <div className="fields">
+      <MaterialChoice
+        label={t`resin of the fill coat`}
+        value={byCoat.fill}
+        from={known.resins}
+        none={t`as the laminate`}
+        choose={(id) => setResin("fill", id)}
+      />
+      <MaterialChoice
+        label={t`resin of the gloss coat`}
+        value={byCoat.gloss}
+        from={known.resins}
+        none={t`as the laminate`}
+        choose={(id) => setResin("gloss", id)}
+      />
+      {COATS.map((coat) => (
+        <TypedField
+          key={coat}
+          label={tintNames[coat]}
+          value={tint?.[coat]}
+          problem={problemAt(form, ["glass", "tint", coat])}
+          onType={(text) => edit(["glass", "tint", coat], text.trim() === "" ? undefined : text)}
+        />
+      ))}
+    </div>
+  );
+}
+
+type Resin = GlassFile["resin"];
+
+/** One resin for all coats is written as its id alone. */
+function simplest(resin: Exclude<Resin, string | undefined>): Resin {
+  const { laminate, ...rest } = resin;
+  return laminate !== undefined && Object.keys(rest).length === 0 ? laminate : resin;
+}

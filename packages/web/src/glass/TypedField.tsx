@@ -1,0 +1,33 @@
+import { useId } from "react";
+
+interface TypedFieldProps {
+  readonly label: string;
+  readonly value: string | undefined;
+  readonly problem?: string | undefined;
+  onType(text: string): void;
+}
+
+/** A name, or a quantity with its unit, as it is typed. */
+export function TypedField({ label, value = "", problem, onType }: TypedFieldProps) {
+  const id = useId();
+  return (
+    <div className="field">
+      <label htmlFor={id}>{label}</label>
+      <input
+        id={id}
+        type="text"
+        autoComplete="off"
+        spellCheck={false}
+        value={value}
+        aria-invalid={problem !== undefined}
+        aria-describedby={problem === undefined ? undefined : `${id}-note`}
+        onChange={(event) => onType(event.target.value)}
+      />
+      {problem !== undefined && (
+        <p id={`${id}-note`} className="field-problem" role="status">
+          {problem}
+        </p>
+      )}
+    </div>
+  );
+}
