@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { buildOpenApi } from "./http/buildOpenApi";
 import { planSchema } from "./plan/planSchema";
 import { boardFileSchema } from "./schema/boardFileSchema";
 
@@ -9,13 +10,15 @@ export interface JsonSchemaFile {
 }
 
 /**
- * The two documents of the contract as JSON Schema (draft 2020-12), for editors and other programs. They hold the fields,
+ * The two documents of the contract as JSON Schema (draft 2020-12), for editors and other programs, and the HTTP interface as OpenAPI,
+ * which holds its schemas in the same form. They hold the fields,
  * types and forms; ranges of quantities and what holds between fields only `readBoardFile` can tell.
  */
 export function buildJsonSchemas(): readonly JsonSchemaFile[] {
   return [
     jsonSchemaFile("lapline-board-1", "A board file of Lapline, version 1", boardFileSchema),
     jsonSchemaFile("lapline-plan-1", "A build plan of Lapline, version 1", planSchema),
+    { fileName: "lapline-http-1.openapi.json", text: `${JSON.stringify(buildOpenApi(), null, 2)}\n` },
   ];
 }
 

@@ -7,6 +7,7 @@ import { pairingRoutes } from "./access/pairingRoutes";
 import { archiveRoutes } from "./archiveRoutes";
 import { boardRoutes } from "./boardRoutes";
 import { changeRoutes } from "./changeRoutes";
+import { descriptionRoutes } from "./descriptionRoutes";
 import { journalRoutes } from "./journalRoutes";
 import { keepingRoutes, putAwayRoutes } from "./keepingRoutes";
 import type { WebFile } from "./loadWebFiles";
@@ -49,6 +50,7 @@ export function createApp({ shop, web, version, guards, access, report }: AppPar
   app.route("/api/access", accessRoutes(access));
   app.route("/api/devices", deviceRoutes(access));
   app.route("/api/pairing", pairingRoutes(access));
+  app.route("/api", descriptionRoutes());
   app.all("/api/*", (context) => {
     const detail = `${context.req.method} ${context.req.path} is not part of this interface.`;
     return problem({ status: 404, title: "No such call", detail });

@@ -29,7 +29,12 @@ export function journalRoutes({ boards, journal }: Shop): Hono {
     if (result.kind === "refused") return notABoard(result.problems);
     if (result.kind === "kept") return context.json(shown(result.entry), result.isNew ? 201 : 200);
     const detail = `Another entry is kept under the id ${JSON.stringify(read.id)}. Entries are not changed: send a new one that corrects it.`;
-    return problem({ status: 409, title: "Another entry has this id", detail, kept: { entry: result.entry } });
+    return problem({
+      status: 409,
+      title: "Another entry has this id",
+      detail,
+      kept: { entry: result.entry },
+    });
   });
 
   return routes;

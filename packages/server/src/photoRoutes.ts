@@ -1,4 +1,3 @@
-import { Readable } from "node:stream";
 import { LARGEST_PHOTO_BYTES, type Photo, type Shop } from "@lapline/store";
 import { Hono } from "hono";
 import { bodyParts, refuseEncoded } from "./bodyParts";
@@ -51,13 +50,11 @@ export function photoRoutes({ boards, photos }: Shop): Hono {
 
   routes.get("/:id/photos/:hash", async (context) => {
     const { id, hash } = context.req.param();
-    const found = await photos.open(id, hash);
+    const found = await photos.find(id, hash);
     if (found === null) return noSuch("photo", hash);
     const { type, sizeBytes } = found.photo;
     const name = `${id}-${hash.slice(0, 8)}.${ENDINGS[type]}`;
-    return sentAsFile(context, { etag: hash, type, name, shows: "inline", sizeBytes }, () =>
-      Readable.toWeb(found.bytes),
-    );
+    return sentAsFile(context, { etag: hash, type, name, shows: "inline", sizeBytes }, found.open);
   });
 
   return routes;

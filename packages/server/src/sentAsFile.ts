@@ -1,4 +1,4 @@
-import type { ReadableStream } from "node:stream/web";
+import { Readable } from "node:stream";
 import type { Context } from "hono";
 
 interface SentFile {
@@ -10,15 +10,15 @@ interface SentFile {
 }
 
 /** May be opened by itself, and even then runs nothing and loads nothing. */
-export const SANDBOX = "default-src 'none'; img-src 'self'; style-src 'unsafe-inline'; sandbox";
+const SANDBOX = "default-src 'none'; img-src 'self'; style-src 'unsafe-inline'; sandbox";
 const FOREVER = "private, max-age=31536000, immutable";
 
 /** A file that never changes under its address, as what it is and nothing else. */
-export function sentAsFile(
+export async function sentAsFile(
   context: Context,
   { etag, type, name, shows, sizeBytes }: SentFile,
-  open: () => ReadableStream,
-): Response {
+  open: () => Promise<Readable>,
+): Promise<Response> {
   const headers: Record<string, string> = {
     etag: `"${etag}"`,
     "cache-control": FOREVER,
@@ -28,5 +28,7 @@ export function sentAsFile(
   if (context.req.header("if-none-match") === headers.etag)
     return new Response(null, { status: 304, headers });
   if (sizeBytes !== undefined) headers["content-length"] = String(sizeBytes);
-  return new Response(open() as unknown as BodyInit, { headers: { ...headers, "content-type": type } });
+  return new Response(Readable.toWeb(await open()) as ReadableStream, {
+    headers: { ...headers, "content-type": type },
+  });
 }

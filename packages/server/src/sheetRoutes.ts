@@ -1,4 +1,3 @@
-import { Readable } from "node:stream";
 import { type SheetAsked, sheetAskedSchema } from "@lapline/contract";
 import type { Shop } from "@lapline/store";
 import { type Context, Hono } from "hono";
@@ -55,11 +54,10 @@ export function sheetRoutes({ boards, sheets }: Shop, now: () => Date): Hono {
       const id = context.req.param("id") ?? "";
       const sheet = context.req.param("sheet") ?? "";
       const issued = await sheets.read(id, sheet);
-      const bytes = issued === null ? null : await sheets.open(id, sheet, file);
-      if (issued === null || bytes === null) return noSuch("Sheet", `${id}, ${sheet}`);
+      if (issued === null) return noSuch("Sheet", `${id}, ${sheet}`);
       const etag = file === "pdf" ? issued.pdfHash : issued.planHash;
       const sent = { etag, type, name: `${id}-sheet-${sheet}.${ending}`, shows: "inline" } as const;
-      return sentAsFile(context, sent, () => Readable.toWeb(bytes));
+      return sentAsFile(context, sent, () => sheets.open(issued, file));
     });
 
   return routes;

@@ -12,6 +12,7 @@ export interface Answer {
   readonly status: number;
   readonly headers: Readonly<Record<string, string | string[] | undefined>>;
   readonly text: string;
+  readonly bytes: Uint8Array;
 }
 
 /** One request on a connection of its own, with a Host header and a path that a browser would not let through. */
@@ -28,8 +29,9 @@ export function sendRequest(
       response.on("data", (part: Buffer) => parts.push(part));
       response.on("error", reject);
       response.on("end", () => {
-        const text = Buffer.concat(parts).toString("utf8");
-        resolve({ status: response.statusCode ?? 0, headers: response.headers, text });
+        const bytes = Buffer.concat(parts);
+        const { statusCode = 0, headers } = response;
+        resolve({ status: statusCode, headers, text: bytes.toString("utf8"), bytes });
       });
     });
     // A server that has answered may hang up on the rest of a body that it does not want.

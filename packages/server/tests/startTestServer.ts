@@ -3,6 +3,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { openShop, type Shop } from "@lapline/store";
 import { keepDemoBoards, type ServerOptions, type SharedDoor, startServer } from "../src/index";
+import { holdToContract } from "./holdToContract";
 import { type Answer, type SentRequest, sendRequest } from "./sendRequest";
 
 export interface TestOptions {
@@ -48,7 +49,11 @@ export async function startTestServer({ now = nine, share }: TestOptions = {}): 
     folder,
     shop,
     reports,
-    send: (request) => sendRequest(server.port, request),
+    async send(request) {
+      const answer = await sendRequest(server.port, request);
+      holdToContract(request, answer);
+      return answer;
+    },
     close: async () => {
       await server.close();
       await shop.close();

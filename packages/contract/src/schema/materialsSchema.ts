@@ -65,7 +65,7 @@ function describeRatio(text: string, need: string): string | null {
   return null;
 }
 
-const resin: z.ZodType<ResinFile> = z.discriminatedUnion(
+export const resinSchema: z.ZodType<ResinFile> = z.discriminatedUnion(
   "kind",
   [
     fields("a resin cured by peroxide", {
@@ -120,7 +120,7 @@ function own<T>(what: string, example: string, record: z.ZodType<T>) {
 
 export const materialsSchema: z.ZodType<MaterialsFile> = fields("the materials", {
   resins: z
-    .record(id("a resin's id", "my-polyester"), resin, {
+    .record(id("a resin's id", "my-polyester"), resinSchema, {
       error: 'write an object, { … }, of resins by an id of your own, such as "my-polyester"',
     })
     .exactOptional(),

@@ -13,12 +13,12 @@ const airReading: z.ZodType<AirReadingFile> = fields("a temperature of the shop"
   air: air(),
 });
 
-const roll: z.ZodType<RollFile> = fields("a roll", {
+export const rollSchema: z.ZodType<RollFile> = fields("a roll", {
   width: quantity("length", { least: "25 mm", most: "3 m" }).exactOptional(),
   price: plainNumber("price", 0, 1_000_000).exactOptional(),
 });
 
-const priced: z.ZodType<PriceFile> = fields("a price", {
+export const priceSchema: z.ZodType<PriceFile> = fields("a price", {
   price: plainNumber("price", 0, 1_000_000),
   pack: packSize().exactOptional(),
   pieces: wholeNumber("pieces", 1, 100_000).exactOptional(),
@@ -42,12 +42,12 @@ export const shopSchema: z.ZodType<ShopFile> = fields("the shop", {
   dropsPerMl: plainNumber("dropsPerMl", 5, 100).exactOptional(),
   scale: quantity("mass", { least: "0.01 g", most: "200 g" }).exactOptional(),
   prices: z
-    .record(id("a material's id", "polyester"), priced, {
+    .record(id("a material's id", "polyester"), priceSchema, {
       error: 'write an object, { … }, of prices by the material\'s id, such as "polyester"',
     })
     .exactOptional(),
   rolls: z
-    .record(id("a cloth's id", "e-136"), roll, {
+    .record(id("a cloth's id", "e-136"), rollSchema, {
       error: 'write an object, { … }, of rolls by the cloth\'s id, such as "e-136"',
     })
     .exactOptional(),

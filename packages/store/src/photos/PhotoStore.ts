@@ -28,10 +28,15 @@ export type PhotoResult =
 /** As a telephone makes them, with room. */
 export const LARGEST_PHOTO_BYTES = 20_000_000;
 
+export interface FoundPhoto {
+  readonly photo: Photo;
+  open(): Promise<Readable>;
+}
+
 export interface PhotoStore {
   /** In the order in which they came. */
   list(boardId: string): Promise<readonly Photo[]>;
   /** The same picture again is the one that is there. */
   add(asked: PhotoWrite): Promise<PhotoResult>;
-  open(boardId: string, hash: string): Promise<{ readonly photo: Photo; readonly bytes: Readable } | null>;
+  find(boardId: string, hash: string): Promise<FoundPhoto | null>;
 }

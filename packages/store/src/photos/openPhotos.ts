@@ -35,9 +35,9 @@ export function openPhotos({ database: { db }, contents, write }: StoreParts): P
         return { kind: "kept", photo, isNew: true };
       });
     },
-    async open(boardId, hash) {
+    async find(boardId, hash) {
       const row = await photosOf(db, boardId).where("hash", "=", hash).executeTakeFirst();
-      return row === undefined ? null : { photo: asPhoto(row), bytes: await contents.open(hash) };
+      return row === undefined ? null : { photo: asPhoto(row), open: () => contents.open(hash) };
     },
   };
 }

@@ -32,5 +32,5 @@ export interface SheetStore {
   /** The same plan and PDF again are the Sheet that is there. */
   issue(asked: SheetWrite): Promise<SheetResult>;
   /** One of a Sheet's two files. */
-  open(boardId: string, id: string, file: "plan" | "pdf"): Promise<Readable | null>;
+  open(sheet: IssuedSheet, file: "plan" | "pdf"): Promise<Readable>;
 }

@@ -5,10 +5,9 @@ import type { SheetStore } from "./SheetStore";
 
 /** The Sheets that were issued, on either database; their plans and PDFs are files by content. */
 export function openSheets({ database: { db }, contents, engine, write }: StoreParts): SheetStore {
-  const read: SheetStore["read"] = async (boardId, id) =>
-    (await sheetsOf(db, boardId).where("id", "=", id).executeTakeFirst()) ?? null;
   return {
-    read,
+    read: async (boardId, id) =>
+      (await sheetsOf(db, boardId).where("id", "=", id).executeTakeFirst()) ?? null,
     list: async (boardId) =>
       [...(await sheetsOf(db, boardId).execute())].sort((a, b) => Number(b.id) - Number(a.id)),
     async issue({ boardId, boardVersion, plan, pdf, device }) {
@@ -43,10 +42,7 @@ export function openSheets({ database: { db }, contents, engine, write }: StoreP
         return { kind: "issued", sheet, isNew: true };
       });
     },
-    async open(boardId, id, file) {
-      const sheet = await read(boardId, id);
-      return sheet === null ? null : contents.open(file === "pdf" ? sheet.pdfHash : sheet.planHash);
-    },
+    open: ({ pdfHash, planHash }, file) => contents.open(file === "pdf" ? pdfHash : planHash),
   };
 }
 
