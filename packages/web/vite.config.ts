@@ -1,5 +1,7 @@
+import { createHash } from "node:crypto";
+import { readFileSync } from "node:fs";
 import react from "@vitejs/plugin-react";
-import { defineConfig } from "vite";
+import { defineConfig, type Plugin } from "vite";
 
 /** Where `npm start` serves, for the development server to ask for boards. */
 const SERVER = "http://127.0.0.1:5170";
@@ -7,8 +9,28 @@ const SERVER = "http://127.0.0.1:5170";
 /** Our own packages only declare things: what the page does not use is left out whole. */
 const DECLARES_ONLY = /[\\/]packages[\\/](engine|contract|present|nest)[\\/]/;
 
+/** Files of `public`, which the bundler does not name. */
+const PUBLIC_FILES = ["/icon.svg"];
+
+/** Writes /sw.js: the service worker with the names of all files of this build, which say its version. */
+function serviceWorker(): Plugin {
+  return {
+    name: "lapline-service-worker",
+    apply: "build",
+    enforce: "post",
+    generateBundle(_, bundle) {
+      const source = readFileSync(new URL("serviceWorker.js", import.meta.url), "utf8");
+      const built = Object.keys(bundle).filter((name) => name.startsWith("assets/"));
+      const files = [...PUBLIC_FILES, ...built.map((name) => `/${name}`)].sort();
+      const version = createHash("sha256").update(files.join("\n")).update(source).digest("hex").slice(0, 16);
+      const head = `const VERSION = ${JSON.stringify(version)};\nconst FILES = ${JSON.stringify(files)};\n`;
+      this.emitFile({ type: "asset", fileName: "sw.js", source: head + source });
+    },
+  };
+}
+
 export default defineConfig({
-  plugins: [react()],
+  plugins: [react(), serviceWorker()],
   build: {
     /** Scripts, styles and fonts stay files of their own: the server allows nothing inline. */
     assetsInlineLimit: 0,

@@ -19,6 +19,7 @@ import { LANGUAGES, type Language, loadLanguage } from "@lapline/present";
 import { StrictMode } from "react";
 import { createRoot } from "react-dom/client";
 import { App } from "./App";
+import { startOffline } from "./session/startOffline";
 import { LANGUAGE_KEY, recall } from "./settings/kept";
 import { SettingsProvider } from "./settings/SettingsProvider";
 
@@ -32,6 +33,8 @@ createRoot(root).render(
     </SettingsProvider>
   </StrictMode>,
 );
+
+startOffline();
 
 /** The language of the last visit, or English where its texts cannot be fetched. */
 async function openLanguage(): Promise<Language> {

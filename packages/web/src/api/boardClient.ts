@@ -46,9 +46,12 @@ export async function listBoards(): Promise<readonly BoardEntry[]> {
   return answer.boards;
 }
 
-/** One board file as it is kept. Throws ShopFailureError. */
-export async function readBoard(id: string): Promise<KeptBoard> {
-  const response = await ask(pathOf(id));
+/**
+ * One board file as it is kept; where the shop's computer is away, as this device saw it last, but for `as it is now`. Throws
+ * ShopFailureError.
+ */
+export async function readBoard(id: string, which?: "as it is now"): Promise<KeptBoard> {
+  const response = await ask(pathOf(id), which === undefined ? {} : { cache: "no-store" });
   return { text: await response.text(), revision: revisionOf(response) };
 }
 
@@ -88,8 +91,8 @@ export async function sendEntry(id: string, entry: RecordEntryFile): Promise<Ent
 const JSON_TYPE = { "content-type": "application/json" };
 const pathOf = (id: string) => `/api/boards/${encodeURIComponent(id)}`;
 
-async function ask(path: string): Promise<Response> {
-  const response = await send(path, { headers: { accept: "application/json" } });
+async function ask(path: string, how: RequestInit = {}): Promise<Response> {
+  const response = await send(path, { ...how, headers: { accept: "application/json" } });
   if (response === null) throw new ShopFailureError({ kind: "away" });
   if (!response.ok) throw new ShopFailureError(failureOf(response.status, await answerOf(response)));
   return response;

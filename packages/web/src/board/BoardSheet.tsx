@@ -5,7 +5,10 @@ import { FinsPart } from "../fins/FinsPart";
 import { MixPart } from "../mix/MixPart";
 import { SandPart } from "../sand/SandPart";
 import { SealPart } from "../seal/SealPart";
+import { Heard } from "../session/Heard";
 import type { BoardSession, OpenBoard } from "../session/SessionView";
+import { UndoButtons } from "../session/UndoButtons";
+import { VersionsPart } from "../session/VersionsPart";
 import { SettingsBar } from "../settings/SettingsBar";
 import { useTell } from "../settings/useTell";
 import { PageLink } from "../shared/PageLink";
@@ -25,7 +28,7 @@ interface BoardSheetProps {
 }
 
 /** One board from the tape to the water: what is typed on the left of a number changes everything after it at once. */
-export function BoardSheet({ session, board }: BoardSheetProps) {
+export function BoardSheet({ id, session, board }: BoardSheetProps) {
   const t = useTell();
   const { draft, saving } = board;
   const { edit } = session;
@@ -41,6 +44,7 @@ export function BoardSheet({ session, board }: BoardSheetProps) {
           <span aria-hidden="true">‹&nbsp;</span>
           {t`The Shed`}
         </PageLink>
+        <UndoButtons session={session} board={board} />
         <SettingsBar />
       </header>
       <div className="board">
@@ -48,6 +52,7 @@ export function BoardSheet({ session, board }: BoardSheetProps) {
         <main>
           <h1>{draft.file.name}</h1>
           <SavingWords state={saving} file={draft.file} />
+          <Heard session={session} board={board} />
           <BarredLine plan={plan} />
           {blockers.length > 0 && <Blockers blockers={blockers} />}
           <MeasurePart draft={draft} edit={edit} />
@@ -65,6 +70,7 @@ export function BoardSheet({ session, board }: BoardSheetProps) {
           <SealPart plan={plan} />
           <WaterPart file={draft.file} plan={plan} edit={edit} />
           <AssumedPart plan={plan} />
+          <VersionsPart id={id} session={session} board={board} />
         </main>
       </div>
     </>

@@ -19,7 +19,7 @@ function Words({ state, file }: { state: SavingState; file: BoardFile }) {
   const { reader } = useSettings();
   switch (state.kind) {
     case "saved":
-      return t`Saved.`;
+      return state.isAway ? t`Saved. The shop's computer cannot be reached just now.` : t`Saved.`;
     case "waiting":
       return t`Not saved yet.`;
     case "unread":

@@ -1,11 +1,12 @@
 import type { BoardFile } from "@lapline/contract";
-import { finName, type Reader, tell, tellText } from "@lapline/present";
+import { finName, type Reader, tell } from "@lapline/present";
+import { fieldWords } from "./fieldWords";
 import { type FieldPath, fieldAt, parseFieldPath } from "./withField";
 
 /** A field of the board file as a person knows it: `station 5, left`, `front: cant`, `strings, front left: beside nose`. */
 export function fieldName(file: BoardFile, path: string, reader: Reader): string {
   const t = tell(reader);
-  const told = (step: string | number) => tellText(wordsOf(String(step)), reader);
+  const told = (step: string | number) => fieldWords(String(step), reader);
   const steps = parseFieldPath(path).filter((step, i) => i > 0 || step !== "survey");
   const at = steps.findLastIndex((step) => typeof step === "number");
   if (at === -1) return steps.map(told).join(", ");
@@ -22,11 +23,6 @@ function nameOfEntry(file: BoardFile, path: FieldPath, reader: Reader): string {
   const entry = fieldAt(file, path);
   const { fin, side } = (typeof entry === "object" && entry !== null ? entry : {}) as Record<string, unknown>;
   const name = [fin, side].filter((part) => typeof part === "string").join(" ");
-  if (name === "") return `${tellText(wordsOf(list), reader)} ${Number(path.at(-1)) + 1}`;
-  return list === "set"
-    ? finName(name, reader)
-    : `${tellText(wordsOf(list), reader)}, ${finName(name, reader)}`;
+  if (name === "") return `${fieldWords(list, reader)} ${Number(path.at(-1)) + 1}`;
+  return list === "set" ? finName(name, reader) : `${fieldWords(list, reader)}, ${finName(name, reader)}`;
 }
-
-/** `aimBesideNose` as `aim beside nose`. */
-const wordsOf = (name: string): string => name.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);

@@ -66,10 +66,9 @@ export function viewOf(state: BoardState): OpenBoard {
 function savingOf(state: BoardState): SavingState {
   const { failure, draft, entries } = state;
   const paths = draft.problems.map(({ path }) => path);
-  if (failure?.kind === "unpaired" || failure?.kind === "not-allowed") return failure;
-  if (!isUnsent(state)) return { kind: "saved" };
-  if (failure !== null && failure.kind !== "refused")
-    return { kind: "on-device", why: failure.kind, entries };
-  if (paths.length > 0) return { kind: "unread", paths };
-  return failure ?? { kind: "waiting" };
+  if (failure?.kind === "unpaired" || failure?.kind === "not-allowed" || failure?.kind === "refused")
+    return failure;
+  if (!isUnsent(state)) return { kind: "saved", isAway: failure !== null };
+  if (failure !== null) return { kind: "on-device", why: failure.kind, entries };
+  return paths.length > 0 ? { kind: "unread", paths } : { kind: "waiting" };
 }

@@ -13,9 +13,18 @@ export interface HeldBoard {
   readonly by: ChangedBy | null;
   /** When each field was typed here, by its path. */
   readonly typedAt: Readonly<Record<string, string>>;
-  /** What was sent last, and what both sides know once it is kept: where no answer came it may be kept all the same. */
-  readonly sent: { readonly file: BoardFile; readonly base: BoardFile } | null;
+  /** What was sent and has no answer, the newest last: it may be kept all the same. */
+  readonly sent: readonly Sent[];
 }
+
+interface Sent {
+  readonly file: BoardFile;
+  /** What both sides know once it is kept. */
+  readonly base: BoardFile;
+}
+
+/** A network that comes and goes can leave several without an answer. */
+const MOST_SENT = 8;
 
 /** What the shop's computer keeps now. */
 export interface KeptNow {
@@ -33,9 +42,10 @@ const KNOWN_ONCE_SENT: Pick = (changed, three) =>
 const threeOf = ({ base, mine, kept }: HeldBoard) => ({ base, mine, theirs: kept });
 const merged = (held: HeldBoard, pick: Pick) => mergeFiles(threeOf(held), pick) as BoardFile;
 
-/** Takes in what somebody else changed: field by field, and what was typed here stands. */
+/** Takes in what is kept there now: field by field, and what was typed here stands. */
 export function takeIn(held: HeldBoard, now: KeptNow): HeldBoard {
-  if (held.sent !== null && isSame(held.sent.file, now.file)) return afterSaved(held, now.revision);
+  const own = held.sent.find(({ file }) => isSame(file, now.file));
+  if (own !== undefined) return afterSaved(held, own, now.revision);
   const between = { ...held, kept: now.file };
   return {
     ...between,
@@ -43,8 +53,13 @@ export function takeIn(held: HeldBoard, now: KeptNow): HeldBoard {
     base: merged(between, KNOWN_TO_BOTH),
     revision: now.revision,
     by: now.by,
-    sent: null,
+    sent: [],
   };
+}
+
+/** Whether what is kept there came from here. */
+export function isOwn(held: HeldBoard, file: BoardFile): boolean {
+  return held.sent.some((each) => isSame(each.file, file));
 }
 
 /** What is to be sent: everything typed here, but for clashes, where what is kept stays until somebody has chosen. */
@@ -52,16 +67,20 @@ export function fileToSend(held: HeldBoard): BoardFile {
   return merged(held, THERE);
 }
 
-/** While it is on its way more may be typed. */
-export function withSent(held: HeldBoard): HeldBoard {
-  return { ...held, sent: { file: fileToSend(held), base: merged(held, KNOWN_ONCE_SENT) } };
+/** What is to be sent now, with what will be known to both; more may be typed while it is on its way. */
+export function sentNow(held: HeldBoard): Sent {
+  return { file: fileToSend(held), base: merged(held, KNOWN_ONCE_SENT) };
+}
+
+/** No answer came yet. */
+export function withSent(held: HeldBoard, sent: Sent): HeldBoard {
+  const others = held.sent.filter(({ file }) => !isSame(file, sent.file));
+  return { ...held, sent: [...others, sent].slice(-MOST_SENT) };
 }
 
 /** After what was sent is kept; what was typed meanwhile stands. */
-export function afterSaved(held: HeldBoard, revision: string | null): HeldBoard {
-  return held.sent === null
-    ? held
-    : { ...held, base: held.sent.base, kept: held.sent.file, revision, sent: null };
+export function afterSaved(held: HeldBoard, sent: Sent, revision: string | null): HeldBoard {
+  return { ...held, base: sent.base, kept: sent.file, revision, sent: [] };
 }
 
 /** The fields in which somebody has to choose. */

@@ -21,7 +21,8 @@ export interface Clash {
 
 /** Where the board's changes stand. */
 export type SavingState =
-  | { readonly kind: "saved" }
+  /** `isAway`: what others saved since is not seen here. */
+  | { readonly kind: "saved"; readonly isAway: boolean }
   | { readonly kind: "waiting" }
   /** The board has fields that are not understood. */
   | { readonly kind: "unread"; readonly paths: readonly string[] }

@@ -12,7 +12,7 @@ import { refreshBoard, sendBoard } from "./sendBoard";
 import { redoStep, undoStep } from "./undoStep";
 
 /** Long enough that a reading is typed to its end, short enough that nobody closes the page before. */
-const AFTER_TYPING_MS = 700;
+const AFTER_TYPING_MS = 400;
 /** Several changes heard of at once are read once. */
 const AFTER_NEWS_MS = 60;
 const AGAIN_MS = 5000;
@@ -93,7 +93,7 @@ export function openSession(id: string, parts: SessionParts): BoardSession {
       }
       news = null;
       const { file } = read;
-      const held = { base: file, mine: file, kept: file, revision, by: null, typedAt: {}, sent: null };
+      const held = { base: file, mine: file, kept: file, revision, by: null, typedAt: {}, sent: [] };
       return start(held, read);
     } catch (error) {
       const failure = failureIn(error);

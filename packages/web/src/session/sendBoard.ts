@@ -2,7 +2,7 @@ import { formatBoardFile, isSame, readBoardFile } from "@lapline/contract";
 import type { SaveResult } from "../api/boardClient";
 import type { ShopFailure } from "../api/ShopFailure";
 import { type BoardState, withHeld } from "./BoardState";
-import { afterSaved, fileToSend, type KeptNow, takeIn, withSent } from "./HeldBoard";
+import { afterSaved, fileToSend, isOwn, type KeptNow, sentNow, takeIn, withSent } from "./HeldBoard";
 import type { ChangedBy } from "./SessionView";
 import type { ShopCalls } from "./ShopCalls";
 
@@ -20,19 +20,19 @@ export async function sendBoard(id: string, live: LiveState, shop: ShopCalls): P
   for (let round = 0; round < MOST_ROUNDS; round += 1) {
     const { held, draft } = live.get();
     if (draft.problems.length > 0 || isSame(fileToSend(held), held.kept)) return null;
-    const asked = withSent(held);
-    live.set({ ...live.get(), held: asked });
-    const text = formatBoardFile(asked.sent?.file ?? held.mine);
-    const failure = answered(live, await shop.saveBoard(id, text, held.revision));
+    const sent = sentNow(held);
+    live.set({ ...live.get(), held: withSent(live.get().held, sent) });
+    const result = await shop.saveBoard(id, formatBoardFile(sent.file), held.revision);
+    const failure = answered(live, sent, result);
     if (failure !== null) return failure;
   }
   return { kind: "away" };
 }
 
-function answered(live: LiveState, result: SaveResult): ShopFailure | null {
+function answered(live: LiveState, sent: ReturnType<typeof sentNow>, result: SaveResult): ShopFailure | null {
   const state = live.get();
   if (result.kind === "saved") {
-    live.set(withHeld(state, afterSaved(state.held, result.revision)));
+    live.set(withHeld(state, afterSaved(state.held, sent, result.revision)));
     return null;
   }
   if (result.kind !== "changed-meanwhile") return result;
@@ -61,9 +61,8 @@ export async function refreshBoard(
 
 function takeKept(live: LiveState, now: KeptNow): void {
   const before = live.get();
-  const held = takeIn(before.held, now);
-  const isOwn = before.held.sent !== null && isSame(before.held.sent.file, now.file);
-  live.set({ ...withHeld(before, held), ...(isOwn ? {} : { changedBy: now.by }) });
+  const after = withHeld(before, takeIn(before.held, now));
+  live.set(isOwn(before.held, now.file) ? after : { ...after, changedBy: now.by });
 }
 
 async function whoSaved(id: string, revision: string | null, shop: ShopCalls): Promise<ChangedBy | null> {

@@ -1,4 +1,4 @@
-import * as shop from "../api/boardClient";
+import { listVersions, readBoard, saveBoard, sendEntry } from "../api/boardClient";
 import { listenChanges } from "../api/listenChanges";
 import { openDeviceStore } from "./openDeviceStore";
 import { openOutbox } from "./openOutbox";
@@ -6,6 +6,17 @@ import { openSession } from "./openSession";
 import { runAlone } from "./runAlone";
 import type { SessionParts } from "./SessionParts";
 import type { BoardSession } from "./SessionView";
+import type { ShopCalls } from "./ShopCalls";
+
+/** A field of text, or a key of the pad that types into one. */
+const TYPED_IN = "input[type=text], textarea, .pad *";
+
+const shop: ShopCalls = {
+  readBoard: (id) => readBoard(id, "as it is now"),
+  listVersions,
+  saveBoard,
+  sendEntry,
+};
 
 const device = openDeviceStore();
 
@@ -15,7 +26,7 @@ const PARTS: SessionParts = {
   outbox: openOutbox({ device, shop, alone: runAlone }),
   now: () => new Date(),
   newId,
-  isTyping: () => document.activeElement?.matches("input[type=text], textarea") === true,
+  isTyping: () => document.activeElement?.matches(TYPED_IN) === true,
   timer() {
     let running: ReturnType<typeof setTimeout> | undefined;
     return {
@@ -46,6 +57,11 @@ function listen(): void {
       if (kind === "shop") hearAll();
     },
     connected: hearAll,
+  });
+  // A field that is left is a step done.
+  document.addEventListener("focusout", ({ relatedTarget }) => {
+    if (relatedTarget instanceof Element && relatedTarget.matches(".pad *")) return;
+    for (const session of sessions.values()) session.endStep();
   });
   window.addEventListener("online", () => {
     for (const session of sessions.values()) session.send();

@@ -29,6 +29,10 @@ export const WEB: Readonly<Record<string, string>> = {
   "Rocker and thickness along the stringer.": "Rocker und Dicke entlang des Stringers.",
   "From the side.": "Von der Seite.",
   "Saved.": "Gespeichert.",
+  "Saved. The shop's computer cannot be reached just now.":
+    "Gespeichert. Der Rechner der Werkstatt ist gerade nicht erreichbar.",
+  "1 field waits for a choice": "1 Feld wartet auf eine Wahl",
+  "{1} fields wait for a choice": "{1} Felder warten auf eine Wahl",
   "Not saved yet.": "Noch nicht gespeichert.",
   "Not saved: {1}": "Nicht gespeichert: {1}",
   "Not saved: not understood yet: {1}.": "Nicht gespeichert: noch nicht verstanden: {1}.",
@@ -62,12 +66,11 @@ export const WEB: Readonly<Record<string, string>> = {
   "typed here": "hier getippt",
   "typed here, {1}": "hier getippt, {1}",
   "kept on the shop's computer": "auf dem Rechner der Werkstatt",
-  nothing: "nichts",
   "Saved versions": "Gespeicherte Fassungen",
   "Saved versions, the newest first": "Gespeicherte Fassungen, die neueste zuerst",
-  "Nothing that was saved is lost. An old version that is taken back becomes the newest; the record keeps what was added since.":
+  "Nothing that was saved is lost. An old version that is brought back becomes the newest; the record keeps what was added since.":
     "Nichts Gespeichertes geht verloren. Eine zurückgeholte alte Fassung wird die neueste; das Protokoll behält, was seither dazukam.",
-  "Version {1} is taken back; undo brings the other one again.":
+  "Version {1} is brought back; undo brings the other one again.":
     "Fassung {1} ist zurückgeholt; „Zurück“ bringt die andere wieder.",
   version: "Fassung",
   "version {1}": "Fassung {1}",
@@ -75,13 +78,13 @@ export const WEB: Readonly<Record<string, string>> = {
   device: "Gerät",
   engine: "Rechenkern",
   compare: "vergleichen",
-  "take back": "zurückholen",
+  "bring back": "zurückholen",
   "All {1} versions": "Alle {1} Fassungen",
   "What changed": "Was sich geändert hat",
   "as it is now": "wie es jetzt ist",
   "The two are the same.": "Die beiden sind gleich.",
   was: "war",
-  is: "ist",
+  field: "Feld",
   "length taken by": "Länge gemessen",
   "stations taken by": "Stationen gemessen",
   "tail depth": "Tiefe des Tails",

@@ -1,0 +1,321 @@
+import { DEMO_BOARDS, formatBoardFile, type RecordEntryFile, readBoardFile } from "@lapline/contract";
+import { expect, test } from "vitest";
+import type { ShopFailure } from "../api/ShopFailure";
+import { ShopFailureError } from "../api/ShopFailureError";
+import { keepInMemory } from "./keepInMemory";
+import { openOutbox } from "./openOutbox";
+import { openSession } from "./openSession";
+import type { BoardSession, OpenBoard } from "./SessionView";
+import type { ShopCalls } from "./ShopCalls";
+
+const ID = "five-ten-quad";
+const LEFT = ["survey", "stations", 4, "left"] as const;
+const RIGHT = ["survey", "stations", 4, "right"] as const;
+
+/** The shop's computer as the interface has it: versions, revisions, an entry once by its id, and states in which it keeps nothing. */
+function makeShop() {
+  const first = DEMO_BOARDS.find(({ id }) => id === ID)?.text ?? "";
+  const versions = [{ text: first, device: "demo" }];
+  const journal: RecordEntryFile[] = [];
+  let failure: ShopFailure | null = null;
+  const newest = () => versions.at(-1) ?? { text: "", device: "" };
+  const revision = () => `r${versions.length}`;
+  const asDevice = (device: string): ShopCalls => ({
+    async readBoard() {
+      if (failure !== null) throw new ShopFailureError(failure);
+      return { text: newest().text, revision: revision() };
+    },
+    async listVersions() {
+      const savedAt = "2026-04-11T09:00:00.000Z";
+      return [
+        { version: versions.length, revision: revision(), savedAt, device: newest().device, engine: "1" },
+      ];
+    },
+    async saveBoard(_, text, ifMatch) {
+      if (failure !== null) return failure;
+      if (text === newest().text) return { kind: "saved", revision: revision() };
+      if (ifMatch !== revision()) {
+        const file: unknown = JSON.parse(newest().text);
+        const savedAt = "2026-04-11T09:00:00.000Z";
+        return {
+          kind: "changed-meanwhile",
+          kept: { revision: revision(), savedAt, device: newest().device, file },
+        };
+      }
+      versions.push({ text, device });
+      return { kind: "saved", revision: revision() };
+    },
+    async sendEntry(_, entry) {
+      if (failure !== null) return failure;
+      if (!journal.some(({ id }) => id === entry.id)) journal.push(entry);
+      return { kind: "kept" };
+    },
+  });
+  return {
+    asDevice,
+    journal,
+    fail: (next: ShopFailure | null) => {
+      failure = next;
+    },
+    file: () => {
+      const read = readBoardFile(newest().text);
+      if (!read.ok) throw new Error("what is kept cannot be read");
+      return read.file;
+    },
+  };
+}
+
+/** Timers that run when the test says so. */
+function makeTimers() {
+  const set = new Map<object, () => void>();
+  return {
+    timer() {
+      const own = {};
+      return { set: (_: number, run: () => void) => void set.set(own, run) };
+    },
+    /** Runs what is due until nothing is, but not the trying again of what has just failed. */
+    async settle(rounds = 6) {
+      for (let round = 0; round < rounds; round += 1) {
+        const due = [...set.values()];
+        set.clear();
+        for (const run of due) run();
+        for (let turn = 0; turn < 20; turn += 1) await new Promise((resolve) => setImmediate(resolve));
+      }
+    },
+  };
+}
+
+function openOn(shop: ReturnType<typeof makeShop>, device: string, store = keepInMemory(), isTyping = false) {
+  const timers = makeTimers();
+  let made = 0;
+  const calls = shop.asDevice(device);
+  const session = openSession(ID, {
+    shop: calls,
+    device: store,
+    outbox: openOutbox({ device: store, shop: calls, alone: (work) => work() }),
+    now: () => new Date("2026-04-11T10:00:00Z"),
+    newId: () => `${device}-${++made}`,
+    isTyping: () => isTyping,
+    timer: timers.timer,
+  });
+  return { session, settle: timers.settle, store };
+}
+
+function boardOf(session: BoardSession): OpenBoard {
+  const view = session.view();
+  if (view.kind !== "open") throw new Error(`the board is not open: ${JSON.stringify(view)}`);
+  return view;
+}
+const stationOf = (session: BoardSession) => boardOf(session).draft.file.survey.stations[4];
+const done = (step: string) => ({ kind: "done", step }) as const;
+
+test("what two devices change in different fields is on both, and kept", async () => {
+  const shop = makeShop();
+  const [phone, desk] = [openOn(shop, "phone"), openOn(shop, "desk")];
+  await phone.settle();
+  await desk.settle();
+  phone.session.edit(LEFT, "9 3/4 in");
+  desk.session.edit(RIGHT, "9 1/2 in");
+  await phone.settle();
+  await desk.settle();
+  phone.session.hear(null);
+  await phone.settle();
+  for (const { session } of [phone, desk])
+    expect(stationOf(session)).toMatchObject({ left: "9 3/4 in", right: "9 1/2 in" });
+  expect(shop.file().survey.stations[4]).toMatchObject({ left: "9 3/4 in", right: "9 1/2 in" });
+  expect(boardOf(phone.session).changedBy?.device).toBe("desk");
+  expect(boardOf(desk.session).saving.kind).toBe("saved");
+});
+
+test.each(["mine", "theirs"] as const)("one field changed on two devices is a choice: %s", async (side) => {
+  const shop = makeShop();
+  const [phone, desk] = [openOn(shop, "phone"), openOn(shop, "desk")];
+  await phone.settle();
+  await desk.settle();
+  phone.session.edit(LEFT, "9 3/4 in");
+  desk.session.edit(LEFT, "9 1/4 in");
+  await phone.settle();
+  await desk.settle();
+  const [clash] = boardOf(desk.session).clashes;
+  expect(clash).toMatchObject({
+    path: "survey.stations[4].left",
+    mine: "9 1/4 in",
+    theirs: "9 3/4 in",
+    typedAt: "2026-04-11T10:00:00.000Z",
+    by: { device: "phone" },
+  });
+  // Until somebody has chosen, both values are there: one on the page, one kept.
+  expect(stationOf(desk.session)?.left).toBe("9 1/4 in");
+  expect(shop.file().survey.stations[4]?.left).toBe("9 3/4 in");
+  desk.session.edit(RIGHT, "9 1/2 in");
+  await desk.settle();
+  expect(shop.file().survey.stations[4]).toMatchObject({ left: "9 3/4 in", right: "9 1/2 in" });
+  desk.session.choose("survey.stations[4].left", side);
+  await desk.settle();
+  const chosen = side === "mine" ? "9 1/4 in" : "9 3/4 in";
+  expect(boardOf(desk.session).clashes).toEqual([]);
+  expect(stationOf(desk.session)?.left).toBe(chosen);
+  expect(shop.file().survey.stations[4]?.left).toBe(chosen);
+});
+
+test("what is typed while the shop's computer is away goes out later, entries in their order and once", async () => {
+  const shop = makeShop();
+  const store = keepInMemory();
+  const phone = openOn(shop, "phone", store);
+  await phone.settle();
+  shop.fail({ kind: "away" });
+  const steps = ["prep", "mark-fins", "laminate-bottom", "trim-bottom", "laminate-deck"];
+  for (const step of steps) phone.session.addEntry(done(step));
+  phone.session.edit(LEFT, "9 3/4 in");
+  await phone.settle();
+  expect(boardOf(phone.session).saving).toEqual({ kind: "on-device", why: "away", entries: 5 });
+  expect(await store.listUnsent()).toEqual([ID]);
+
+  // The page is closed and opened anew on the same device, still without the shop's computer.
+  const later = openOn(shop, "phone", store);
+  await later.settle();
+  expect(stationOf(later.session)?.left).toBe("9 3/4 in");
+  expect(boardOf(later.session).saving).toMatchObject({ kind: "on-device", entries: 5 });
+  shop.fail(null);
+  later.session.send();
+  await later.settle();
+  expect(shop.journal.map((entry) => entry.kind === "done" && entry.step)).toEqual(steps);
+  const kept = shop.file().record ?? [];
+  expect(kept.slice(-5).map(({ id }) => id)).toEqual(shop.journal.map(({ id }) => id));
+  expect(new Set(kept.map(({ id }) => id)).size).toBe(kept.length);
+  expect(shop.file().survey.stations[4]?.left).toBe("9 3/4 in");
+  expect(boardOf(later.session).saving.kind).toBe("saved");
+  expect(await store.listUnsent()).toEqual([]);
+});
+
+test("a save whose answer was lost is no clash with oneself", async () => {
+  const shop = makeShop();
+  const phone = openOn(shop, "phone");
+  await phone.settle();
+  const calls = shop.asDevice("phone");
+  phone.session.edit(LEFT, "9 3/4 in");
+  // It is kept there, but this device does not hear so.
+  const text = formatBoardFile(boardOf(phone.session).draft.file);
+  shop.fail({ kind: "away" });
+  await phone.settle(1);
+  shop.fail(null);
+  await calls.saveBoard(ID, text, "r1");
+  phone.session.edit(LEFT, "9 13/16 in");
+  await phone.settle();
+  expect(boardOf(phone.session).clashes).toEqual([]);
+  expect(shop.file().survey.stations[4]?.left).toBe("9 13/16 in");
+});
+
+test.each([
+  [{ kind: "full" }, { kind: "on-device", why: "full", entries: 1 }],
+  [{ kind: "read-only" }, { kind: "on-device", why: "read-only", entries: 1 }],
+  [{ kind: "unpaired" }, { kind: "unpaired" }],
+  [
+    { kind: "not-allowed", why: "No." },
+    { kind: "not-allowed", why: "No." },
+  ],
+] as const)("what cannot be kept there stays here and is told: %o", async (failure, saving) => {
+  const shop = makeShop();
+  const phone = openOn(shop, "phone");
+  await phone.settle();
+  shop.fail(failure);
+  phone.session.addEntry(done("prep"));
+  await phone.settle();
+  expect(boardOf(phone.session).saving).toEqual(saving);
+  shop.fail(null);
+  phone.session.send();
+  await phone.settle();
+  expect(shop.journal).toHaveLength(1);
+  expect(boardOf(phone.session).saving.kind).toBe("saved");
+});
+
+test("typing in one field is one step; undo takes back only what is of here, redo brings it again", async () => {
+  const shop = makeShop();
+  const [phone, desk] = [openOn(shop, "phone", keepInMemory(), true), openOn(shop, "desk")];
+  await phone.settle();
+  await desk.settle();
+  const before = stationOf(phone.session)?.left;
+  for (const typed of ["9", "9 3", "9 3/4 in"]) phone.session.edit(LEFT, typed);
+  await phone.settle();
+  desk.session.hear(null);
+  desk.session.edit(RIGHT, "9 1/2 in");
+  await desk.settle();
+  phone.session.hear(null);
+  await phone.settle();
+  phone.session.undo();
+  expect(stationOf(phone.session)).toMatchObject({ left: before, right: "9 1/2 in" });
+  expect(boardOf(phone.session)).toMatchObject({ canUndo: false, canRedo: true });
+  phone.session.redo();
+  expect(stationOf(phone.session)).toMatchObject({ left: "9 3/4 in", right: "9 1/2 in" });
+  phone.session.endStep();
+  phone.session.edit(LEFT, "9 7/8 in");
+  phone.session.undo();
+  expect(stationOf(phone.session)?.left).toBe("9 3/4 in");
+});
+
+test("a removed station comes back to its place by undo", async () => {
+  const phone = openOn(makeShop(), "phone");
+  await phone.settle();
+  const before = boardOf(phone.session).draft.file.survey.stations;
+  phone.session.edit(["survey", "stations", 2], undefined);
+  phone.session.undo();
+  expect(boardOf(phone.session).draft.file.survey.stations).toEqual(before);
+});
+
+test("undo never erases the record, and says so", async () => {
+  const shop = makeShop();
+  const phone = openOn(shop, "phone");
+  await phone.settle();
+  phone.session.edit(LEFT, "9 3/4 in");
+  const id = phone.session.addEntry(done("sand-deck"));
+  phone.session.undo();
+  expect(boardOf(phone.session).notice).toBe("record-stays");
+  phone.session.undo();
+  expect(boardOf(phone.session).notice).toBeNull();
+  expect(boardOf(phone.session).draft.file.record?.at(-1)?.id).toBe(id);
+  expect(stationOf(phone.session)?.left).not.toBe("9 3/4 in");
+  await phone.settle();
+  expect(shop.file().record?.at(-1)?.id).toBe(id);
+});
+
+test("undo leaves a field as another device has changed it since, and says so", async () => {
+  const shop = makeShop();
+  const [phone, desk] = [openOn(shop, "phone"), openOn(shop, "desk")];
+  await phone.settle();
+  phone.session.edit(LEFT, "9 3/4 in");
+  await phone.settle();
+  desk.session.hear(null);
+  await desk.settle();
+  desk.session.edit(LEFT, "9 7/8 in");
+  await desk.settle();
+  phone.session.hear(null);
+  await phone.settle();
+  phone.session.undo();
+  expect(stationOf(phone.session)?.left).toBe("9 7/8 in");
+  expect(boardOf(phone.session).notice).toBe("changed-since");
+});
+
+test("an old version taken back keeps the record as it grew since", async () => {
+  const shop = makeShop();
+  const old = shop.file();
+  const phone = openOn(shop, "phone");
+  await phone.settle();
+  phone.session.edit(LEFT, "9 3/4 in");
+  const id = phone.session.addEntry(done("sand-deck"));
+  await phone.settle();
+  phone.session.takeBack(old);
+  await phone.settle();
+  expect(shop.file().survey).toEqual(old.survey);
+  expect(shop.file().record?.at(-1)?.id).toBe(id);
+});
+
+test("an entry that a form puts into the record gets an id that no other device can have", async () => {
+  const shop = makeShop();
+  const phone = openOn(shop, "phone");
+  await phone.settle();
+  const record = boardOf(phone.session).draft.file.record ?? [];
+  phone.session.edit(["record"], [...record, { id: `r${record.length + 1}`, ...done("sand-deck") }]);
+  await phone.settle();
+  expect(shop.journal.map(({ id }) => id)).toEqual(["phone-1"]);
+  expect(shop.file().record?.at(-1)).toEqual({ id: "phone-1", kind: "done", step: "sand-deck" });
+});

@@ -1,0 +1,50 @@
+import { type BoardFile, formatProblems, readBoardFile } from "@lapline/contract";
+import { useCallback, useEffect, useState } from "react";
+import { listVersions, readVersion, type SavedVersion } from "../api/boardClient";
+import type { SavingState } from "./SessionView";
+
+interface Versions {
+  /** Newest first. */
+  readonly versions: readonly SavedVersion[];
+  /** Why the list may not be whole. */
+  readonly why: string | null;
+  /** The file of one of them, or why it cannot be had. */
+  readonly read: (version: number) => Promise<BoardFile | string>;
+}
+
+/** The saved versions of a board, listed anew whenever something was saved. */
+export function useVersions(id: string, saving: SavingState["kind"]): Versions {
+  const [versions, setVersions] = useState<readonly SavedVersion[]>([]);
+  const [why, setWhy] = useState<string | null>(null);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: what was saved since makes one more
+  useEffect(() => {
+    let isCurrent = true;
+    listVersions(id).then(
+      (listed) => {
+        if (!isCurrent) return;
+        setVersions(listed);
+        setWhy(null);
+      },
+      (error: unknown) => isCurrent && setWhy(messageOf(error)),
+    );
+    return () => {
+      isCurrent = false;
+    };
+  }, [id, saving]);
+  const read = useCallback(
+    async (version: number) => {
+      try {
+        const file = readBoardFile(await readVersion(id, version));
+        return file.ok ? file.file : formatProblems(file.problems);
+      } catch (error) {
+        return messageOf(error);
+      }
+    },
+    [id],
+  );
+  return { versions, why, read };
+}
+
+function messageOf(error: unknown): string {
+  return error instanceof Error ? error.message : String(error);
+}
