@@ -9,6 +9,7 @@ import { csvCommand } from "./commands/csvCommand";
 import { cutCommand } from "./commands/cutCommand";
 import { demoCommand } from "./commands/demoCommand";
 import { meshCommand } from "./commands/meshCommand";
+import { pairCommand } from "./commands/pairCommand";
 import { planCommand } from "./commands/planCommand";
 import { restoreCommand } from "./commands/restoreCommand";
 import { serveCommand } from "./commands/serveCommand";
@@ -33,6 +34,7 @@ const COMMANDS: readonly Command[] = [
   csvCommand,
   demoCommand,
   serveCommand,
+  pairCommand,
   backupCommand,
   restoreCommand,
 ];

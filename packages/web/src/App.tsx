@@ -4,6 +4,8 @@ import { PageLink } from "./shared/PageLink";
 import { usePath } from "./shared/usePath";
 import { ShedPage } from "./shed/ShedPage";
 
+const DevicesPage = lazy(() => import("./access/DevicesPage"));
+const PairPage = lazy(() => import("./access/PairPage"));
 const BoardPage = lazy(() => import("./board/BoardPage"));
 
 const BOARD = /^\/board\/([^/]+)\/?$/;
@@ -17,6 +19,13 @@ export function App() {
     return (
       <Suspense fallback={<main className="page" aria-busy="true" />}>
         <BoardPage key={id} id={decodeURIComponent(id)} />
+      </Suspense>
+    );
+  }
+  if (path === "/devices" || path === "/pair") {
+    return (
+      <Suspense fallback={<main className="page" aria-busy="true" />}>
+        {path === "/pair" ? <PairPage /> : <DevicesPage />}
       </Suspense>
     );
   }

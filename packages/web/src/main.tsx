@@ -18,6 +18,7 @@ import "./weight.css";
 import { LANGUAGES, type Language, loadLanguage } from "@lapline/present";
 import { StrictMode } from "react";
 import { createRoot } from "react-dom/client";
+import { AccessGate } from "./access/AccessGate";
 import { App } from "./App";
 import { startOffline } from "./session/startOffline";
 import { LANGUAGE_KEY, recall } from "./settings/kept";
@@ -29,7 +30,9 @@ const first = await openLanguage();
 createRoot(root).render(
   <StrictMode>
     <SettingsProvider first={first}>
-      <App />
+      <AccessGate>
+        <App />
+      </AccessGate>
     </SettingsProvider>
   </StrictMode>,
 );

@@ -1,4 +1,5 @@
 import { lazy, Suspense, useEffect, useState } from "react";
+import { DevicesLink } from "../access/DevicesLink";
 import { type BoardEntry, listBoards } from "../api/boardClient";
 import { SettingsBar } from "../settings/SettingsBar";
 import { useTell } from "../settings/useTell";
@@ -39,6 +40,7 @@ export function ShedPage() {
       </header>
       <main className="page" aria-busy={shed.kind === "opening"}>
         <h1>{name}</h1>
+        <DevicesLink />
         {shed.kind === "failed" && <p className="tape tape-blocker">{shed.why}</p>}
         {shed.kind === "open" && shed.entries.length === 0 && <p>{t`No boards yet.`}</p>}
         {shed.kind === "open" && shed.entries.length > 0 && (

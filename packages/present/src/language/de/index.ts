@@ -1,5 +1,6 @@
 import { ASSUMED } from "./assumed";
 import { BENCH } from "./bench";
+import { ACCESS } from "./access";
 import { CALENDAR } from "./calendar";
 import { CAUTIONS } from "./cautions";
 import { CLOTH } from "./cloth";
@@ -53,6 +54,7 @@ export const DE: Readonly<Record<string, string>> = {
   ...TEMPLATES,
   ...COMMAND,
   ...WEB,
+  ...ACCESS,
   ...WEB_FINS,
   ...BENCH,
 };

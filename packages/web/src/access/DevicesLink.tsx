@@ -1,0 +1,14 @@
+import { useTell } from "../settings/useTell";
+import { PageLink } from "../shared/PageLink";
+import { isKeeper, useAccess } from "./Access";
+
+/** The way from the Shed to the devices, for a keeper. */
+export function DevicesLink() {
+  const t = useTell();
+  const { access } = useAccess();
+  return isKeeper(access) ? (
+    <PageLink to="/devices" className="devices-link">
+      {t`Devices`}
+    </PageLink>
+  ) : null;
+}
