@@ -40,7 +40,7 @@ const CASES: ReadonlyArray<readonly [name: string, at: Place, set: unknown, says
     "a roll narrower than its pieces",
     ["shop", "rolls", "e-136", "width"],
     "200 mm",
-    /^blocker shop\.rolls\[e-136\]\.width: bottom-1 does not fit the roll of e-136, which is 200 mm wide: it needs a roll at least \d+ mm wide/,
+    /^blocker shop\.rolls\[e-136\]\.width: bottom 1 does not fit the roll of e-136, which is 200 mm wide: it needs a roll at least \d+ mm wide/,
   ],
   [
     "no layers on a side",

@@ -10,6 +10,8 @@ const MATERIALS = {
   },
   foams: { "shed-pu": { kind: "pu", density: "3 lb/ft3", uptake: "90 g/m2" } },
   woods: { ash: { density: "680 kg/m3" } },
+  fillers: { cotton: { name: "cotton fibre", density: "1500 kg/m3", share: "12 %" } },
+  tints: { "my-blue": { most: "8 %" } },
 };
 
 function read(path: readonly (string | number)[], value: unknown) {
@@ -36,6 +38,28 @@ describe("cloths, foams and woods of the builder's own", () => {
     // 1 lb/ft³ is 16.01846 kg/m³ (NIST SP 811, from memory).
     expect(foams?.["shed-pu"]?.densityKgM3).toBeCloseTo(48.05538, 4);
     expect(woods?.ash).toEqual({ densityKgM3: 680 });
+  });
+
+  it("fill the resin around boxes and colour a coat, in the plan and on the list of what to buy", () => {
+    const file = editDemo(["materials"], MATERIALS) as { glass: object; shop: object };
+    file.glass = {
+      ...file.glass,
+      fillers: { box: "cotton" },
+      tint: { of: "my-blue", laminate: "7 %" },
+    };
+    file.shop = { ...file.shop, prices: { cotton: { price: 4, pack: "1 kg" } } };
+    const result = readBoardFile(JSON.stringify(file));
+    if (!result.ok) throw new Error(JSON.stringify(result.problems));
+    const { layup, cost, findings, steps } = planBuild(result.board);
+    const boxes = layup?.coats.find(({ id }) => id === "boxes");
+    expect(boxes?.filler?.massKg).toBeCloseTo(0.12 * (boxes?.resinMassKg ?? 0), 12);
+    expect(cost?.lines.map(({ id }) => id)).toEqual(expect.arrayContaining(["cotton", "my-blue"]));
+    expect(cost?.lines.find(({ id }) => id === "cotton")?.packs).toBe(1);
+    // 7 % is above what is usual and below what this tint's own sheet allows.
+    expect(findings.map(({ code }) => code)).not.toContain("mix.much-tint");
+    const pour = steps?.find(({ id }) => id === "boxes");
+    expect(pour?.materials).toContain("cotton fibre");
+    expect(pour?.cautions.join(" ")).toContain("respirator");
   });
 
   it("stand beside a vent, logos, a pinline and patches by place", () => {
@@ -72,6 +96,9 @@ describe("cloths, foams and woods of the builder's own", () => {
     [["materials"], { cloths: { odd: { fibre: "glass", mass: "4 oz/yd2" } } }, "e-glass"],
     [["shop", "rolls"], { "e-136": { price: -2 } }, "price"],
     [["glass", "cutting"], "scissors", "rolled"],
+    [["glass", "fillers"], { lid: "silica" }, "box"],
+    [["materials"], { fillers: { flour: { density: "1500 kg/m3", share: 12 } } }, "%"],
+    [["materials"], { tints: { blue: { most: "80 %" } } }, "materials.tints.blue.most"],
     [["glass", "logos"], "yes", "true or false"],
     [["blank", "vent"], "open", "true or false"],
     [["glass", "patches"], [{ face: "deck", cloth: "e-136", over: "middle" }], "strip"],

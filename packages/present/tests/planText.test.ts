@@ -90,7 +90,7 @@ describe.each(CASES)("$id in $units", ({ plan, units }) => {
       expect(rowOf(mark.id, 1)).toContain(show(angle(mark.toeRad)));
     }
     for (const piece of layup.pieces)
-      expect(rowOf(formatPhrase(namePiece(piece.id)))).toContain(show(mass(piece.clothMassKg)));
+      expect(rowOf(formatPhrase(namePiece(piece.id), units))).toContain(show(mass(piece.clothMassKg)));
     for (const coat of layup.coats) expect(rowOf(coat.id)).toContain(show(mass(coat.resinMassKg)));
     for (const coat of mix.coats) {
       const [cup] = coat.cups;

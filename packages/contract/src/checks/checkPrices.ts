@@ -8,9 +8,17 @@ const FOAM = /^(?:pu|eps|xps)-\d/;
 /** Each price belongs to a material that a plan can take, or says how many of it this board uses. */
 export function checkPrices(document: unknown): Fault[] {
   const at: Step[] = ["shop", "prices"];
-  const own = ["cloths", "resins", "foams"].map((list) => keysAt(document, ["materials", list]));
-  const [cloths = [], resins = [], foams = []] = own;
-  const known = [...PRICED_IDS, ...cloths, ...resins, ...resins.map((id) => `${id}-hardener`), ...foams];
+  const own = ["cloths", "resins", "foams", "fillers", "tints"].map((list) =>
+    keysAt(document, ["materials", list]),
+  );
+  const [cloths = [], resins = [], ...others] = own;
+  const known = [
+    ...PRICED_IDS,
+    ...cloths,
+    ...resins,
+    ...resins.map((id) => `${id}-hardener`),
+    ...others.flat(),
+  ];
   const strange = keysAt(document, at).filter(
     (id) => !known.includes(id) && !FOAM.test(id) && !isGiven(document, [...at, id, "use"]),
   );

@@ -30,6 +30,8 @@ export interface GlassFile {
   readonly patches?: readonly PatchFile[];
   /** Tint or pigment over base by mass, by kind of coat. */
   readonly tint?: TintFile;
+  /** What is stirred into the resin around boxes and plug, and into the seal: a filler's id. */
+  readonly fillers?: { readonly box?: string; readonly seal?: string };
   /** Printed paper under the deck's cloth. */
   readonly logos?: boolean;
   readonly pinline?: boolean;
@@ -44,6 +46,8 @@ export interface PapersFile {
 }
 
 export interface TintFile {
+  /** The id of a tint of one's own; its sheet's most then holds. */
+  readonly of?: string;
   readonly laminate?: QuantityText;
   readonly fill?: QuantityText;
   readonly gloss?: QuantityText;

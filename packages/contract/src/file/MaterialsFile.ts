@@ -6,6 +6,21 @@ export interface MaterialsFile {
   readonly cloths?: Readonly<Record<string, ClothFile>>;
   readonly foams?: Readonly<Record<string, FoamFile>>;
   readonly woods?: Readonly<Record<string, WoodFile>>;
+  readonly fillers?: Readonly<Record<string, FillerFile>>;
+  readonly tints?: Readonly<Record<string, TintRecordFile>>;
+}
+
+/** A filler: the density of its grains, and how much of it goes into resin, by mass. */
+export interface FillerFile {
+  readonly name?: string;
+  readonly density: QuantityText;
+  readonly share: QuantityText;
+}
+
+/** A tint or pigment, with the most that its sheet allows, by mass over the resin. */
+export interface TintRecordFile {
+  readonly name?: string;
+  readonly most?: QuantityText;
 }
 
 /** A cloth, tape or strip as its maker gives it. */

@@ -7,7 +7,7 @@ const told = number.nullable();
 
 const line = z.object({
   id: z.string(),
-  kind: z.enum(["blank", "cloth", "resin", "hardener", "wax", "tint", "box", "plug", "own"]),
+  kind: z.enum(["blank", "cloth", "resin", "hardener", "wax", "tint", "filler", "box", "plug", "own"]),
   price: told,
   packs: told,
   cost: told,

@@ -65,6 +65,8 @@ const term = z.object({
   massKg: number,
 });
 
+const filler = z.object({ id: z.string(), massKg: number, keptMassKg: number });
+
 const coat = z.object({
   id: z.string(),
   kind: z.enum(["seal", "laminate", "fill", "gloss", "box", "repair", "repair-fill"]),
@@ -77,6 +79,7 @@ const coat = z.object({
   keptMassLowKg: number,
   keptMassHighKg: number,
   areaM2: number,
+  filler: filler.nullable(),
   terms: z.array(term),
 });
 

@@ -1,5 +1,5 @@
 import type { z } from "zod";
-import type { ClothFile, FoamFile, WoodFile } from "../file/MaterialsFile";
+import type { ClothFile, FillerFile, FoamFile, TintRecordFile, WoodFile } from "../file/MaterialsFile";
 import { fields } from "./fields";
 import { quantity } from "./quantity";
 import { oneOf, plainText } from "./words";
@@ -29,4 +29,17 @@ export const foamSchema: z.ZodType<FoamFile> = fields("a foam", {
 export const woodSchema: z.ZodType<WoodFile> = fields("a wood", {
   name: plainText("the wood's name").exactOptional(),
   density: quantity("density", { least: "60 kg/m3", most: "1300 kg/m3" }),
+});
+
+/** A filler of the builder's own. */
+export const fillerSchema: z.ZodType<FillerFile> = fields("a filler", {
+  name: plainText("the filler's name").exactOptional(),
+  density: quantity("density", { least: "20 kg/m3", most: "5000 kg/m3" }),
+  share: quantity("fraction", { least: "0.5 %", most: "200 %" }),
+});
+
+/** A tint or pigment of the builder's own. */
+export const tintSchema: z.ZodType<TintRecordFile> = fields("a tint", {
+  name: plainText("the tint's name").exactOptional(),
+  most: quantity("fraction", { least: "0.1 %", most: "25 %" }).exactOptional(),
 });

@@ -14,6 +14,7 @@ import { ALONG } from "./surveySchema";
 import { id, listOf, oneOf, plainNumber, yesOrNo } from "./words";
 
 const cloth = () => id("a cloth's id", "e-136");
+const filler = () => id("a filler's id", "milled-fibre");
 const resin = () => id("a resin's id", "polyester");
 
 export const blankSchema: z.ZodType<BlankFile> = fields("the blank", {
@@ -55,6 +56,7 @@ const resinByCoat = fields("the resins by coat", {
 
 const tintShare = () => quantity("fraction", { least: "0.05 %", most: "15 %" });
 const tint: z.ZodType<TintFile> = fields("the tint", {
+  of: id("a tint's id", "my-blue").exactOptional(),
   laminate: tintShare().exactOptional(),
   fill: tintShare().exactOptional(),
   gloss: tintShare().exactOptional(),
@@ -81,6 +83,10 @@ export const glassSchema: z.ZodType<GlassFile> = fields("the glass", {
   deck: faceLayers("deck").exactOptional(),
   patches: listOf(patch, "patches", 50).exactOptional(),
   tint: tint.exactOptional(),
+  fillers: fields("the fillers", {
+    box: filler().exactOptional(),
+    seal: filler().exactOptional(),
+  }).exactOptional(),
   logos: yesOrNo().exactOptional(),
   pinline: yesOrNo().exactOptional(),
   finish: oneOf(["sanded", "wet-sanded", "gloss"]).exactOptional(),

@@ -1,7 +1,7 @@
 import { z } from "zod";
 import type { GelPointFile, MaterialsFile, RecoatFile, ResinFile } from "../file/MaterialsFile";
 import { readRatio } from "../reading/readRatio";
-import { clothSchema, foamSchema, woodSchema } from "./clothSchema";
+import { clothSchema, fillerSchema, foamSchema, tintSchema, woodSchema } from "./clothSchema";
 import { fields } from "./fields";
 import { quantity } from "./quantity";
 import { describeOneOf, id, listOf, oneOf, plainNumber, plainText, yesOrNo } from "./words";
@@ -127,4 +127,6 @@ export const materialsSchema: z.ZodType<MaterialsFile> = fields("the materials",
   cloths: own("cloth", "carbon-strip-200", clothSchema),
   foams: own("foam", "my-foam", foamSchema),
   woods: own("wood", "my-wood", woodSchema),
+  fillers: own("filler", "my-filler", fillerSchema),
+  tints: own("tint", "my-blue", tintSchema),
 });

@@ -1,5 +1,5 @@
 import type { MaterialsInput } from "@lapline/engine";
-import type { ClothFile, FoamFile, WoodFile } from "../file/MaterialsFile";
+import type { ClothFile, FillerFile, FoamFile, TintRecordFile, WoodFile } from "../file/MaterialsFile";
 import { arealMassKgM2, asIs, densityKgM3, given, lengthM, share } from "./given";
 
 type OwnOf<Kind extends keyof MaterialsInput> = NonNullable<MaterialsInput[Kind]>[string];
@@ -27,4 +27,16 @@ export function foamFromFile(file: FoamFile): OwnOf<"foams"> {
 
 export function woodFromFile(file: WoodFile): OwnOf<"woods"> {
   return { densityKgM3: densityKgM3(file.density), ...given("name", file.name, asIs) };
+}
+
+export function fillerFromFile(file: FillerFile): OwnOf<"fillers"> {
+  return {
+    densityKgM3: densityKgM3(file.density),
+    shareByMass: share(file.share),
+    ...given("name", file.name, asIs),
+  };
+}
+
+export function tintRecordFromFile(file: TintRecordFile): OwnOf<"tints"> {
+  return { ...given("name", file.name, asIs), ...given("mostShare", file.most, share) };
 }

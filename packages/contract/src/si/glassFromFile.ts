@@ -27,6 +27,7 @@ export function glassFromFile(file: GlassFile): GlassInput {
     ...given("deck", file.deck, layersFromFile),
     ...given("patches", file.patches, (patches) => patches.map(patchFromFile)),
     ...given("tint", file.tint, tintFromFile),
+    ...given("fillers", file.fillers, asIs),
     ...given("logos", file.logos, asIs),
     ...given("pinline", file.pinline, asIs),
     ...given("finish", file.finish, asIs),
@@ -39,6 +40,7 @@ export function glassFromFile(file: GlassFile): GlassInput {
 
 function tintFromFile(file: TintFile) {
   return {
+    ...given("of", file.of, asIs),
     ...given("laminate", file.laminate, share),
     ...given("fill", file.fill, share),
     ...given("gloss", file.gloss, share),

@@ -1,6 +1,12 @@
 import type { MaterialsInput } from "@lapline/engine";
 import type { MaterialsFile } from "../file/MaterialsFile";
-import { clothFromFile, foamFromFile, woodFromFile } from "./clothFromFile";
+import {
+  clothFromFile,
+  fillerFromFile,
+  foamFromFile,
+  tintRecordFromFile,
+  woodFromFile,
+} from "./clothFromFile";
 import { given } from "./given";
 import { resinFromFile } from "./resinFromFile";
 
@@ -10,6 +16,8 @@ export function materialsFromFile(file: MaterialsFile): MaterialsInput {
     ...given("cloths", file.cloths, (cloths) => mapRecord(cloths, clothFromFile)),
     ...given("foams", file.foams, (foams) => mapRecord(foams, foamFromFile)),
     ...given("woods", file.woods, (woods) => mapRecord(woods, woodFromFile)),
+    ...given("fillers", file.fillers, (fillers) => mapRecord(fillers, fillerFromFile)),
+    ...given("tints", file.tints, (tints) => mapRecord(tints, tintRecordFromFile)),
   };
 }
 

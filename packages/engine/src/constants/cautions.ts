@@ -16,6 +16,10 @@ export const CAUTIONS = {
     text: "Glass and resin dust harms lungs and skin: particle filter, sleeves and goggles, extraction at the tool. A dust mask is not enough. Never sand resin that is still soft.",
     source: "common-practice",
   },
+  "filler-dust": {
+    text: "Filler dust harms the lungs and hangs in the air for hours, silica and hollow glass spheres most of all: respirator with particle filter on before the bag is opened, no fan, stir it under the resin at once, wipe up damp.",
+    source: "common-practice",
+  },
   knife: {
     text: "A knife slips on half-set glass: new blade, cut away from the other hand, gloves on.",
     source: "common-practice",

@@ -1,4 +1,4 @@
-import type { BlankInput } from "../layup/GlassInput";
+import type { BlankInput, GlassInput } from "../layup/GlassInput";
 import type { LayupPlan } from "../layup/LayupPlan";
 import type { MaterialsInput } from "../materials/MaterialsInput";
 import type { PriceInput } from "../materials/PriceInput";
@@ -6,6 +6,7 @@ import type { PriceInput } from "../materials/PriceInput";
 /** What the cost needs of a board. */
 export interface CostBoard {
   readonly blank?: BlankInput | undefined;
+  readonly glass?: GlassInput | undefined;
   readonly materials?: MaterialsInput | undefined;
   readonly shop?:
     | {

@@ -9,7 +9,17 @@ export interface CostPlan {
   readonly lines: readonly CostLinePlan[];
 }
 
-export type CostKind = "blank" | "cloth" | "resin" | "hardener" | "wax" | "tint" | "box" | "plug" | "own";
+export type CostKind =
+  | "blank"
+  | "cloth"
+  | "resin"
+  | "hardener"
+  | "wax"
+  | "tint"
+  | "filler"
+  | "box"
+  | "plug"
+  | "own";
 
 export interface CostLinePlan {
   /** As `shop.prices` names it: a cloth's or resin's id, `polyester-hardener`, `wax`, `tint`, `box`, `box-centre`, `leash-plug`, a foam's id. */

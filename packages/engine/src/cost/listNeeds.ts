@@ -25,7 +25,8 @@ export function listNeeds(board: CostBoard, basis: CostBasis): Need[] {
     ...(board.blank === undefined ? [] : [one(board.blank.foam, "blank", 1)]),
     ...listCloth(basis),
     ...listResin(board, basis),
-    ...listAdded(basis),
+    ...listAdded(board, basis),
+    ...listFiller(basis),
     ...listFittings(basis),
     ...listOwn(board),
   ];
@@ -75,7 +76,7 @@ function listResin({ materials }: CostBoard, { layup, mix }: CostBasis): Need[] 
 }
 
 /** Wax and tint go with the share of the mix that stays on the board. */
-function listAdded({ layup, mix }: CostBasis): Need[] {
+function listAdded({ glass }: CostBoard, { layup, mix }: CostBasis): Need[] {
   const wax = { onBoard: 0, wasted: 0 };
   const tint = { onBoard: 0, wasted: 0 };
   for (const { id, cups } of mix?.coats ?? []) {
@@ -90,9 +91,19 @@ function listAdded({ layup, mix }: CostBasis): Need[] {
   }
   const needs: Need[] = [
     { id: "wax", kind: "wax", measure: "volume", ...wax },
-    { id: "tint", kind: "tint", measure: "mass", ...tint },
+    { id: glass?.tint?.of ?? "tint", kind: "tint", measure: "mass", ...tint },
   ];
   return needs.filter(({ onBoard }) => onBoard > 0);
+}
+
+function listFiller({ layup }: CostBasis): Need[] {
+  const used = (layup?.coats ?? []).flatMap(({ filler }) => (filler === null ? [] : [filler]));
+  return [...new Set(used.map(({ id }) => id))].map((id): Need => {
+    const own = used.filter((filler) => filler.id === id);
+    const onBoard = own.reduce((sumKg, { keptMassKg }) => sumKg + keptMassKg, 0);
+    const wasted = own.reduce((sumKg, { massKg, keptMassKg }) => sumKg + massKg - keptMassKg, 0);
+    return { id, kind: "filler", measure: "mass", onBoard, wasted };
+  });
 }
 
 function listFittings({ layup }: CostBasis): Need[] {

@@ -20,7 +20,15 @@ export interface GlassInput {
   readonly deck?: FaceLayersInput;
   readonly patches?: readonly PatchInput[];
   /** Tint or pigment over base by mass, by kind of coat. */
-  readonly tint?: { readonly laminate?: number; readonly fill?: number; readonly gloss?: number };
+  readonly tint?: {
+    /** The builder's own record of it. */
+    readonly of?: string;
+    readonly laminate?: number;
+    readonly fill?: number;
+    readonly gloss?: number;
+  };
+  /** What is stirred into the resin around boxes and plug, and into a seal coat: a filler's id. */
+  readonly fillers?: { readonly box?: string; readonly seal?: string };
   readonly finish?: Finish;
   /** The builder's own papers, coarse to fine, in place of the usual ones of the finish. */
   readonly papers?: { readonly dry?: readonly Grit[]; readonly wet?: readonly Grit[] };

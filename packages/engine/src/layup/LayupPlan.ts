@@ -124,8 +124,18 @@ export interface CoatPlan {
   readonly keptMassLowKg: number;
   readonly keptMassHighKg: number;
   readonly areaM2: number;
+  /** What is stirred into it besides; null for neat resin. */
+  readonly filler: FillerPlan | null;
   /** What the total is made of; the terms add up to `resinMassKg`. */
   readonly terms: readonly CoatTerm[];
+}
+
+export interface FillerPlan {
+  readonly id: string;
+  /** For all of the mix, what stays in cups and on tools with it. */
+  readonly massKg: number;
+  /** The part of it that stays on the board. */
+  readonly keptMassKg: number;
 }
 
 export interface CoatTerm {

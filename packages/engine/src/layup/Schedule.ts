@@ -4,12 +4,14 @@ import type { Resin } from "../constants/Resin";
 import type { Sourced } from "../constants/Sourced";
 import type { Finish, LapKind } from "./GlassInput";
 import type { Cutting, Face } from "./LayupPlan";
+import type { Fillers } from "./resolveFillers";
 
 /** The glass part with every id looked up and every default taken: what pieces, coats and zones are reckoned from. */
 export interface Schedule {
   readonly foam: Foam;
   readonly isSealed: boolean;
   readonly resins: ResinChoice;
+  readonly fillers: Fillers;
   readonly ratio: Sourced;
   readonly lapKind: LapKind;
   readonly cutting: Cutting;

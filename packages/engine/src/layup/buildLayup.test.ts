@@ -71,6 +71,34 @@ describe("what must be there", () => {
   });
 });
 
+describe("fillers", () => {
+  const keptOf = ({ coats }: LayupPlan, id: string) => coats.find((coat) => coat.id === id)!;
+
+  it("take their own room around the boxes: resin and grains together fill the same gap", () => {
+    const neat = keptOf(build(POLYESTER, PU, QUAD), "boxes");
+    const filled = keptOf(build({ ...POLYESTER, fillers: { box: "milled-fibre" } }, PU, QUAD), "boxes");
+    // By hand: cured polyester 1200 kg/m³; a quarter of its mass of E-glass grains at 2550 kg/m³ (glass property sheet).
+    const gapM3 = neat.keptMassKg / 1200;
+    const resinKg = gapM3 / (1 / 1200 + 0.25 / 2550);
+    expect(filled.keptMassKg).toBeCloseTo(resinKg, 9);
+    expect(filled.filler?.keptMassKg).toBeCloseTo(0.25 * resinKg, 9);
+    expect(filled.filler?.massKg).toBeCloseTo(0.25 * filled.resinMassKg, 9);
+    expect(neat.filler).toBeNull();
+  });
+
+  it("lighten a seal, and are refused by a name that nobody knows", () => {
+    const sealed = build({ ...EPOXY, seal: true, fillers: { seal: "hollow-spheres" } }, EPS);
+    const seal = keptOf(sealed, "seal-deck");
+    expect(seal.filler?.massKg).toBeCloseTo(0.1 * seal.resinMassKg, 9);
+    expect(faults({ ...POLYESTER, fillers: { box: "silca" } }).found).toEqual([
+      "blocker layup.unknown-filler glass.fillers.box",
+    ]);
+    expect(faults({ ...POLYESTER, tint: { of: "blue", laminate: 0.02 } }).found).toEqual([
+      "blocker layup.unknown-tint glass.tint.of",
+    ]);
+  });
+});
+
 describe("a roll narrower than a layer", () => {
   it("counts what lies double at the seam as cloth and as resin, and only there", () => {
     // 0.18 m half-widths and two laps on rolls of 0.3 m: every full layer lies in two strips.

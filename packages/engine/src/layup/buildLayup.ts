@@ -165,5 +165,5 @@ function listLimits(schedule: Schedule): Assumption[] {
     "light fillers weigh a few grams a square metre",
     "common-practice",
   );
-  return [laps, end, film, rails, ...(schedule.isSealed ? [seal] : [])];
+  return [laps, end, film, rails, ...(schedule.isSealed && schedule.fillers.seal === null ? [seal] : [])];
 }

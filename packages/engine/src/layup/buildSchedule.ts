@@ -7,6 +7,7 @@ import { assume } from "../sources/assume";
 import type { GlassInput } from "./GlassInput";
 import type { ResolvedBoard } from "./LayupInput";
 import { resolveFaces } from "./resolveFaces";
+import { resolveFillers } from "./resolveFillers";
 import { resolveFoam } from "./resolveFoam";
 import { resolvePatches } from "./resolvePatches";
 import { resolveResins } from "./resolveResins";
@@ -21,19 +22,22 @@ export function buildSchedule(board: ResolvedBoard, skin: Skin | null): Stage<Sc
   const faces = resolveFaces(glass, skin, materials);
   const patches = resolvePatches(glass, { skin, materials, fins: board.fins });
   const ratio = resolveRatio(glass);
-  const stages = [foam, resins, faces, patches, ratio];
+  const fillers = resolveFillers(glass, materials);
+  const stages = [foam, resins, faces, patches, ratio, fillers];
   const isWhole =
     foam.value !== null &&
     resins.value !== null &&
     faces.value !== null &&
     patches.value !== null &&
-    ratio.value !== null;
+    ratio.value !== null &&
+    fillers.value !== null;
   return {
     value: isWhole
       ? {
           ...foam.value,
           resins: resins.value,
           ratio: ratio.value,
+          fillers: fillers.value,
           lapKind: glass.lapKind ?? "free",
           cutting: glass.cutting ?? "rolled",
           faces: faces.value,

@@ -5,6 +5,7 @@ import { formatPhrase, say } from "../foundation/phrase";
 import { area, arealMass, count, fraction, length, mass, type Quantity } from "../foundation/quantity";
 import type { WorkingInput, WorkingTable } from "../foundation/stage";
 import { findFoamIn } from "../materials/listBlanks";
+import { listFillers } from "../materials/listFillers";
 import { findResin } from "../materials/listResins";
 import { bandWorking } from "./bandWorking";
 import { byId, fromLayup, type LayupContext } from "./LayupContext";
@@ -39,6 +40,11 @@ export const coatsWorking: WorkingTable<LayupContext> = {
           ]),
     ),
   },
+  "layup.coats[].filler.massKg": fillerWorking(
+    "filler to have ready for the whole mix",
+    "share × mixed resin",
+  ),
+  "layup.coats[].filler.keptMassKg": fillerWorking("filler that stays on the board", "share × kept resin"),
   "layup.coats[].terms[].massKg": {
     words: "one part of the coat's resin",
     formula: "named with the inputs",
@@ -55,6 +61,24 @@ export const coatsWorking: WorkingTable<LayupContext> = {
     ),
   },
 };
+
+function fillerWorking(words: string, formula: string): WorkingTable<LayupContext>[string] {
+  return {
+    words,
+    formula,
+    sources: ["mass-balance", "common-practice"],
+    inputs: coatInputs((coat, _, { board }) => {
+      const filler = listFillers(board.materials)[coat.filler?.id ?? ""];
+      return [
+        ...(filler === undefined
+          ? []
+          : [{ name: `${filler.name} over resin`, value: fraction(filler.shareByMass.value) }]),
+        { name: "mixed resin", value: mass(coat.resinMassKg) },
+        { name: "kept resin", value: mass(coat.keptMassKg) },
+      ];
+    }),
+  };
+}
 
 const TERM_FORMULAS: Readonly<Record<CoatTermId, string>> = {
   "in-glass": "ratio × cloth of this face, down to the rail's widest line",

@@ -1,7 +1,8 @@
+import type { Filler } from "../constants/fillers";
 import { LEFT_IN_CUPS_SHARE } from "../constants/handling";
 import type { Sourced } from "../constants/Sourced";
 import { type Band, computeBand } from "./computeBand";
-import type { CoatKind, CoatPlan, CoatTerm, CoatTermId, Face } from "./LayupPlan";
+import type { CoatKind, CoatPlan, CoatTerm, CoatTermId, Face, FillerPlan } from "./LayupPlan";
 
 const TERM_NAMES: Readonly<Record<CoatTermId, string>> = {
   "in-glass": "in the glass of this face",
@@ -37,6 +38,8 @@ export interface CoatRecipe<K extends string> {
   readonly face: Face | null;
   readonly resin: string;
   readonly areaM2: number;
+  /** What is stirred into it; neat without. */
+  readonly filler?: Filler | null;
   /** What the masses hang on, with their ranges. */
   readonly drivers: Readonly<Record<K, Sourced | Band>>;
   readonly toolsKg: Sourced;
@@ -66,8 +69,15 @@ export function composeCoat<K extends string>(recipe: CoatRecipe<K>): CoatPlan {
     keptMassLowKg: kept.low,
     keptMassHighKg: kept.high,
     areaM2: recipe.areaM2,
+    filler: weighFiller(recipe.filler ?? null, total.value, kept.value),
     terms: listTerms(recipe, total.value),
   };
+}
+
+function weighFiller(filler: Filler | null, resinKg: number, keptKg: number): FillerPlan | null {
+  if (filler === null) return null;
+  const share = filler.shareByMass.value;
+  return { id: filler.id, massKg: share * resinKg, keptMassKg: share * keptKg };
 }
 
 function handlingOf(toolsKg: Sourced): Readonly<Record<"toolsKg" | "leftShare", Sourced>> {

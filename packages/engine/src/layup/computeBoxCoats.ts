@@ -7,7 +7,7 @@ import type { CoatPlan } from "./LayupPlan";
 import type { Schedule } from "./Schedule";
 import type { Socket } from "./Socket";
 
-/** Resin around the boxes, and around the leash plug: the gap between body and pocket, filled, once cured. */
+/** Resin around the boxes, and around the leash plug: the gap between body and pocket, filled, once cured; a filler takes its own room. */
 export function computeBoxCoats(schedule: Schedule, sockets: readonly Socket[]): CoatPlan[] {
   const boxes = sockets.filter((socket) => socket.kind === "box");
   const plugs = sockets.filter((socket) => socket.kind === "plug");
@@ -23,6 +23,8 @@ function computeBoxCoat(
   sockets: readonly Socket[],
 ): CoatPlan {
   const chosen = schedule.resins.box;
+  const { box: filler } = schedule.fillers;
+  const fillerM3Kg = filler === null ? 0 : filler.shareByMass.value / filler.densityKgM3.value;
   return composeCoat({
     id,
     kind: "box",
@@ -34,10 +36,11 @@ function computeBoxCoat(
       densityKgM3: chosen.resin.curedDensityKgM3,
       lossShare: chosen.resin.styreneLossShare,
     },
+    filler: schedule.fillers.box,
     toolsKg: times(LEFT_ON_TOOLS_KG.pour, sockets.length),
     terms: ({ gapM, densityKgM3, lossShare }) => {
       const gapM3 = sockets.reduce((sumM3, { body }) => sumM3 + computeAroundM3(body, gapM), 0);
-      const keptKg = gapM3 * densityKgM3;
+      const keptKg = gapM3 / (1 / densityKgM3 + fillerM3Kg);
       return { "around-boxes": keptKg, "styrene-lost": (keptKg * lossShare) / (1 - lossShare) };
     },
   });

@@ -5,7 +5,7 @@ import type { CoatPlan, Face } from "./LayupPlan";
 import type { Schedule } from "./Schedule";
 import type { Skin } from "./Skin";
 
-/** The laminating resin, thickened, squeegeed into one face's bare foam before the glass; the filler's mass is not counted. */
+/** The laminating resin, thickened, squeegeed into one face's bare foam before the glass. */
 export function computeSealCoat(schedule: Schedule, skin: Skin, face: Face): CoatPlan {
   const { areaM2 } = skin.faces[face];
   const { id, resin } = schedule.resins.laminate;
@@ -16,6 +16,7 @@ export function computeSealCoat(schedule: Schedule, skin: Skin, face: Face): Coa
     resin: id,
     areaM2,
     drivers: { pouredKgM2: SEAL_POURED_KG_M2, lossShare: resin.styreneLossShare },
+    filler: schedule.fillers.seal,
     toolsKg: LEFT_ON_TOOLS_KG.film,
     terms: ({ pouredKgM2, lossShare }) => ({
       "into-foam": pouredKgM2 * (1 - lossShare) * areaM2,

@@ -1,5 +1,6 @@
 import { listFoamIds, listWoods } from "./listBlanks";
 import { listCloths } from "./listCloths";
+import { listFillers } from "./listFillers";
 import { listResins } from "./listResins";
 import type { MaterialsInput } from "./MaterialsInput";
 
@@ -15,6 +16,8 @@ export interface KnownMaterials {
   readonly resins: readonly KnownMaterial[];
   readonly foams: readonly KnownMaterial[];
   readonly woods: readonly KnownMaterial[];
+  readonly fillers: readonly KnownMaterial[];
+  readonly tints: readonly KnownMaterial[];
 }
 
 /** Every material by id and name, generic ones and the builder's own. */
@@ -26,5 +29,7 @@ export function listMaterials(materials: MaterialsInput | undefined): KnownMater
     resins: named(listResins(materials)),
     foams: listFoamIds(materials).map((id) => ({ id, name: materials?.foams?.[id]?.name ?? id })),
     woods: named(listWoods(materials)),
+    fillers: named(listFillers(materials)),
+    tints: Object.entries(materials?.tints ?? {}).map(([id, { name }]) => ({ id, name: name ?? id })),
   };
 }

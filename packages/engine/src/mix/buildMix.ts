@@ -67,7 +67,7 @@ export function buildMix(
       ...checkAir(air.value),
       ...ids.flatMap((id) => checkCure(id, cures.get(id)!, built, air.value!)),
       ...built.flatMap(({ findings }) => findings),
-      ...checkWhole(coats, air.value),
+      ...checkWhole(coats, air.value, board.materials?.tints?.[board.glass?.tint?.of ?? ""]?.mostShare),
       ...checkRecord(setting.record, coats),
     ],
     assumptions: [

@@ -10,12 +10,16 @@ import type { ShopAir } from "./ShopAir";
 const TOLD_LIMIT = "us-niosh";
 
 /** What is told once for a board and not for each coat: heat of a cup left standing, vapour, colour, the end of a list of temperatures. */
-export function checkWhole(coats: readonly MixCoatPlan[], air: ShopAir): Finding[] {
+export function checkWhole(
+  coats: readonly MixCoatPlan[],
+  air: ShopAir,
+  tintMost: number | undefined,
+): Finding[] {
   return [
     ...checkHeat(coats),
     ...checkVapour(coats),
     ...checkColour(coats),
-    ...checkTintMost(coats),
+    ...checkTintMost(coats, tintMost),
     ...checkListEnd(coats, air),
   ];
 }
@@ -51,14 +55,17 @@ function checkColour(coats: readonly MixCoatPlan[]): Finding[] {
   });
 }
 
-function checkTintMost(coats: readonly MixCoatPlan[]): Finding[] {
-  const most = TINT_MOST_SHARE.value;
+function checkTintMost(coats: readonly MixCoatPlan[], ownMost: number | undefined): Finding[] {
+  const most = ownMost ?? TINT_MOST_SHARE.value;
   return coats.flatMap(({ id, masterBatch }) => {
     if (masterBatch === null) return [];
     const share = masterBatch.tintMassKg / masterBatch.baseMassKg;
     // A share of just the limit comes back from its masses a last digit above it.
     if (share <= most * (1 + 1e-9)) return [];
-    const says = say`${id} takes ${fraction(share)} of tint over its resin; above about ${fraction(most)} (common practice) the cure slows and stays soft: the most that the sheets of tint and resin allow goes before this, and a test cup before the board`;
+    const says =
+      ownMost !== undefined
+        ? say`${id} takes ${fraction(share)} of tint over its resin; its sheet allows ${fraction(most)} at most`
+        : say`${id} takes ${fraction(share)} of tint over its resin; above about ${fraction(most)} (common practice) the cure slows and stays soft: the most that the sheets of tint and resin allow goes before this, and a test cup before the board`;
     return [finding("warning", "mix.much-tint", `mix.coats[${id}].masterBatch`, says)];
   });
 }

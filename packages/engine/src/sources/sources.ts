@@ -104,6 +104,10 @@ export const SOURCES = {
       "published tables of seasoned wood: basswood 26 lb/ft³, balsa 170, spruce 450, red cedar 380 kg/m³",
     confidence: "c",
   },
+  "filler-memory": {
+    title: "data sheets of fillers: density of hollow glass spheres and of fumed silica, from memory",
+    confidence: "M",
+  },
   "wood-memory": { title: "densities of seasoned wood, from memory", confidence: "M" },
   "reading-step": {
     title: "GUM (JCGM 100), clause F.2.2.1: a digital reading lies anywhere within half a step (from memory)",

@@ -5,6 +5,7 @@ import { area, mass } from "../foundation/quantity";
 import { type Assumption, finding, type Stage } from "../foundation/stage";
 import type { LayupPlan } from "../layup/LayupPlan";
 import { findFoamIn } from "../materials/listBlanks";
+import { listFillers } from "../materials/listFillers";
 import { crewOf } from "../mix/crewOf";
 import type { MixPlan } from "../mix/MixPlan";
 import type { LadderPlan } from "../sanding/LadderPlan";
@@ -12,7 +13,7 @@ import { assume } from "../sources/assume";
 import { readChoices } from "./Choices";
 import { checkDone } from "./checkDone";
 import { checkGate } from "./checkGate";
-import { chooseCautions } from "./chooseCautions";
+import { chooseCautions, type GlassAndResins } from "./chooseCautions";
 import { computeCureOutS } from "./computeCureOutS";
 import { type Bench, computeHandsOnS, restsOnReference } from "./computeHandsOnS";
 import { computeNoLoadS } from "./computeNoLoadS";
@@ -73,7 +74,10 @@ export function buildSteps(
       handsOnS: computeHandsOnS(row, bench),
       waitS: computeWaitS(asked),
       noLoadS: computeNoLoadS(row, mix),
-      materials: typeof row.materials === "function" ? row.materials(choices) : (row.materials ?? []),
+      materials: [
+        ...(typeof row.materials === "function" ? row.materials(choices) : (row.materials ?? [])),
+        ...listFillerOf(row, { layup, materials: board.materials }),
+      ],
       tools: listTools(row),
       cautions: chooseCautions(row, choices, { input: board.glass, layup, materials: board.materials }),
       done: doneIds.has(row.id),
@@ -91,6 +95,16 @@ export function buildSteps(
 }
 
 /** What the order of work took because glass or fins did not say it; glass tells its own defaults. */
+/** What is stirred into the coat that the step lays. */
+function listFillerOf(
+  { labour }: StepRow,
+  { layup, materials }: Pick<GlassAndResins, "layup" | "materials">,
+): readonly string[] {
+  const coat = labour.kind === "coat" ? layup?.coats.find(({ id }) => id === labour.coat) : undefined;
+  const filler = listFillers(materials)[coat?.filler?.id ?? ""];
+  return filler === undefined ? [] : [filler.name];
+}
+
 function listTakenChoices({ blank, glass, fins, materials }: StepsInput): Assumption[] {
   const list: Assumption[] = [];
   const take = (path: string, taken: Phrase, why: string) =>

@@ -7,7 +7,7 @@ import type { MaterialsInput } from "../materials/MaterialsInput";
 import type { Choices } from "./Choices";
 import type { StepRow } from "./StepRow";
 
-interface GlassAndResins {
+export interface GlassAndResins {
   readonly input: GlassInput | undefined;
   readonly layup: LayupPlan | null;
   readonly materials: MaterialsInput | undefined;
@@ -19,6 +19,7 @@ export function chooseCautions(row: StepRow, choices: Choices, glass: GlassAndRe
   if (row.labour.kind === "coat") {
     const coat = row.labour.coat;
     for (const kind of resinKinds(coat, glass)) ids.push(...RESIN_CAUTIONS[kind]);
+    if (glass.layup?.coats.some(({ id, filler }) => id === coat && filler !== null)) ids.push("filler-dust");
     if (choices.isPolystyrene && row.labour.spread === "box") ids.push("eps-pour");
   }
   if (ids.length > 0) ids.push("sheet");

@@ -99,6 +99,7 @@ function layCoat(
     resinMassHighKg: resinMassKg,
     keptMassLowKg: keptMassKg,
     keptMassHighKg: keptMassKg,
+    filler: null,
     terms: [
       own === "laminate"
         ? { id: "in-glass", name: "in the patches' glass", massKg: keptMassKg }

@@ -27,6 +27,7 @@ export interface WeightBase {
   readonly isWeighed: boolean;
   readonly stringerVolumeM3: number;
   readonly clothKg: number;
+  readonly fillerKg: number;
   readonly boxBodiesM3: number;
   readonly plugBodiesM3: number;
 }

@@ -10,7 +10,7 @@ export interface WeightParts {
 
 /**
  * The board by part, in kg: density times volume for foam and stringer, or the weighed blank less its stringer; cloth; cured resin;
- * plastic of boxes and plug less the foam routed out for them.
+ * plastic of boxes and plug less the foam routed out for them, fillers with it.
  */
 export function computeParts(base: WeightBase, values: WeightValues): WeightParts {
   const stringerKg = base.stringerVolumeM3 * values.woodDensityKgM3;
@@ -22,7 +22,8 @@ export function computeParts(base: WeightBase, values: WeightValues): WeightPart
     stringerKg,
     clothKg: base.clothKg * values.clothShare,
     resinKg: values.laminateKg + values.filmKg + values.sealKg + values.boxResinKg,
-    fittingsKg: plasticM3 * values.plasticDensityKgM3 - values.pocketsM3 * values.foamDensityKgM3,
+    fittingsKg:
+      plasticM3 * values.plasticDensityKgM3 - values.pocketsM3 * values.foamDensityKgM3 + base.fillerKg,
   };
 }
 

@@ -54,6 +54,7 @@ export function listBase(given: {
   return {
     isWeighed,
     stringerVolumeM3,
+    fillerKg: sum(layup.coats.map(({ filler }) => filler?.keptMassKg ?? 0)),
     clothKg: sum(layup.pieces.map((piece) => piece.clothMassKg)),
     boxBodiesM3: bodiesM3("box"),
     plugBodiesM3: bodiesM3("plug"),

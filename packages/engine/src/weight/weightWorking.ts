@@ -65,8 +65,8 @@ export const weightWorking: WorkingTable<WeightContext> = {
       layup?.coats.map((coat): WorkingInput => ({ name: coat.id, value: mass(coat.keptMassKg) })) ?? [],
   }),
   ...bandWorking<WeightContext>("weight.fittings", "Kg", {
-    words: "plastic of boxes and plug, less the foam routed out for them",
-    formula: "Σ body × solid share × ρ_plastic − Σ pocket × ρ_foam",
+    words: "plastic of boxes and plug, less the foam routed out for them; fillers in the resin with it",
+    formula: "Σ body × solid share × ρ_plastic − Σ pocket × ρ_foam + Σ filler",
     sources: ["mass-balance", "common-practice", "plastics-memory"],
     inputs: listFittings,
   }),

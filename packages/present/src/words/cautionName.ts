@@ -6,6 +6,7 @@ export function cautionName(beginning: string, t: Tell): string | null {
   const names: Readonly<Record<keyof typeof CAUTIONS, string>> = {
     "foam-dust": t`foam dust`,
     "glass-dust": t`dust harms lungs and skin`,
+    "filler-dust": t`filler dust hangs in the air`,
     knife: t`the knife slips`,
     router: t`the router grabs`,
     "mark-and-verify": t`right side, right place`,

@@ -36,7 +36,7 @@ export function LayupForm({ form }: { readonly form: GlassForm }) {
           <Fold title={t`Patches`} isFolded={(file.glass.patches ?? []).length === 0}>
             <PatchFields form={form} />
           </Fold>
-          <Fold title={t`Another resin for a coat, tint`} isFolded>
+          <Fold title={t`Another resin for a coat, fillers, tint`} isFolded>
             <SeldomFields form={form} />
           </Fold>
         </>

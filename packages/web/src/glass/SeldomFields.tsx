@@ -7,11 +7,11 @@ import { TypedField } from "./TypedField";
 
 const COATS = ["laminate", "fill", "gloss"] as const;
 
-/** Another resin for a coat, and tint or pigment in one. */
+/** Another resin for a coat, fillers, and tint or pigment in one. */
 export function SeldomFields({ form }: { readonly form: GlassForm }) {
   const t = useTell();
   const { file, known, edit } = form;
-  const { resin, tint } = file.glass ?? {};
+  const { resin, tint, fillers } = file.glass ?? {};
   const byCoat = typeof resin === "object" ? resin : resin === undefined ? {} : { laminate: resin };
   const setResin = (coat: "fill" | "gloss", id: string | undefined) => {
     const { [coat]: _, ...rest } = byCoat;
@@ -38,6 +38,29 @@ export function SeldomFields({ form }: { readonly form: GlassForm }) {
         none={t`as the laminate`}
         choose={(id) => setResin("gloss", id)}
       />
+      <MaterialChoice
+        label={t`filler around boxes and plug`}
+        value={fillers?.box}
+        from={known.fillers}
+        none={t`none, neat resin`}
+        choose={(id) => edit(["glass", "fillers", "box"], id)}
+      />
+      <MaterialChoice
+        label={t`filler in a seal coat`}
+        value={fillers?.seal}
+        from={known.fillers}
+        none={t`none counted`}
+        choose={(id) => edit(["glass", "fillers", "seal"], id)}
+      />
+      {known.tints.length > 0 && (
+        <MaterialChoice
+          label={t`tint`}
+          value={tint?.of}
+          from={known.tints}
+          none={t`not said`}
+          choose={(id) => edit(["glass", "tint", "of"], id)}
+        />
+      )}
       {COATS.map((coat) => (
         <TypedField
           key={coat}

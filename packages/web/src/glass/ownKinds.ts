@@ -69,6 +69,20 @@ export const OWN_KINDS: Readonly<Record<OwnKind, OwnKindForm>> = {
       DENSITY,
     ],
   },
+  fillers: {
+    add: (t) => t`a filler of your own, by a short name`,
+    start: { density: "", share: "" },
+    fields: [
+      NAME,
+      { name: "density", label: (t) => t`density of the grains` },
+      { name: "share", label: (t) => t`over resin, by weight (%)` },
+    ],
+  },
+  tints: {
+    add: (t) => t`a tint of your own, by a short name`,
+    start: {},
+    fields: [NAME, { name: "most", label: (t) => t`most that its sheet allows (%)` }],
+  },
   woods: {
     add: (t) => t`a stringer wood of your own, by a short name`,
     start: { density: "" },

@@ -1,5 +1,8 @@
 /** The usual cautions: the harm, a colon or a stop, what to do against it. */
 export const CAUTIONS: Readonly<Record<string, string>> = {
+  "Filler dust harms the lungs and hangs in the air for hours, silica and hollow glass spheres most of all: respirator with particle filter on before the bag is opened, no fan, stir it under the resin at once, wipe up damp.":
+    "Füllstoffstaub schadet der Lunge und hängt stundenlang in der Luft, Kieselsäure und Glashohlkugeln am meisten: Atemschutz mit Partikelfilter auf, bevor der Sack geöffnet wird, kein Gebläse, sofort unter das Harz rühren, feucht aufwischen.",
+  "filler dust hangs in the air": "Füllstoffstaub hängt in der Luft",
   "Foam dust harms the lungs: particle filter on, extraction running, shop swept before any resin is opened.":
     "Schaumstaub schadet der Lunge: Partikelfilter auf, Absaugung an, Werkstatt gefegt, bevor Harz geöffnet wird.",
   "Glass and resin dust harms lungs and skin: particle filter, sleeves and goggles, extraction at the tool. A dust mask is not enough. Never sand resin that is still soft.":

@@ -22,6 +22,13 @@ export const GLASS: Readonly<Record<string, string>> = {
   "light fillers weigh a few grams a square metre": "leichte Füllstoffe wiegen wenige Gramm je Quadratmeter",
   "A notch that takes a whole corner or tip out, because several would leave no flap between them, leaves the tip to the other face's lap: lay a scrap of the same cloth over what stays bare.":
     "Eine Kerbe, die eine ganze Ecke oder Spitze wegnimmt, weil mehrere keinen Lappen zwischen sich ließen, überlässt die Spitze der Überlappung der anderen Seite: über das, was frei bleibt, einen Rest desselben Gewebes legen.",
+  "no filler {1} is known; the nearest are {2}": "kein Füllstoff {1} bekannt; am nächsten sind {2}",
+  "no tint {1} is known: add it to the file's own tints, or leave its name away":
+    "keine Farbe {1} bekannt: unter den eigenen Farben eintragen oder den Namen weglassen",
+  "the resin around boxes and plug goes in without a filler":
+    "das Harz um Kästen und Plug kommt ohne Füllstoff hinein",
+  "none was named; many builders stir milled glass fibre into it":
+    "keiner ist genannt; viele rühren gemahlene Glasfaser hinein",
   "filler in the seal coat not counted": "Füllstoff in der Siegelschicht nicht gezählt",
   "{1} of cured resin to one of glass by mass":
     "{1} Teile ausgehärtetes Harz auf einen Teil Glas, nach Gewicht",

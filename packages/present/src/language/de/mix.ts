@@ -1,5 +1,7 @@
 /** Cups, doses, clocks and the shop's air. */
 export const MIX: Readonly<Record<string, string>> = {
+  "{1} takes {2} of tint over its resin; its sheet allows {3} at most":
+    "{1} bekommt {2} Farbe auf das Harz; ihr Datenblatt erlaubt höchstens {3}",
   "cups, dose and clocks follow once the coats are known":
     "Becher, Dosis und Zeiten folgen, sobald die Schichten feststehen",
   "no resin {1} is known for {2}": "kein Harz {1} bekannt für {2}",
