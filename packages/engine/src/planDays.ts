@@ -1,5 +1,5 @@
 import type { Board } from "./Board";
-import { buildCalendar } from "./calendar/buildCalendar";
+import { type FilledDays, fillDays, tellDays } from "./calendar/buildCalendar";
 import type { CalendarEntry } from "./calendar/CalendarPlan";
 import type { FinsetPlan } from "./finset/FinsetPlan";
 import { say } from "./foundation/phrase";
@@ -35,46 +35,56 @@ const MOST_LOOKS = 4;
  */
 export function planDays(board: Board, basis: DaysBasis): Days {
   let hours: ReadonlyMap<string, string> = new Map();
-  let days = look(board, basis, hours);
-  if (!Array.isArray(board.shop?.temperature)) return days;
+  let seen = look(board, basis, hours);
+  if (!Array.isArray(board.shop?.temperature)) return tell(seen);
   for (let looks = 1; looks < MOST_LOOKS; looks++) {
-    const next = listHours(days);
-    if (listMoved(hours, next).length === 0) return days;
+    const next = listHours(seen);
+    if (listMoved(hours, next).length === 0) return tell(seen);
     hours = next;
-    days = look(board, basis, hours);
+    seen = look(board, basis, hours);
   }
-  const moved = listMoved(hours, listHours(days)).map((id) => sayMoved(id, hours, days));
-  return { ...days, calendar: { ...days.calendar, findings: [...days.calendar.findings, ...moved] } };
+  const startsAt = listHours(seen);
+  return tell(
+    seen,
+    listMoved(hours, startsAt).map((id) => sayMoved(id, hours.get(id) ?? "", startsAt.get(id) ?? "")),
+  );
+}
+
+/** Cups and steps, and the hours at which they put each coat. */
+interface Seen extends Pick<Days, "mix" | "steps"> {
+  readonly filled: FilledDays | null;
+}
+
+function tell({ mix, steps, filled }: Seen, moved: readonly Finding[] = []): Days {
+  const calendar = tellDays(filled);
+  return { mix, steps, calendar: { ...calendar, findings: [...calendar.findings, ...moved] } };
 }
 
 function look(
   board: Board,
   { shape, finset, layup, ladder }: DaysBasis,
   hours: ReadonlyMap<string, string>,
-): Days {
+): Seen {
   const mix = buildMix(board, layup, { hours, ...(shape === null ? {} : { outline: shape.outline }) });
   const steps = buildSteps(board, { finset, layup, mix: mix.value, ladder });
-  const calendar = buildCalendar(board, { steps: steps.value, layup, mix: mix.value });
-  return { mix, steps, calendar };
+  return { mix, steps, filled: fillDays(board, { steps: steps.value, layup, mix: mix.value }) };
 }
 
 /** When the coats that are still to do go on. */
-function listHours({ mix, calendar }: Days): ReadonlyMap<string, string> {
-  const coats = new Set(mix.value?.coats.map(({ id }) => id));
-  return new Map(
-    (calendar.value ?? []).flatMap(({ step, startsAt, done }) =>
-      startsAt !== null && !done && coats.has(step) ? [[step, startsAt] as const] : [],
-    ),
-  );
+function listHours({ mix, filled }: Seen): ReadonlyMap<string, string> {
+  const hours = new Map<string, string>();
+  for (const { id } of mix.value?.coats ?? []) {
+    const placed = filled?.job.placed.get(id);
+    if (filled && placed && !placed.isFact) hours.set(id, filled.time.format(placed.beginS));
+  }
+  return hours;
 }
 
 function listMoved(before: ReadonlyMap<string, string>, after: ReadonlyMap<string, string>): string[] {
   return [...after].flatMap(([id, at]) => (before.get(id) === at ? [] : [id]));
 }
 
-function sayMoved(id: string, hours: ReadonlyMap<string, string>, days: Days): Finding {
-  const dosedAt = hours.get(id) ?? "";
-  const startsAt = listHours(days).get(id) ?? "";
+function sayMoved(id: string, dosedAt: string, startsAt: string): Finding {
   const says = say`${id} is dosed for the air of ${dosedAt}, and with that dose the days put it at ${startsAt}: read the thermometer before you mix, and go by its sheet where it is warmer`;
   return finding("warning", "calendar.dose-hour", `calendar[${id}]`, says);
 }

@@ -1,7 +1,7 @@
 import { say } from "../foundation/phrase";
 import { type Assumption, type Finding, finding, type Stage } from "../foundation/stage";
 import { assume } from "../sources/assume";
-import type { Shop } from "./Bench";
+import type { Job, Shop } from "./Bench";
 import { buildEntries } from "./buildEntries";
 import type { CalendarEntry } from "./CalendarPlan";
 import type { CalendarTask } from "./CalendarTask";
@@ -19,8 +19,28 @@ import type { ShopTime } from "./ShopTime";
  * @returns null with a note where the order of work or the mix is not known
  */
 export function buildCalendar(board: CalendarInput, parts: CalendarParts): Stage<readonly CalendarEntry[]> {
+  return tellDays(fillDays(board, parts));
+}
+
+/** One board's days before they are told. */
+export interface FilledDays {
+  readonly shop: Shop;
+  readonly job: Job;
+  readonly time: ShopTime;
+}
+
+/** When each step goes on, and no more: enough to see whether the doses are for these hours. */
+export function fillDays(board: CalendarInput, parts: CalendarParts): FilledDays | null {
   const opened = openJob(board, parts, 0);
-  if (opened === null) {
+  if (opened === null) return null;
+  const { job, time } = opened;
+  const shop: Shop = { hours: time.hours, busy: [], stands: 1, holdings: [] };
+  return { shop, job: fillCalendar(shop, [job]).jobs[0] ?? job, time };
+}
+
+/** The days with bands, windows, slack and findings. */
+export function tellDays(days: FilledDays | null): Stage<readonly CalendarEntry[]> {
+  if (days === null) {
     const says = say`the days follow once the order of work, the mix and the shop's hours are known`;
     return {
       value: null,
@@ -28,13 +48,10 @@ export function buildCalendar(board: CalendarInput, parts: CalendarParts): Stage
       assumptions: [],
     };
   }
-  const { job, time } = opened;
-  const shop: Shop = { hours: time.hours, busy: [], stands: 1, holdings: [] };
-  const filled = fillCalendar(shop, [job]).jobs[0] ?? job;
-  const latest = computeLatest(shop, filled);
+  const { shop, job, time } = days;
   return {
-    value: buildEntries(filled, latest, time.format),
-    findings: [...checkStart(time), ...checkCalendar(filled, time)],
+    value: buildEntries(job, computeLatest(shop, job), time.format),
+    findings: [...checkStart(time), ...checkCalendar(job, time)],
     assumptions: listTaken(job.tasks, time),
   };
 }

@@ -64,5 +64,5 @@ function computeToEdgeM(point: BoardPoint, from: BoardPoint, to: BoardPoint): nu
   const squareM2 = dx * dx + dy * dy;
   const along = squareM2 === 0 ? 0 : ((point.xM - from.xM) * dx + (point.yM - from.yM) * dy) / squareM2;
   const share = Math.min(1, Math.max(0, along));
-  return Math.hypot(point.xM - from.xM - share * dx, point.yM - from.yM - share * dy);
+  return Math.sqrt((point.xM - from.xM - share * dx) ** 2 + (point.yM - from.yM - share * dy) ** 2);
 }

@@ -23,10 +23,13 @@ export function say(
   strings: TemplateStringsArray,
   ...values: ReadonlyArray<string | number | Quantity | Phrase>
 ): Phrase {
-  return strings.flatMap((text, i) => {
+  const parts: Array<Phrase[number]> = [];
+  strings.forEach((text, i) => {
+    if (text !== "") parts.push(text);
     const value = values[i];
-    return [...(text === "" ? [] : [text]), ...(value === undefined ? [] : [partOf(value)])];
+    if (value !== undefined) parts.push(partOf(value));
   });
+  return parts;
 }
 
 function partOf(value: string | number | Quantity | Phrase): Quantity | Word | Clause {

@@ -3,7 +3,7 @@
  * Row-major; only the lower triangle of `a` is read, and it is overwritten with the factor.
  * Returns false where the matrix is not positive definite. Textbook algorithm.
  */
-export function factorInPlace(a: Float64Array, n: number): boolean {
+export function factorInPlace(a: number[], n: number): boolean {
   for (let j = 0; j < n; j++) {
     const rowJ = j * n;
     let diagonal = a[rowJ + j]!;
@@ -22,7 +22,7 @@ export function factorInPlace(a: Float64Array, n: number): boolean {
 }
 
 /** Solves L y = b in place: the forward half of a solution, whose squared length is b' A⁻¹ b. */
-export function solveLowerInPlace(factor: Float64Array, n: number, b: Float64Array): void {
+export function solveLowerInPlace(factor: readonly number[], n: number, b: number[]): void {
   for (let i = 0; i < n; i++) {
     let sum = b[i]!;
     const row = i * n;
@@ -32,7 +32,7 @@ export function solveLowerInPlace(factor: Float64Array, n: number, b: Float64Arr
 }
 
 /** Solves Lᵀ x = y in place: the backward half. */
-export function solveUpperInPlace(factor: Float64Array, n: number, b: Float64Array): void {
+export function solveUpperInPlace(factor: readonly number[], n: number, b: number[]): void {
   for (let i = n - 1; i >= 0; i--) {
     let sum = b[i]!;
     for (let k = i + 1; k < n; k++) sum -= factor[k * n + i]! * b[k]!;
@@ -41,8 +41,8 @@ export function solveUpperInPlace(factor: Float64Array, n: number, b: Float64Arr
 }
 
 /** ln det A from the factor. */
-export function logDeterminant(factor: Float64Array, n: number): number {
-  let sum = 0;
-  for (let i = 0; i < n; i++) sum += 2 * Math.log(factor[i * n + i]!);
-  return sum;
+export function logDeterminant(factor: readonly number[], n: number): number {
+  let root = 1;
+  for (let i = 0; i < n; i++) root *= factor[i * n + i]!;
+  return 2 * Math.log(root);
 }

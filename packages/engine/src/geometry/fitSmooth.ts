@@ -11,24 +11,24 @@ export interface SmoothPrior {
   readonly order: number;
   readonly looseness: readonly number[];
   readonly freeSd: number;
+  /** The precision of the coefficients at each looseness, row-major. */
+  readonly penalties: ReadonlyArray<readonly number[]>;
+}
+
+export function makePrior(prior: Omit<SmoothPrior, "penalties">): SmoothPrior {
+  return { ...prior, penalties: prior.looseness.map((looseness) => smoothPenalty(prior, looseness)) };
 }
 
 export interface SmoothFit extends PenalisedFit {
   readonly looseness: number;
 }
 
-const roughness = new Map<string, Float64Array>();
-
 /** The precision of the coefficients under the prior, row-major. */
-export function smoothPenalty(prior: SmoothPrior, looseness: number): Float64Array {
-  const { terms, order, freeSd } = prior;
-  const key = `${terms}/${order}`;
-  let gram = roughness.get(key);
-  if (gram === undefined) {
-    gram = roughnessMatrix(terms, order);
-    roughness.set(key, gram);
-  }
-  const penalty = gram.map((g) => g / looseness ** 2);
+export function smoothPenalty(
+  { terms, order, freeSd }: Pick<SmoothPrior, "terms" | "order" | "freeSd">,
+  looseness: number,
+): number[] {
+  const penalty = roughnessMatrix(terms, order).map((g) => g / looseness ** 2);
   for (let i = 0; i < order; i++) penalty[i * terms + i] = penalty[i * terms + i]! + 1 / freeSd ** 2;
   return penalty;
 }
@@ -48,8 +48,8 @@ export function smoothRow(t: number, factor: number, terms: number, value: numbe
 export function fitSmooth(rows: readonly FitRow[], prior: SmoothPrior): SmoothFit | null {
   const normal = buildNormal(rows, prior.terms);
   let best: SmoothFit | null = null;
-  for (const looseness of prior.looseness) {
-    const fit = fitPenalised(normal, smoothPenalty(prior, looseness));
+  for (const [i, looseness] of prior.looseness.entries()) {
+    const fit = fitPenalised(normal, prior.penalties[i]!);
     if (fit === null) continue;
     const misfit = fit.misfit + 2 * (prior.terms - prior.order) * Math.log(looseness);
     if (best === null || misfit < best.misfit) best = { ...fit, misfit, looseness };

@@ -1,4 +1,5 @@
 import { gamma } from "./gamma";
+import { zeros } from "./zeros";
 
 /**
  * Area under the unit Lamé curve Y^n + Z^n = 1 in its quadrant: k(n) = Γ(1 + 1/n)² / Γ(1 + 2/n).
@@ -17,8 +18,8 @@ export function lameHeight(y: number, n: number): number {
 
 /** Points of the unit Lamé curve from the rail's widest line (Y 1, Z 0) to the centreline (Y 0, Z 1). */
 export interface LameCurve {
-  readonly y: Float64Array;
-  readonly z: Float64Array;
+  readonly y: readonly number[];
+  readonly z: readonly number[];
   /** Area under the curve in its quadrant. */
   readonly area: number;
 }
@@ -35,8 +36,8 @@ export function lameCurve(n: number, intervals: number): LameCurve {
   const key = `${n}/${intervals}`;
   const known = curves.get(key);
   if (known !== undefined) return known;
-  const y = new Float64Array(intervals + 1);
-  const z = new Float64Array(intervals + 1);
+  const y = zeros(intervals + 1);
+  const z = zeros(intervals + 1);
   for (let j = 0; j <= intervals; j++) {
     const angle = (Math.PI / 2) * (j / intervals);
     const c = Math.cos(angle);

@@ -1,30 +1,31 @@
 import { factorInPlace, logDeterminant, solveLowerInPlace, solveUpperInPlace } from "./cholesky";
+import { zeros } from "./zeros";
 
 /** One reading as a row of the linear model: value = basis · coefficients + error of standard deviation `sd`. */
 export interface FitRow {
-  readonly basis: Float64Array;
+  readonly basis: readonly number[];
   readonly value: number;
   readonly sd: number;
 }
 
 export interface PenalisedFit {
-  readonly coefficients: Float64Array;
+  readonly coefficients: readonly number[];
   /** −2 ln of the evidence, less terms that do not change with the rows or the penalty's shape. */
   readonly misfit: number;
-  readonly factor: Float64Array;
+  readonly factor: readonly number[];
 }
 
 /** The readings' side of the normal equations: Φ'WΦ (lower triangle, row-major), Φ'Wy and y'Wy. */
 export interface NormalEquations {
   readonly size: number;
-  readonly matrix: Float64Array;
-  readonly right: Float64Array;
+  readonly matrix: readonly number[];
+  readonly right: readonly number[];
   readonly sumOfSquares: number;
 }
 
 export function buildNormal(rows: readonly FitRow[], size: number): NormalEquations {
-  const matrix = new Float64Array(size * size);
-  const right = new Float64Array(size);
+  const matrix = zeros(size * size);
+  const right = zeros(size);
   let sumOfSquares = 0;
   for (const { basis, value, sd } of rows) {
     const weight = 1 / (sd * sd);
@@ -46,12 +47,12 @@ export function buildNormal(rows: readonly FitRow[], size: number): NormalEquati
  * Method: normal equations by Cholesky; penalised least squares as in any text on smoothing splines.
  * Returns null where the system is singular.
  */
-export function fitPenalised(normal: NormalEquations, penalty: Float64Array): PenalisedFit | null {
+export function fitPenalised(normal: NormalEquations, penalty: readonly number[]): PenalisedFit | null {
   const { size, matrix, sumOfSquares } = normal;
-  const factor = new Float64Array(size * size);
+  const factor = zeros(size * size);
   for (let i = 0; i < factor.length; i++) factor[i] = matrix[i]! + penalty[i]!;
   if (!factorInPlace(factor, size)) return null;
-  const coefficients = Float64Array.from(normal.right);
+  const coefficients = [...normal.right];
   solveLowerInPlace(factor, size, coefficients);
   // At the minimum, misfit and penalty together are y'Wy − |L⁻¹ Φ'Wy|².
   let explained = 0;
@@ -60,15 +61,15 @@ export function fitPenalised(normal: NormalEquations, penalty: Float64Array): Pe
   return { coefficients, misfit: sumOfSquares - explained + logDeterminant(factor, size), factor };
 }
 
-export function dot(basis: Float64Array, coefficients: Float64Array): number {
+export function dot(basis: readonly number[], coefficients: readonly number[]): number {
   let sum = 0;
   for (let i = 0; i < basis.length; i++) sum += basis[i]! * coefficients[i]!;
   return sum;
 }
 
 /** Variance of basis · coefficients after the fit. */
-export function varianceOf(basis: Float64Array, fit: PenalisedFit): number {
-  const half = Float64Array.from(basis);
+export function varianceOf(basis: readonly number[], fit: PenalisedFit): number {
+  const half = [...basis];
   solveLowerInPlace(fit.factor, half.length, half);
   let sum = 0;
   for (let i = 0; i < half.length; i++) sum += half[i]! ** 2;

@@ -54,7 +54,7 @@ export function buildMixCoat(coat: CoatPlan, cure: ResinCure, setting: MixSettin
     hardenerRatio: split?.ratio ?? null,
     startedAt: film === null ? null : (start?.at ?? null),
     ...sayPace(film?.pace ?? null),
-    clock: film === null || laid === null ? null : { ...potClock(task, laid), ...film.clock },
+    clock: film === null || laid === null ? null : Object.assign(potClock(task, laid), film.clock),
     cups,
     masterBatch: buildMasterBatch(cups),
     heat: split === null ? null : heatOf(task, split),

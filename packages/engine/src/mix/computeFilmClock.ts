@@ -94,13 +94,13 @@ export function hasWax(kind: SpreadKind, resin: Resin): boolean {
 }
 
 function stage(task: FilmTask, name: CureStage | EarlyStage): Triple {
-  return atGels(task, { ...stageGels(task, name), startS: task.startS, counting: "credited" });
+  return atGels(task, name, task.startS, "credited");
 }
 
 /** The first cup's cloth is the first to get too hard. */
 function trimUntil(task: FilmTask): Triple {
   const startS = task.startS - task.firstCupEarlierS;
-  const [value, low, high] = atGels(task, { ...stageGels(task, "trimUntil"), startS, counting: "closing" });
+  const [value, low, high] = atGels(task, "trimUntil", startS, "closing");
   const earlier = (timeS: number | null) =>
     timeS === null ? null : Math.max(0, timeS - task.firstCupEarlierS);
   return [earlier(value), earlier(low), earlier(high)];
@@ -113,31 +113,20 @@ function recoatUntil({ resin, model, curve, startS }: FilmTask): Triple {
   return triple(curve, { gels, logHalf, startS, counting: "closing" });
 }
 
-/** A stage in gel times of the model's reference cup, with what its own multiple spreads. */
-function stageGels(task: FilmTask, name: CureStage | EarlyStage) {
-  const { filmOverPot, gels } = CURE_STAGES[task.resin.kind];
-  return {
-    gels: filmOverPot.value * gels[name].value * doseFactor(task) * Math.exp(task.pace?.log ?? 0),
-    stageLogHalf: logHalfOf(gels[name]),
-  };
-}
-
 /** How many times as long as the reference cup one of this dose takes, at any temperature. */
 export function doseFactor({ model, dose }: Pick<FilmTask, "model" | "dose">): number {
-  return model.gelS({ ...model.reference, dose }) / model.reference.gelS;
+  const { temperatureK, massKg, gelS } = model.reference;
+  return model.gelS({ temperatureK, massKg, dose }) / gelS;
 }
 
-function atGels(
-  task: FilmTask,
-  wanted: {
-    readonly gels: number;
-    readonly stageLogHalf: number;
-    readonly startS: number;
-    readonly counting: Counting;
-  },
-): Triple {
-  const common = task.pace?.logHalf ?? modelLogHalf(task, wanted.startS, wanted.gels);
-  return triple(task.curve, { ...wanted, logHalf: combineLogHalves([common, wanted.stageLogHalf]) });
+/** A stage in gel times of the model's reference cup, with the gel's band and what its own multiple spreads. */
+function atGels(task: FilmTask, name: CureStage | EarlyStage, startS: number, counting: Counting): Triple {
+  const stages = CURE_STAGES[task.resin.kind];
+  const multiple = stages.gels[name];
+  const gels = stages.filmOverPot.value * multiple.value * doseFactor(task) * Math.exp(task.pace?.log ?? 0);
+  const common = task.pace?.logHalf ?? modelLogHalf(task, startS, gels);
+  const logHalf = combineLogHalves([common, logHalfOf(multiple)]);
+  return triple(task.curve, { gels, logHalf, startS, counting });
 }
 
 /** What is not known of all stages together: the gel time, and how much longer a film takes than a cup. */

@@ -1,4 +1,5 @@
 import { factorInPlace, solveLowerInPlace, solveUpperInPlace } from "../geometry/cholesky";
+import { zeros } from "../geometry/zeros";
 
 export interface LinearFit {
   readonly coefficients: readonly number[];
@@ -22,8 +23,8 @@ export function fitLeastSquares(
 ): LinearFit | null {
   const n = rows[0]?.length ?? 0;
   if (n === 0 || rows.length < n) return null;
-  const normal = new Float64Array(n * n);
-  const right = new Float64Array(n);
+  const normal = zeros(n * n);
+  const right = zeros(n);
   rows.forEach((row, r) => {
     row.forEach((xi, i) => {
       right[i] = right[i]! + xi * values[r]!;
@@ -47,7 +48,7 @@ export function fitLeastSquares(
     freedom: rows.length - n,
     residualSumSquares,
     leverage(row) {
-      const y = Float64Array.from(row);
+      const y = [...row];
       solveLowerInPlace(normal, n, y);
       return y.reduce((sum, value) => sum + value * value, 0);
     },

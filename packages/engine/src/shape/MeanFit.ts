@@ -1,11 +1,12 @@
 import { factorInPlace, logDeterminant, solveLowerInPlace } from "../geometry/cholesky";
+import { zeros } from "../geometry/zeros";
 import { MEAN_TERMS } from "./OutlineCurve";
 import { classValue, type OutlineClass } from "./outlineClass";
 
 /** One mean half-width read, at a share ξ of the length. */
 export interface MeanRow {
   readonly xi: number;
-  readonly legendre: Float64Array;
+  readonly legendre: readonly number[];
   readonly value: number;
   /** The tape's part, and what one side standing alone adds. */
   readonly tapeSd: number;
@@ -19,12 +20,12 @@ const N = MEAN_TERMS;
  * it keeps its buffers; they hold what the last `closeEnds` and `readWith` said. Values are shares of the widest.
  */
 export class MeanFit {
-  private readonly matrix = new Float64Array(N * N);
-  private readonly right = new Float64Array(N);
-  private readonly factor = new Float64Array(N * N);
-  private readonly half = new Float64Array(N);
-  private readonly basis = new Float64Array(N);
-  private readonly ends: Float64Array;
+  private readonly matrix = zeros(N * N);
+  private readonly right = zeros(N);
+  private readonly factor = zeros(N * N);
+  private readonly half = zeros(N);
+  private readonly basis = zeros(N);
+  private readonly ends: number[];
   private sumOfSquares = 0;
   private logSd = 0;
 
@@ -32,7 +33,7 @@ export class MeanFit {
     private readonly rows: readonly MeanRow[],
     private readonly scale: number,
   ) {
-    this.ends = new Float64Array(rows.length);
+    this.ends = zeros(rows.length);
   }
 
   /** Takes the class function's two end numbers. */
@@ -50,7 +51,7 @@ export class MeanFit {
     for (let row = 0; row < this.rows.length; row++) {
       const { legendre, value, tapeSd, sideSd } = this.rows[row]!;
       const endsHere = this.ends[row]!;
-      const sd = Math.hypot(tapeSd * noiseShare, sideSd);
+      const sd = Math.sqrt((tapeSd * noiseShare) ** 2 + sideSd ** 2);
       const weight = (scale / sd) ** 2;
       const share = value / scale;
       this.sumOfSquares += weight * share * share;
@@ -65,7 +66,7 @@ export class MeanFit {
   }
 
   /** −2 ln evidence under a penalty, less what does not change with the rows; infinite where the system is not definite. */
-  misfitUnder(penalty: Float64Array): number {
+  misfitUnder(penalty: readonly number[]): number {
     const { matrix, factor, right, half } = this;
     for (let i = 0; i < N; i++) {
       for (let j = 0; j <= i; j++) factor[i * N + j] = matrix[i * N + j]! + penalty[i * N + j]!;

@@ -1,5 +1,6 @@
 import { legendreSlopes, legendreSum, legendreValues } from "../geometry/legendre";
 import { dot, type PenalisedFit, varianceOf } from "../geometry/penalisedFit";
+import { zeros } from "../geometry/zeros";
 import type { Side } from "../survey/Side";
 import { classLogSlope, classValue, type OutlineClass } from "./outlineClass";
 
@@ -77,19 +78,19 @@ export class OutlineCurve {
 
   /** The same of a term of the offset: 0 its shift, 1 its skew over half the length. */
   offsetTermSdM(term: number): number {
-    const basis = new Float64Array(MEAN_TERMS + OFFSET_TERMS);
+    const basis = zeros(MEAN_TERMS + OFFSET_TERMS);
     basis[MEAN_TERMS + term] = 1;
     return this.sdOf(basis);
   }
 
-  private sdOf(basis: Float64Array): number {
+  private sdOf(basis: readonly number[]): number {
     return Math.sqrt(varianceOf(basis, this.fit)) / this.noiseShare;
   }
 }
 
 /** The row of the linear model for one side at ξ: `sideSign` +1 left, −1 right, 0 where only the width is known. */
-export function outlineBasis(ends: OutlineClass, xi: number, sideSign: -1 | 0 | 1): Float64Array {
-  const basis = new Float64Array(MEAN_TERMS + OFFSET_TERMS);
+export function outlineBasis(ends: OutlineClass, xi: number, sideSign: -1 | 0 | 1): number[] {
+  const basis = zeros(MEAN_TERMS + OFFSET_TERMS);
   const p = legendreValues(2 * xi - 1, MEAN_TERMS);
   const value = classValue(ends, xi);
   for (let i = 0; i < MEAN_TERMS; i++) basis[i] = p[i]! * value;

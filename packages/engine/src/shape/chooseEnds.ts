@@ -1,4 +1,4 @@
-import { type SmoothPrior, smoothPenalty } from "../geometry/fitSmooth";
+import type { SmoothPrior } from "../geometry/fitSmooth";
 import { legendreValues } from "../geometry/legendre";
 import { MeanFit, type MeanRow } from "./MeanFit";
 import { MEAN_TERMS } from "./OutlineCurve";
@@ -56,12 +56,16 @@ export function chooseEnds(readings: readonly OutlineReading[], search: EndsSear
   const rows = meanRows(readings, search.lengthM);
   const scale = Math.max(...rows.map((row) => row.value));
   const fit = new MeanFit(rows, scale);
-  const penalties = search.prior.looseness.map((looseness) => smoothPenalty(search.prior, looseness));
+  // The search comes back to places where it has been; none of them can be better than the best.
+  const tried = new Set<string>();
   let best: Found | null = null;
   const tryAt = (tail: number, nose: number): boolean => {
     if (tail < search.tail.low || tail > search.tail.high) return false;
     if (nose < search.nose.low || nose > search.nose.high) return false;
-    const found = weighEnds(fit, search, { tail, nose, penalties });
+    const place = `${tail} ${nose}`;
+    if (tried.has(place)) return false;
+    tried.add(place);
+    const found = weighEnds(fit, search, { tail, nose });
     if (best !== null && !(found.misfit < best.misfit)) return false;
     best = found;
     return true;
@@ -91,7 +95,7 @@ export function chooseEnds(readings: readonly OutlineReading[], search: EndsSear
 function weighEnds(
   fit: MeanFit,
   { cornered, tail: tailPrior, nose: nosePrior, prior, noiseShares }: EndsSearch,
-  { tail, nose, penalties }: { tail: number; nose: number; penalties: readonly Float64Array[] },
+  { tail, nose }: { readonly tail: number; readonly nose: number },
 ): Found {
   fit.closeEnds({ cornered, tail, nose });
   const ownSurprise = unlikelihood(tail, tailPrior) + unlikelihood(nose, nosePrior);
@@ -105,14 +109,14 @@ function weighEnds(
   };
   for (const { share: noiseShare, differencesMisfit } of noiseShares) {
     fit.readWith(noiseShare);
-    for (let k = 0; k < penalties.length; k++) {
+    for (let k = 0; k < prior.looseness.length; k++) {
       const looseness = prior.looseness[k]!;
       const surprise =
         ownSurprise +
         2 * (MEAN_TERMS - prior.order) * Math.log(looseness) +
         (Math.log(looseness / EXPECTED_LOOSENESS) / LOOSENESS_LOG_SD) ** 2 +
         (Math.log(noiseShare) / NOISE_LOG_SD) ** 2;
-      const misfit = fit.misfitUnder(penalties[k]!) + differencesMisfit + surprise;
+      const misfit = fit.misfitUnder(prior.penalties[k]!) + differencesMisfit + surprise;
       if (misfit < best.misfit) best = { tail, nose, looseness, noiseShare, surprise, misfit };
     }
   }

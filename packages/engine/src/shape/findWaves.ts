@@ -14,7 +14,7 @@ const PRESSED_SHARE = 0.01;
  * with them has no wave at those places. An end that closes like a cusp (exponent over 1) may be hollow up to its one
  * change of curvature.
  */
-export function findWaves(ends: OutlineClass, coefficients: Float64Array): FitRow[] {
+export function findWaves(ends: OutlineClass, coefficients: readonly number[]): FitRow[] {
   const widest = Math.abs(dot(legendreValues(0, MEAN_TERMS), coefficients)) * classValue(ends, 0.5);
   // A parabola of this half-width bends by 8 times its half-width over the length squared.
   const meanBend = 8 * widest;
@@ -30,11 +30,8 @@ export function findWaves(ends: OutlineClass, coefficients: Float64Array): FitRo
     clearCusps(hollow, ends);
     hollow.forEach((isHollow, i) => {
       if (!isHollow) return;
-      const basis = new Float64Array(MEAN_TERMS + OFFSET_TERMS);
-      basis.set(places[i]!.mean);
-      places[i]!.offset.forEach((value, k) => {
-        basis[MEAN_TERMS + k] = sideSign * value;
-      });
+      const { mean, offset } = places[i]!;
+      const basis = [...mean, ...offset.map((value) => sideSign * value)];
       rows.push({ basis, value: -PRESSED_SHARE * meanBend, sd: PRESSED_SHARE * meanBend });
     });
   }
@@ -50,7 +47,7 @@ function clearCusps(hollow: boolean[], { cornered, tail, nose }: OutlineClass): 
 function bendAt(
   ends: OutlineClass,
   xi: number,
-): { readonly mean: Float64Array; readonly offset: Float64Array } {
+): { readonly mean: readonly number[]; readonly offset: readonly number[] } {
   const p = legendreValues(2 * xi - 1, MEAN_TERMS);
   const slopes = legendreSlopes(p);
   const bends = legendreBends(slopes);
@@ -59,5 +56,5 @@ function bendAt(
   const own = q * q + classLogBend(ends, xi);
   // t = 2ξ − 1, so each derivative over ξ brings a factor of 2.
   const mean = p.map((pk, k) => value * (own * pk + 4 * q * slopes[k]! + 4 * bends[k]!));
-  return { mean, offset: bends.subarray(0, OFFSET_TERMS).map((bend) => 4 * bend) };
+  return { mean, offset: bends.slice(0, OFFSET_TERMS).map((bend) => 4 * bend) };
 }

@@ -1,4 +1,4 @@
-import { type SmoothPrior, smoothPenalty } from "../geometry/fitSmooth";
+import { makePrior, smoothPenalty } from "../geometry/fitSmooth";
 import { legendreValues } from "../geometry/legendre";
 import {
   buildNormal,
@@ -9,6 +9,7 @@ import {
   type PenalisedFit,
   predictReading,
 } from "../geometry/penalisedFit";
+import { zeros } from "../geometry/zeros";
 import { findSuspects, type ReadingsFit } from "../survey/findSuspects";
 import type { FittedReading } from "../survey/fitReadings";
 import type { Survey } from "../survey/Survey";
@@ -29,9 +30,10 @@ interface OutlineFit extends ReadingsFit {
 }
 
 /** Third derivative of the smooth function over t, as a share of the widest half-width. */
-const MEAN_PRIOR: SmoothPrior = { terms: MEAN_TERMS, order: 3, looseness: [0.3, 1, 3, 10], freeSd: 3 };
+const MEAN_PRIOR = makePrior({ terms: MEAN_TERMS, order: 3, looseness: [0.3, 1, 3, 10], freeSd: 3 });
 /** A bow of the stringer against the rails of one or two millimetres is usual, shift and skew are free. */
-const OFFSET_PRIOR: SmoothPrior = { terms: OFFSET_TERMS, order: 2, looseness: [0.004], freeSd: 0.03 };
+const OFFSET_PRIOR = makePrior({ terms: OFFSET_TERMS, order: 2, looseness: [0.004], freeSd: 0.03 });
+const OFFSET_PENALTY = OFFSET_PRIOR.penalties[0]!;
 const SIZE = MEAN_TERMS + OFFSET_TERMS;
 const WAVE_ROUNDS = 6;
 
@@ -131,10 +133,7 @@ function differencesMisfit(kept: readonly OutlineReading[], lengthM: number, sha
     const basis = legendreValues((2 * left.xM) / lengthM - 1, OFFSET_TERMS);
     rows.push({ basis, value: (left.valueM - right.valueM) / 2, sd: (left.sdM * share) / Math.SQRT2 });
   }
-  const fit = fitPenalised(
-    buildNormal(rows, OFFSET_TERMS),
-    smoothPenalty(OFFSET_PRIOR, OFFSET_PRIOR.looseness[0]!),
-  );
+  const fit = fitPenalised(buildNormal(rows, OFFSET_TERMS), OFFSET_PENALTY);
   return fit === null ? 0 : fit.misfit + 2 * rows.length * Math.log(share);
 }
 
@@ -143,7 +142,7 @@ function smoothWaves(
   free: PenalisedFit,
   ends: OutlineClass,
   rows: readonly FitRow[],
-  penalty: Float64Array,
+  penalty: readonly number[],
 ): PenalisedFit {
   let fit = free;
   const pressed: FitRow[] = [];
@@ -162,18 +161,18 @@ const MEAN_ROUGHNESS = layOut(
   MEAN_TERMS,
   0,
 );
-const FIXED = layOut(smoothPenalty(OFFSET_PRIOR, OFFSET_PRIOR.looseness[0]!), OFFSET_TERMS, MEAN_TERMS);
+const FIXED = layOut(OFFSET_PENALTY, OFFSET_TERMS, MEAN_TERMS);
 for (let i = 0; i < MEAN_PRIOR.order; i++) FIXED[i * (SIZE + 1)] = 1 / MEAN_PRIOR.freeSd ** 2;
 
-function outlinePenalty(loosenessM: number): Float64Array {
+function outlinePenalty(loosenessM: number): number[] {
   const tightness = 1 / loosenessM ** 2;
-  const penalty = new Float64Array(SIZE * SIZE);
+  const penalty = zeros(SIZE * SIZE);
   for (let i = 0; i < penalty.length; i++) penalty[i] = tightness * MEAN_ROUGHNESS[i]! + FIXED[i]!;
   return penalty;
 }
 
-function layOut(block: Float64Array, terms: number, first: number): Float64Array {
-  const matrix = new Float64Array(SIZE * SIZE);
+function layOut(block: readonly number[], terms: number, first: number): number[] {
+  const matrix = zeros(SIZE * SIZE);
   for (let i = 0; i < terms; i++) {
     for (let j = 0; j < terms; j++) matrix[(first + i) * SIZE + first + j] = block[i * terms + j]!;
   }

@@ -1,11 +1,12 @@
-import type { SmoothPrior } from "../geometry/fitSmooth";
+import { makePrior } from "../geometry/fitSmooth";
 import { legendreSum, legendreValues } from "../geometry/legendre";
 import { varianceOf } from "../geometry/penalisedFit";
+import { zeros } from "../geometry/zeros";
 import { fitReadings, type ReadingsCurve } from "../survey/fitReadings";
 import type { Survey } from "../survey/Survey";
 
 /** Thickness over t: constant, slope and arch are free, the rest as the readings ask. In metres. */
-const THICKNESS_PRIOR: SmoothPrior = { terms: 9, order: 3, looseness: [0.01, 0.05, 0.2], freeSd: 0.2 };
+const THICKNESS_PRIOR = makePrior({ terms: 9, order: 3, looseness: [0.01, 0.05, 0.2], freeSd: 0.2 });
 
 /** Thickness at the centreline along the board. */
 export class ThicknessCurve {
@@ -20,7 +21,7 @@ export class ThicknessCurve {
 
   /** Standard deviation of Σ weight × thickness, for what is integrated along the board. */
   sdOfSum(places: ReadonlyArray<{ readonly xM: number; readonly weight: number }>): number {
-    const sum = new Float64Array(THICKNESS_PRIOR.terms);
+    const sum = zeros(THICKNESS_PRIOR.terms);
     for (const { xM, weight } of places) {
       this.basis(xM).forEach((value, i) => {
         sum[i] = sum[i]! + weight * value;
@@ -29,7 +30,7 @@ export class ThicknessCurve {
     return Math.sqrt(varianceOf(sum, this.curve.fit));
   }
 
-  private basis(xM: number): Float64Array {
+  private basis(xM: number): number[] {
     return legendreValues((2 * xM) / this.lengthM - 1, THICKNESS_PRIOR.terms);
   }
 }

@@ -13,6 +13,7 @@ export interface OutlineClass {
   readonly nose: number;
 }
 
+/** Of the square root that a cut-off tail closes by. */
 const CUT_EXPONENT = 0.5;
 const CORNERED: ReadonlySet<TailKind> = new Set(["square", "squash", "swallow", "diamond"]);
 
@@ -22,7 +23,7 @@ export function isCornered(tail: TailInput): boolean {
 
 /** Value of the class function at ξ = x/L in [0, 1]. */
 export function classValue({ cornered, tail, nose }: OutlineClass, xi: number): number {
-  const aft = cornered ? (xi + Math.exp(tail)) ** CUT_EXPONENT : xi ** tail;
+  const aft = cornered ? Math.sqrt(xi + Math.exp(tail)) : xi ** tail;
   return aft * (1 - xi) ** nose;
 }
 

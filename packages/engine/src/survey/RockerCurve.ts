@@ -1,4 +1,5 @@
 import { legendreSum } from "../geometry/legendre";
+import { zeros } from "../geometry/zeros";
 
 /** Intervals of the table of tape lengths; with cubics between, it is true to 0.001 mm on a strongly rockered board. */
 const INTERVALS = 32;
@@ -10,12 +11,12 @@ const INTERVALS = 32;
  */
 export class RockerCurve {
   /** How far the tape is ahead of the straight distance at each place of the table, and by how much more per metre. */
-  private readonly excessM = new Float64Array(INTERVALS + 1);
-  private readonly excessSlope = new Float64Array(INTERVALS + 1);
+  private readonly excessM = zeros(INTERVALS + 1);
+  private readonly excessSlope = zeros(INTERVALS + 1);
 
   constructor(
     readonly lengthM: number,
-    private readonly coefficients: Float64Array,
+    private readonly coefficients: readonly number[],
   ) {
     this.tabulateExcess();
   }

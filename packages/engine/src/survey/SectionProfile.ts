@@ -60,6 +60,7 @@ function sortKnots(knots: Knot[]): Knot[] {
 }
 
 function interpolate(knots: readonly Knot[], xM: number): readonly number[] {
+  if (knots.length === 1) return knots[0]!.values;
   const after = knots.findIndex((k) => k.xM >= xM);
   if (after === 0) return knots[0]!.values;
   if (after === -1) return knots.at(-1)!.values;

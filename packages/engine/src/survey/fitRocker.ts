@@ -1,4 +1,5 @@
-import type { SmoothPrior } from "../geometry/fitSmooth";
+import { makePrior } from "../geometry/fitSmooth";
+import { zeros } from "../geometry/zeros";
 import { type AlongReading, type FittedReading, fitReadings } from "./fitReadings";
 import { RockerCurve } from "./RockerCurve";
 import type { StationInput, SurveyInput } from "./SurveyInput";
@@ -7,7 +8,7 @@ import type { StationInput, SurveyInput } from "./SurveyInput";
  * R(t) of z = (x − L/2)² R: about 0.1 to 0.3 per metre on a board, a little more towards the nose. Free to tilt, its
  * bending chosen by the readings.
  */
-const ROCKER_PRIOR: SmoothPrior = { terms: 7, order: 2, looseness: [0.03, 0.1, 0.3], freeSd: 0.5 };
+const ROCKER_PRIOR = makePrior({ terms: 7, order: 2, looseness: [0.03, 0.1, 0.3], freeSd: 0.5 });
 /** Rounds of carrying the stations to the straight frame; each gains two digits. */
 const ROUNDS = 4;
 
@@ -19,7 +20,7 @@ export function fitRocker(
   input: SurveyInput,
   sdM: number,
 ): { readonly rocker: RockerCurve; readonly readings: readonly FittedReading[] } {
-  let rocker = new RockerCurve(input.lengthM, new Float64Array(ROCKER_PRIOR.terms));
+  let rocker = new RockerCurve(input.lengthM, zeros(ROCKER_PRIOR.terms));
   let readings: readonly FittedReading[] = [];
   for (let round = 0; round < ROUNDS; round++) {
     const lengthM = straightLengthM(input, rocker);
@@ -32,8 +33,7 @@ export function fitRocker(
       prior: ROCKER_PRIOR,
       factor: (xM) => (xM - lengthM / 2) ** 2,
     });
-    if (curve === null)
-      return { rocker: new RockerCurve(lengthM, new Float64Array(ROCKER_PRIOR.terms)), readings };
+    if (curve === null) return { rocker: new RockerCurve(lengthM, zeros(ROCKER_PRIOR.terms)), readings };
     rocker = new RockerCurve(lengthM, curve.fit.coefficients);
     readings = curve.readings;
   }

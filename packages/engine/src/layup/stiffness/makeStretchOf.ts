@@ -11,29 +11,43 @@ export function makeStretchOf(
   tapeM: number,
 ): (strip: SkinStrip) => number {
   const known = new Map<string, number>();
+  const covers = {
+    deck: listCovers(schedule, faces, "deck", tapeM),
+    bottom: listCovers(schedule, faces, "bottom", tapeM),
+  };
   return (strip) => {
-    const cloths = listCloths(schedule, faces, { strip, tapeM });
-    const key = cloths.map(({ cloth, angleRad }) => `${cloth.id} ${angleRad}`).join();
-    const stretch = known.get(key) ?? computeStretchStiffness(makeLaminate(schedule, cloths).stiffness);
+    // Most strips have the same cloths on them as the one beside.
+    let key: string = strip.face;
+    for (const cover of covers[strip.face]) key += cover.reaches(strip) ? "1" : "0";
+    const before = known.get(key);
+    if (before !== undefined) return before;
+    const cloths = covers[strip.face].filter(({ reaches }) => reaches(strip));
+    const stretch = computeStretchStiffness(makeLaminate(schedule, cloths).stiffness);
     known.set(key, stretch);
     return stretch;
   };
 }
 
-function listCloths(
-  schedule: Schedule,
-  faces: FaceSchedules,
-  { strip, tapeM }: { readonly strip: SkinStrip; readonly tapeM: number },
-): LaidCloth[] {
-  const other: Face = strip.face === "deck" ? "bottom" : "deck";
-  const laps = faces[other].layers.filter((_, i) => faces[other].lapsM[i]! > strip.fromRailM);
-  const full = [...laps, ...faces[strip.face].layers].map((cloth) => ({ cloth, angleRad: 0 }));
-  const patches = schedule.patches.filter(
-    ({ face, fromTailTapeM, toTapeM, widthM }) =>
-      face === strip.face &&
-      fromTailTapeM <= tapeM &&
-      toTapeM >= tapeM &&
-      (widthM === undefined || strip.fromCentreM <= widthM / 2),
-  );
-  return [...full, ...patches];
+/** A cloth that covers all or some of one face's strips. */
+interface Cover extends LaidCloth {
+  readonly reaches: (strip: SkinStrip) => boolean;
+}
+
+function listCovers(schedule: Schedule, faces: FaceSchedules, face: Face, tapeM: number): Cover[] {
+  const other = faces[face === "deck" ? "bottom" : "deck"];
+  const laps = other.layers.map((cloth, i): Cover => {
+    const lapM = other.lapsM[i]!;
+    return { cloth, angleRad: 0, reaches: ({ fromRailM }) => lapM > fromRailM };
+  });
+  const layers = faces[face].layers.map((cloth): Cover => ({ cloth, angleRad: 0, reaches: () => true }));
+  const patches = schedule.patches
+    .filter((patch) => patch.face === face && patch.fromTailTapeM <= tapeM && patch.toTapeM >= tapeM)
+    .map(({ cloth, angleRad, widthM }): Cover => {
+      return {
+        cloth,
+        angleRad,
+        reaches: ({ fromCentreM }) => widthM === undefined || fromCentreM <= widthM / 2,
+      };
+    });
+  return [...laps, ...layers, ...patches];
 }
