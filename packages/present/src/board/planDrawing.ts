@@ -44,7 +44,10 @@ export function planDrawing(plan: Plan, options: PlanDrawingOptions): Drawing | 
         }),
       },
       { id: "dimensions", items: planDimensions(shape, layout, options.reader) },
-      { id: "worst", items: worstItems(plan, shape, { layout, difference }) },
+      {
+        id: "worst",
+        items: worstItems(plan, shape, { layout, difference, language: options.reader.language }),
+      },
       { id: "words", items: sideWords(layout, options) },
     ],
   };

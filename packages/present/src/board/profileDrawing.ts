@@ -88,7 +88,7 @@ function dimensionItems(
   const upright = { kind: "dimension", measures: "y", sizeMm: textMm } as const;
   const show = (valueM: number): string => showQuantity(length(valueM), reader);
   return [
-    blankUnder(show(thicknessMaxM), under, { textMm, upMm: under.y - over.y }),
+    ...blankUnder(show(thicknessMaxM), under, { textMm, upMm: under.y - over.y }),
     {
       ...upright,
       from: place(0, 0),
@@ -110,27 +110,37 @@ function dimensionItems(
       lineAt: under.x,
       text: show(thicknessMaxM),
       extend: false,
+      takenMm: CLEAR_MM,
     },
   ];
 }
 
-/** Nothing is drawn under the thickness, which stands in the middle of its upright line: the rail's line runs through there. */
+/** The thickness stands between deck and bottom only where so much of them stays free; otherwise over the deck. */
+const CLEAR_MM = 5;
+
+/**
+ * Nothing is drawn under the thickness where it stands in the middle of its upright line: the rail's line runs through there.
+ */
 function blankUnder(
   text: string,
   foot: Point,
   { textMm, upMm }: { readonly textMm: number; readonly upMm: number },
-): Item {
-  const half = estimateTextWidthMm(text, textMm) / 2 + 0.5;
+): readonly Item[] {
+  const wideMm = estimateTextWidthMm(text, textMm);
+  if (upMm < wideMm + CLEAR_MM) return [];
+  const half = wideMm / 2 + 0.5;
   const [left, right] = [foot.x - 1.2 - textMm * 0.8, foot.x - 0.4];
   const middle = foot.y - upMm / 2;
-  return {
-    kind: "hatch",
-    hatch: "blank",
-    points: [
-      { x: left, y: middle - half },
-      { x: right, y: middle - half },
-      { x: right, y: middle + half },
-      { x: left, y: middle + half },
-    ],
-  };
+  return [
+    {
+      kind: "hatch",
+      hatch: "blank",
+      points: [
+        { x: left, y: middle - half },
+        { x: right, y: middle - half },
+        { x: right, y: middle + half },
+        { x: left, y: middle + half },
+      ],
+    },
+  ];
 }

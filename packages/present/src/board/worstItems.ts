@@ -1,6 +1,8 @@
-import { formatQuantity, length, type Plan } from "@lapline/engine";
+import { length, type Plan } from "@lapline/engine";
 import type { Item, TextItem } from "../drawing/Drawing";
 import { boxAround, boxesMeet, boxOfText, type SheetBox } from "../drawing/SheetBox";
+import type { Language } from "../language/Language";
+import { showQuantity } from "../language/showQuantity";
 import type { Difference } from "./differenceItems";
 import { markPoints } from "./finMarkItems";
 import { type Lay, placeOnSheet, uOf, vOf } from "./Lay";
@@ -24,15 +26,20 @@ const FIGURE_FROM_M = 0.001;
 export function worstItems(
   plan: Pick<Plan, "finset">,
   shape: Shape,
-  { layout, difference }: { layout: PlanLayout; difference: Difference },
+  {
+    layout,
+    difference,
+    language,
+  }: { readonly layout: PlanLayout; readonly difference: Difference; readonly language: Language },
 ): readonly Item[] {
   const { lay, textMm } = layout;
   const { worstM, worstFromTailM } = shape.symmetry;
   if (Math.abs(worstM) < FIGURE_FROM_M) return [];
   const fins = (plan.finset?.marks ?? []).map((mark) => boxAround(markPoints(mark, lay)));
   const uMm = uOf(lay, worstFromTailM);
+  const text = showQuantity(length(Math.abs(worstM), "fine"), { units: "mm", language });
   const places = listShifts().map((steps) =>
-    figureAt(shape, layout, { difference, u: uMm + steps * STEP_EM * textMm }),
+    figureAt(shape, layout, { difference, text, u: uMm + steps * STEP_EM * textMm }),
   );
   const clear = places.filter((place) => place !== null).find((place) => isClear(place, fins));
   if (clear === undefined) return [];
@@ -49,6 +56,7 @@ function isClear(figure: TextItem, fins: readonly SheetBox[]): boolean {
 }
 
 interface FigurePlace {
+  readonly text: string;
   readonly difference: Difference;
   /** Along the sheet. */
   readonly u: number;
@@ -58,7 +66,7 @@ interface FigurePlace {
 function figureAt(
   shape: Shape,
   { lay, textMm }: PlanLayout,
-  { difference, u }: FigurePlace,
+  { difference, text, u }: FigurePlace,
 ): TextItem | null {
   const fromTailM = (u - lay.uTailMm) / lay.mmPerM;
   const point = nearestPoint(shape.outline, fromTailM);
@@ -72,7 +80,7 @@ function figureAt(
     at: lay.stands
       ? placeOnSheet(lay, u - textMm * 0.36, inside)
       : placeOnSheet(lay, u, inside + (outward > 0 ? 0 : textMm * 0.7)),
-    text: formatQuantity(length(Math.abs(shape.symmetry.worstM), "fine"), "mm"),
+    text,
     sizeMm: textMm,
     anchor: lay.stands ? (outward > 0 ? "end" : "start") : "middle",
     role: "figure",

@@ -1,9 +1,11 @@
 import { describe, expect, test } from "vitest";
+import type { Point } from "../../src/drawing/Drawing";
 import type { Reader } from "../../src/language/Reader";
 import { tellPhrase } from "../../src/language/tellPhrase";
 import { tellText } from "../../src/language/tellText";
 import { composeSheet } from "../../src/paper/jobsheet/composeSheet";
 import { DRAWN } from "../../src/paper/jobsheet/Ledger";
+import type { PaperBlock } from "../../src/paper/pdf/PaperDocument";
 import { createTypesetter } from "../../src/paper/pdf/renderPdf";
 import { formatsOf, leavesOf, valueAt } from "./formatsOf";
 import { type PlacedText, textsOf } from "./readPages";
@@ -50,6 +52,14 @@ describe.each(CASES)("$name", ({ board, reader, paper }) => {
       }
       expect(overlaps(page)).toEqual([]);
     });
+  });
+
+  test("no rule of a table runs into the margins", () => {
+    for (const page of pages)
+      for (const { from, to } of page.blocks.flatMap(linesIn)) {
+        expect(Math.min(from.x, to.x)).toBeGreaterThan(8.5);
+        expect(Math.max(from.x, to.x)).toBeLessThan(page.widthMm - 8.5);
+      }
   });
 
   test("notes are 8 points at least, figures 10", () => {
@@ -134,6 +144,16 @@ describe.each(CASES)("$name", ({ board, reader, paper }) => {
     }
   });
 });
+
+/** The lines of a block as they lie on its page. */
+function linesIn(block: PaperBlock): ReadonlyArray<{ readonly from: Point; readonly to: Point }> {
+  const { x, y } = block.at ?? { x: 0, y: 0 };
+  const move = (point: Point): Point => ({ x: point.x + x, y: point.y + y });
+  const own = (block.items ?? []).flatMap((item) =>
+    item.kind === "line" ? [{ from: move(item.from), to: move(item.to) }] : [],
+  );
+  return [...own, ...(block.blocks ?? []).flatMap(linesIn)];
+}
 
 /** `deck-2` is the second deck piece. */
 function nameOfId(id: string, reader: Reader): string {

@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
-import type { Drawing, Point, TextItem } from "../../src/drawing/Drawing";
+import type { Drawing, Item, Point, TextItem } from "../../src/drawing/Drawing";
+import { layOutDimension } from "../../src/drawing/layOutDimension";
 import { quadsMeet } from "../../src/drawing/textQuad";
 import { createTypesetter } from "../../src/paper/pdf/renderPdf";
 import { PAGE_SIZES } from "../../src/paper/sheet/PaperSize";
@@ -45,7 +46,9 @@ function setQuad({ at, text, sizeMm, anchor, role, turnRad = 0 }: TextItem): rea
 
 const textsOf = ({ layers }: Drawing): readonly TextItem[] =>
   layers.flatMap(({ items }) =>
-    items.flatMap((item) => (item.kind === "text" && item.text !== "" ? [item] : [])),
+    items
+      .flatMap((item): readonly Item[] => (item.kind === "dimension" ? layOutDimension(item) : [item]))
+      .flatMap((item) => (item.kind === "text" && item.text !== "" ? [item] : [])),
   );
 
 function meetings(drawing: Drawing): readonly string[] {

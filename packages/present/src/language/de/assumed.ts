@@ -1,4 +1,4 @@
-/** Wovon eine Annahme handelt. */
+/** Wovon eine Annahme handelt, und wie Grenzwerte heißen. */
 export const ASSUMED: Readonly<Record<string, string>> = {
   "stringer over the foam": "Stringer über dem Schaum",
   vent: "Ventil",
@@ -26,6 +26,10 @@ export const ASSUMED: Readonly<Record<string, string>> = {
   finish: "Finish",
   "kind of lap": "Art der Überlappung",
   patches: "Patches",
+  "USA, NIOSH, recommended": "USA, NIOSH, empfohlen",
+  "USA, ACGIH, 2020, guideline": "USA, ACGIH, 2020, Richtwert",
+  "United Kingdom, workplace limit": "Vereinigtes Königreich, Arbeitsplatzgrenzwert",
+  "Germany, TRGS 900": "Deutschland, TRGS 900",
   "resin to glass": "Harz zu Glas",
   "sealing the foam": "Siegeln des Schaums",
   coats: "Schichten",

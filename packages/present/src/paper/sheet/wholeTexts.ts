@@ -1,4 +1,5 @@
 import type { Drawing, Item, Point, TextItem } from "../../drawing/Drawing";
+import { layOutDimension } from "../../drawing/layOutDimension";
 import { boxAround, type SheetBox } from "../../drawing/SheetBox";
 import { isWithin, quadsMeet, textQuad } from "../../drawing/textQuad";
 import type { Rect } from "../pdf/PaperDocument";
@@ -12,9 +13,10 @@ import { touches } from "./touches";
  * by more than a step, a thin line leads back to it. Measures, marks and lines stay where they are.
  */
 export function wholeTexts(drawing: Drawing, tiling: Tiling): Drawing {
+  const layers = drawing.layers.map((layer) => ({ ...layer, items: layer.items.flatMap(partsOf) }));
   const windows = tiling.tiles.map(({ net }) => boxOf(windowOf(tiling, net)));
   const nets = tiling.tiles.map(({ net }) => inset(boxOf(net)));
-  const items = drawing.layers.flatMap((layer) => layer.items);
+  const items = layers.flatMap((layer) => layer.items);
   const texts = items.filter((item) => item.kind === "text");
   const cut = texts.filter((text) => !windows.some((window) => isWithin(textQuad(text), window)));
   if (cut.length === 0) return drawing;
@@ -29,9 +31,12 @@ export function wholeTexts(drawing: Drawing, tiling: Tiling): Drawing {
   }
   return {
     ...drawing,
-    layers: drawing.layers.map((layer) => ({ ...layer, items: moveTexts(layer.items, shifts) })),
+    layers: layers.map((layer) => ({ ...layer, items: moveTexts(layer.items, shifts) })),
   };
 }
+
+/** A dimension's figure can be moved along its line like any other text. */
+const partsOf = (item: Item): readonly Item[] => (item.kind === "dimension" ? layOutDimension(item) : [item]);
 
 interface Around {
   readonly nets: readonly SheetBox[];

@@ -60,8 +60,8 @@ function scaleTable({ t, type, widthMm }: SheetContext) {
     {
       columns: [
         { head: t`on the scale`, kind: "words" },
-        { head: t`weighs`, kind: "blank", leastMm: 20 },
-        { head: t`date`, kind: "blank", leastMm: 14 },
+        { head: t`weighs`, kind: "blank", leastMm: 16 },
+        { head: t`date`, kind: "blank", leastMm: 11 },
       ],
       rows,
     },

@@ -14,6 +14,8 @@ const BESIDE_MM = 12;
 const WARP_MM = 60;
 /** A dimension stands at least this far inside the top and the foot. */
 const INSIDE_MM = 18;
+/** So far in from an end its name is clear of a width that is measured across the stringer line. */
+const BEYOND_WIDTH_MM = 27;
 
 /** A piece of cloth at full size: what is cut, how its warp runs, where the stringer line lies on it and where its lap is notched. */
 export function pieceDrawing(piece: CutPiece, reader: Reader): Drawing {
@@ -53,12 +55,14 @@ function dimensionItems(cutPiece: CutPiece, lay: PieceLay, reader: Reader): read
   const [left, right] = [most(({ x }) => -x), most(({ x }) => x)];
   const [top, foot] = [most(({ y }) => -y), most(({ y }) => y)];
   const show = (sizeMm: number) => showQuantity(length(sizeMm / 1000), reader);
+  const isHalved = hasHalves(cutPiece, lay);
+  // A width across the stringer line keeps to the upper end, clear of the name of the lower one.
+  const upperMm = top.y + Math.max(INSIDE_MM, (foot.y - top.y) / 4);
   const across = (from: Point, to: Point): Item => {
-    const lineAt = Math.min(Math.max(from.y, top.y + INSIDE_MM), foot.y - INSIDE_MM);
+    const lineAt = Math.min(Math.max(from.y, top.y + INSIDE_MM), isHalved ? foot.y - INSIDE_MM : upperMm);
     return { kind: "dimension", measures: "x", from, to, lineAt, text: show(to.x - from.x), sizeMm: 5 };
   };
   const middle = ({ y }: Point): Point => ({ x: frame.origin.x, y });
-  const isHalved = !isNarrow(lay) && isFullLayer(piece);
   return [
     ...(isHalved ? [across(left, middle(left)), across(middle(right), right)] : [across(left, right)]),
     {
@@ -73,9 +77,13 @@ function dimensionItems(cutPiece: CutPiece, lay: PieceLay, reader: Reader): read
   ];
 }
 
+/** Whether its width is measured from the stringer line to either side. */
+const hasHalves = ({ piece }: CutPiece, lay: PieceLay): boolean => !isNarrow(lay) && isFullLayer(piece);
+
 /** Where the piece lies on the stringer, and which end is which. */
-function stringerItems(cutPiece: CutPiece, { place }: PieceLay, reader: Reader): readonly Item[] {
+function stringerItems(cutPiece: CutPiece, lay: PieceLay, reader: Reader): readonly Item[] {
   const { piece } = cutPiece;
+  const { place } = lay;
   const ends = piece.extent !== null || isFullLayer(piece) ? stringerEnds(cutPiece) : null;
   if (ends === null) return [];
   const t = tell(reader);
@@ -83,6 +91,7 @@ function stringerItems(cutPiece: CutPiece, { place }: PieceLay, reader: Reader):
   const longMm = Math.hypot(to.x - from.x, to.y - from.y);
   const toNose = { x: (to.x - from.x) / longMm, y: (to.y - from.y) / longMm };
   const turnRad = Math.atan2(toNose.y, toNose.x);
+  const noseMm = hasHalves(cutPiece, lay) ? Math.min(8, longMm / 10) : Math.min(BEYOND_WIDTH_MM, longMm / 3);
   const beside = (inMm: number): Point => ({
     x: from.x + inMm * toNose.x + 1.5 * toNose.y,
     y: from.y + inMm * toNose.y - 1.5 * toNose.x,
@@ -91,7 +100,7 @@ function stringerItems(cutPiece: CutPiece, { place }: PieceLay, reader: Reader):
   return [
     { kind: "line", pen: "centreline", from, to },
     { ...word, anchor: "start", at: beside(Math.min(8, longMm / 10)), text: t`tail end` },
-    { ...word, anchor: "end", at: beside(longMm - Math.min(8, longMm / 10)), text: t`nose end` },
+    { ...word, anchor: "end", at: beside(longMm - noseMm), text: t`nose end` },
     ...(longMm > 200
       ? [
           {
