@@ -102,6 +102,59 @@ describe("lapline calendar, read by ical.js", () => {
   });
 });
 
+describe("several boards in one shop", () => {
+  const inShop = async (...words: readonly string[]) => {
+    const files = await Promise.all(
+      ["first", "second"].map(async (name) => {
+        const path = join(folder, `${name}.json`);
+        const file = JSON.parse(boardText({ start: "2026-04-11T09:00" }));
+        await writeFile(path, JSON.stringify({ ...file, name, order: { ...file.order, serial: name } }));
+        return path;
+      }),
+    );
+    const out = join(folder, "shop.ics");
+    const result = await runHere(["calendar", ...files, "-o", out, "--units", "mm", ...words]);
+    const text = await readFile(out, "utf8").catch(() => "");
+    const events = text === "" ? [] : new ICAL.Component(ICAL.parse(text)).getAllSubcomponents("vevent");
+    return { ...result, events: events.map((each) => new ICAL.Event(each)) };
+  };
+
+  test("share hands and stands, and the file says whose each step is", async () => {
+    const { code, out, err, events } = await inShop("--stands", "1");
+    expect(code).toBe(0);
+    const steps = events.filter(({ uid }) => uid.split(".").length === 2);
+    expect(new Set(steps.map(({ summary }) => summary.split(":")[0]))).toEqual(new Set(["first", "second"]));
+    // One crew: no two sittings of any board at once.
+    const times = steps
+      .map(
+        ({ startDate, endDate }) => [startDate.toJSDate().getTime(), endDate.toJSDate().getTime()] as const,
+      )
+      .toSorted((a, b) => a[0] - b[0]);
+    for (const [i, [begin]] of times.entries())
+      expect(i === 0 || (times[i - 1]?.[1] ?? 0) <= begin).toBe(true);
+    for (const head of ["FIRST SURF", "STANDS", "WHAT SLIPS", "later"]) expect(out).toContain(head);
+    expect(err).toContain("first: Not for water: ");
+    // On one pair of stands a stay begins when the one before it has ended.
+    const stays = out
+      .slice(out.indexOf("STANDS"), out.indexOf("WHAT SLIPS"))
+      .split("\n")
+      .filter((line) => /^ +1 +\w{3} \d/.test(line));
+    expect(stays.length).toBeGreaterThan(4);
+  });
+
+  test("refuse what cannot be: stands for one board, no whole number, a board without start", async () => {
+    const board = join(folder, "first.json");
+    const out = join(folder, "none.ics");
+    expect((await runHere(["calendar", board, "-o", out, "--stands", "2"])).err).toMatch(/several boards/);
+    expect((await inShop("--stands", "0")).err).toMatch(/whole number from 1/);
+    const bare = join(folder, "bare.json");
+    await writeFile(bare, boardText({ start: undefined }));
+    const mixed = await runHere(["calendar", board, bare, "-o", out]);
+    expect(mixed.code).toBe(2);
+    expect(mixed.err).toMatch(/some boards have a start and some have none/);
+  });
+});
+
 describe("what is refused", () => {
   test("a board without a start has no dates to write", async () => {
     const { code, err, text } = await calendarOf({ start: undefined });

@@ -31,6 +31,40 @@ function daysOf(celsius: ReadonlyArray<readonly [string, number]>) {
   return planDays(board, { shape: null, finset: null, layup: makeLayup("polyester"), ladder: null });
 }
 
+describe("a shop whose air jumps so that dose and day never agree", () => {
+  // A stronger dose for cool air lets the next coat go on the same day, in warm air, whose weaker dose puts it on the next, cool, morning.
+  const LEAPING_C = [28, 20, 15, 27, 25, 22, 17, 29, 30, 22, 16, 29, 27, 19, 21, 30];
+  const board: Board = {
+    name: "leaping air",
+    survey: { lengthM: 1.83, stations: [], nose: { kind: "pointed" }, tail: { kind: "pin" } },
+    glass: { resin: "polyester" },
+    shop: {
+      temperature: LEAPING_C.map((c, i) => ({
+        at: `2026-04-${11 + Math.floor(i / 4)}T${String((i % 4) * 6).padStart(2, "0")}:00`,
+        airK: kelvin(c),
+      })),
+      start: "2026-04-11T09:00",
+      hours: { from: "09:00", to: "18:00" },
+    },
+  };
+  const { mix, calendar } = planDays(board, {
+    shape: null,
+    finset: null,
+    layup: makeLayup("polyester"),
+    ladder: null,
+  });
+
+  it("is told for which hour the coat is dosed and when the days have it, and both are there", () => {
+    const told = calendar.findings.filter(({ code }) => code === "calendar.dose-hour");
+    expect(told.map(({ severity, path }) => `${severity} ${path}`)).toEqual(["warning calendar[fill-deck]"]);
+    const laid = calendar.value!.find(({ step }) => step === "fill-deck")!;
+    expect(told[0]?.text).toContain(`the days put it at ${laid.startsAt}`);
+    const [, dosedAt = ""] = /for the air of (\S+),/.exec(told[0]?.text ?? "") ?? [];
+    expect(dosedAt).not.toBe(laid.startsAt);
+    expect(mix.value!.coats.find(({ id }) => id === "fill-deck")!.hardenerRatio).toBeGreaterThan(0);
+  });
+});
+
 describe("a shop that warms through the day", () => {
   const { mix, calendar } = daysOf(AIR);
   const laid = calendar.value!.find(({ step }) => step === "laminate-bottom")!;

@@ -32,6 +32,21 @@ function build(shop: Partial<NonNullable<StepsInput["shop"]>> = {}, record: read
   return { ...stage, find, board };
 }
 
+describe("coats that are all too old to bond", () => {
+  const late = () =>
+    build({ hours: { from: "09:00", to: "10:40" }, temperature: { dayK: kelvin(30), nightK: kelvin(30) } });
+
+  it("are one finding from three on, with every coat and all the time that it costs", () => {
+    const { findings, value } = late();
+    const old = value!.filter(({ sandFirstS }) => sandFirstS > 0);
+    expect(old.length).toBeGreaterThanOrEqual(3);
+    const told = findings.filter(({ code }) => code === "calendar.sand-first");
+    expect(told).toHaveLength(1);
+    for (const { step } of old) expect(told[0]?.text).toContain(step);
+    expect(told[0]?.text).toMatch(/^\d coats begin when .* 1 h( \d+ min)? in all|in all are planned/);
+  });
+});
+
 const hoursBetween = (a: string, b: string) => (Date.parse(`${b}Z`) - Date.parse(`${a}Z`)) / 3_600_000;
 const done = (step: string, at?: string): RecordEntry => ({
   id: `d-${step}`,

@@ -1,9 +1,10 @@
 import { say } from "../foundation/phrase";
 import { type Finding, finding } from "../foundation/stage";
-import type { Holding } from "./Bench";
+import type { Holding, Job, Shop } from "./Bench";
 import { buildEntries } from "./buildEntries";
 import type { CalendarEntry } from "./CalendarPlan";
 import { checkCalendar } from "./checkCalendar";
+import { computeLatest } from "./computeLatest";
 import { fillCalendar } from "./fillCalendar";
 import { type CalendarInput, type CalendarParts, openJob } from "./openJob";
 import type { ShopTime } from "./ShopTime";
@@ -35,6 +36,7 @@ export interface ShopCalendar {
  * The days of several boards in one shop, with one crew and so many pairs of stands: hands are on one board at a time, and a
  * board has its stands while hands are on it and until its coat can be turned; then it can be lifted off.
  * Method: as for one board (see fillCalendar), all orders of all boards together; the shop's hours are those of the first.
+ * Slack is how late a step may begin with its own first surf and every other board where they are.
  * @param boards with their plans; none that cannot be planned alone
  * @param stands pairs of stands, at least one
  * @returns null with a blocker where a board has no order of work or no mix, or where only some have dates
@@ -58,11 +60,17 @@ export function buildShopCalendar(
   );
   const open = wet.filter(({ endS, job }) => endS > (jobs[job]?.resumeS ?? 0));
   const filled = fillCalendar({ hours: first.time.hours, busy: [], stands, holdings: open }, jobs);
-  const findings = filled.jobs.flatMap((job) => checkCalendar(job, first.time));
+  const findings = filled.jobs.flatMap((job, i) =>
+    checkBoard(boards[i]?.id ?? "", checkCalendar(job, first.time)),
+  );
   const value: ShopCalendar = {
     boards: filled.jobs.map((job, i) => ({
       id: boards[i]?.id ?? "",
-      calendar: buildEntries(job, new Map(), first.time.format),
+      calendar: buildEntries(
+        job,
+        computeLatest(withoutOwn(filled.shop, job, filled.jobs), job),
+        first.time.format,
+      ),
     })),
     stands: shareStands(filled.shop.holdings, boards, first.time),
     findings,
@@ -75,6 +83,25 @@ function refuse(says: ReturnType<typeof say>): {
   readonly findings: readonly Finding[];
 } {
   return { value: null, findings: [finding("blocker", "calendar.shop", "calendar", says)] };
+}
+
+/** The shop as the other boards leave it: their hands and stands, and none of this one's. */
+function withoutOwn(shop: Shop, job: Job, jobs: readonly Job[]): Shop {
+  const others = jobs.filter((each) => each !== job).flatMap(({ placed }) => [...placed.values()]);
+  return {
+    ...shop,
+    busy: others
+      .filter(({ isFact }) => !isFact)
+      .flatMap(({ sittings, tape }) => (tape === null ? sittings : [...sittings, tape])),
+    holdings: shop.holdings.filter((held) => held.job !== job.number),
+  };
+}
+
+/** What was found, with the board's name before it. */
+function checkBoard(board: string, found: readonly Finding[]): Finding[] {
+  return found.map(({ severity, code, path, says }) =>
+    finding(severity, code, `${board}: ${path}`, say`${board}: ${says}`),
+  );
 }
 
 /** Which board is on which pair: each takes the lowest that is free, and keeps it while it stays. */

@@ -1,3 +1,4 @@
+import { listPhrases } from "../foundation/listPhrases";
 import { type Phrase, say } from "../foundation/phrase";
 import { duration } from "../foundation/quantity";
 import { type Finding, finding } from "../foundation/stage";
@@ -11,11 +12,25 @@ import type { WorkHours } from "./workHours";
 
 /** What the builder must know of the days: windows that fall out of the hours, and where the calendar ends. */
 export function checkCalendar(job: Job, time: ShopTime): Finding[] {
-  const late = [...job.placed.values()].flatMap((placed) => [
-    ...checkWindow(job, placed, time),
-    ...checkTape(placed, time),
-  ]);
-  return [...late, ...checkUnplaced(job, time)];
+  const placed = [...job.placed.values()];
+  const late = placed.flatMap((step) => [...checkWindow(job, step, time), ...checkTape(step, time)]);
+  return [...joinSandFirst(late, placed), ...checkUnplaced(job, time)];
+}
+
+/** So many coats too old for the next are one matter, the hours', and told as one. */
+const JOINED_FROM = 3;
+
+function joinSandFirst(findings: readonly Finding[], placed: readonly Placed[]): Finding[] {
+  const old = placed.filter(({ isLate, isCoat }) => isLate && isCoat);
+  if (old.length < JOINED_FROM) return [...findings];
+  const sandFirstS = old.reduce((sumS, step) => sumS + step.sandFirstS, 0);
+  const names = listPhrases(
+    old.map(({ id }) => say`${id}`),
+    "comma",
+  );
+  const says = say`${old.length} coats begin when the coat below has stopped bonding: ${names}. Sand each dull first, ${duration(sandFirstS)} in all are planned for it; longer hours or a slower resin would spare it`;
+  const one = finding("warning", "calendar.sand-first", "calendar", says);
+  return [one, ...findings.filter(({ code }) => code !== "calendar.sand-first")];
 }
 
 function checkWindow(job: Job, placed: Placed, { format }: ShopTime): Finding[] {

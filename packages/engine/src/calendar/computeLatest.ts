@@ -10,7 +10,7 @@ import { seatTask } from "./seatTask";
 
 /** The pass from the last step backwards: what is known so far. */
 interface Pass {
-  /** The shop with nobody's hands or stands taken. */
+  /** With no hands or stands taken but by other boards. */
   readonly shop: Shop;
   readonly job: Job;
   readonly latest: Map<string, number>;
@@ -21,12 +21,13 @@ interface Pass {
 /**
  * How late each step may begin without moving the last one, the steps kept in their order and each window in the hours.
  * Method: from the last step backwards; within each day the latest begin is found by halving, to the full five minutes.
+ * @param shop with no hands or stands taken but by other boards, which stay where they are
  * @returns passed seconds by step, for the steps that are still to do and stand in the calendar
  */
 export function computeLatest(shop: Shop, job: Job): ReadonlyMap<string, number> {
   const left = [...job.placed.values()].filter(({ isFact }) => !isFact);
   const pass: Pass = {
-    shop: { ...shop, busy: [], holdings: [] },
+    shop,
     job,
     latest: new Map(),
     lastS: Math.max(...left.map(({ beginS }) => beginS)),

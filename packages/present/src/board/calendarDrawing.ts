@@ -23,7 +23,7 @@ const LEAST_MM = 0.8;
 
 /**
  * The days as bars, a row for each step in order of time: hands on, then what its coat cures until the next may begin; its window
- * beneath, and how far it can slip without moving the first surf; hours in which the shop is shut dotted.
+ * beneath, and how far it can slip without moving the first surf; hours in which the shop is shut shaded.
  * @returns null where no days are planned
  */
 export function calendarDrawing(
@@ -39,6 +39,7 @@ export function calendarDrawing(
   const headMm = textMm * 2;
   const rowMm = textMm * 1.25 + BAR_MM + 1.6;
   const heightMm = headMm + placed.length * rowMm + 1;
+  const letters = Math.floor((widthMm - 1) / estimateTextWidthMm("0", textMm));
   const isDated = !placed[0]?.startsAt.startsWith("day ");
   const nought = { x: 0, y: 0 };
   return {
@@ -46,7 +47,8 @@ export function calendarDrawing(
     heightMm,
     frame: { origin: nought, alongMmPerM: nought, acrossMmPerM: nought },
     notes: [
-      t`Black: hands on. Amber: curing or resting until the next step may begin. Bracket beneath: the window in which it must begin. Broken line: how far it can slip. Dotted: the shop is shut.`,
+      t`Black: hands on. Amber: curing or resting until the next step may begin. Bracket beneath: the window in which it must begin. Broken line: how far it can slip. Shaded: the shop is shut.`,
+      ...(placed.some(({ done }) => done) ? [t`Grey: done.`] : []),
       ...(placed.some(({ late }) => late) ? [t`Red lead: its window has closed before.`] : []),
     ],
     layers: [
@@ -59,7 +61,7 @@ export function calendarDrawing(
             topMm: headMm + i * rowMm,
             textMm,
             widthMm,
-            words: titleOf(plan, entry, reader),
+            words: titleOf(plan, entry, { reader, letters }),
           }),
         ),
       },
@@ -71,20 +73,21 @@ function timesOf({ startsAt, endsAt, readyAt, latestStartAt }: Placed): string[]
   return [startsAt, endsAt, ...[readyAt, latestStartAt].flatMap((at) => at ?? [])];
 }
 
-function titleOf(plan: Plan, entry: Placed, reader: Reader): string {
+/** Its clock, its title up to the first comma or colon, which stands in full in the list of steps, and its room where that fits. */
+function titleOf(
+  plan: Plan,
+  entry: Placed,
+  room: { readonly reader: Reader; readonly letters: number },
+): string {
+  const { reader, letters } = room;
   const t = tell(reader);
   const title = stepTitle(plan.steps?.find(({ id }) => id === entry.step)?.title ?? entry.step, reader);
-  const clock = entry.startsAt.slice(-"09:00".length);
-  const spare =
-    entry.slackS !== null && entry.slackS > 0
-      ? t`, ${showQuantity(duration(entry.slackS), reader)} to spare`
-      : "";
-  return `${clock} ${entry.done ? "✓ " : ""}${shorten(title)}${spare}`;
-}
-
-/** The title up to its first comma or colon, as it stands in full in the list of steps. */
-function shorten(title: string): string {
-  return /^Repair|^Reparatur/.test(title) ? title : (title.split(/[,:;]/)[0] ?? title);
+  const isRepair = entry.step.startsWith("repair-");
+  const words = `${entry.startsAt.slice(-"09:00".length)} ${isRepair ? title : (title.split(/[,:;]/)[0] ?? title)}`;
+  const hasSlack = entry.slackS !== null && entry.slackS > 0;
+  const spare = hasSlack ? t`, ${showQuantity(duration(entry.slackS ?? 0), reader)} to spare` : "";
+  if (words.length + spare.length <= letters) return words + spare;
+  return words.length <= letters ? words : `${words.slice(0, letters - 1).trimEnd()}…`;
 }
 
 interface RowRoom {

@@ -70,7 +70,7 @@ export function dayItems(
         .map(
           ([from, to]): Item => ({
             kind: "hatch",
-            hatch: "foam",
+            hatch: "tape",
             points: box({ x: x(from), y: topMm }, { x: x(to), y: heightMm }),
           }),
         ),

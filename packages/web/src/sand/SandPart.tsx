@@ -18,6 +18,7 @@ import { SheetDrawing } from "../drawing/SheetDrawing";
 import { useSettings } from "../settings/Settings";
 import { Amount } from "../shared/Amount";
 import { FactTable } from "../shared/FactTable";
+import { Fractions } from "../shared/Fractions";
 import { DustForm } from "./DustForm";
 import { FilmForm } from "./FilmForm";
 import { GritLadder } from "./GritLadder";
@@ -66,7 +67,9 @@ export function SandPart({ file, plan, edit }: SandPartProps) {
         <ul className="under-table">
           {repairs.map((repair) => (
             <li key={repair.id}>
-              <a href="#seal">{repairTitle(repair, reader)}</a>
+              <a href="#seal">
+                <Fractions text={repairTitle(repair, reader)} />
+              </a>
             </li>
           ))}
         </ul>
@@ -86,7 +89,11 @@ function FilmLeft({ plan, sanding }: { plan: Plan; sanding: Sanding }) {
   const worst = worstSentence(sanding, reader);
   return (
     <>
-      {worst !== null && <p className="says">{worst}</p>}
+      {worst !== null && (
+        <p className="says">
+          <Fractions text={worst} />
+        </p>
+      )}
       <SheetDrawing
         title={t`${plan.name}, film left`}
         desc={t`The deck with the film that the papers leave; the figures by zone stand in the table below.`}

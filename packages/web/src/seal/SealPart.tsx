@@ -13,6 +13,7 @@ import { useCallback } from "react";
 import { PartSection } from "../board/PartSection";
 import { SheetDrawing } from "../drawing/SheetDrawing";
 import { useSettings } from "../settings/Settings";
+import { Fractions } from "../shared/Fractions";
 
 /** What is still open, each with the step that closes it, and the repairs drawn where they are. */
 export function SealPart({ plan }: { readonly plan: Plan }) {
@@ -29,7 +30,7 @@ export function SealPart({ plan }: { readonly plan: Plan }) {
           <ul className="open">
             {water.open.map(({ says, text, step, bars }) => (
               <li key={text} className={bars ? "bars" : undefined}>
-                {asSentence(tellPhrase(says, reader))}{" "}
+                <Fractions text={asSentence(tellPhrase(says, reader))} />{" "}
                 {step !== null && <a href={`#step-${step}`}>{t`To the step`}</a>}
               </li>
             ))}
@@ -57,10 +58,14 @@ function Repairs({ plan, repairs }: { readonly plan: Plan; readonly repairs: Non
       )}
       {repairs.map((repair) => (
         <section key={repair.id} className={repair.done ? "repair done" : "repair"}>
-          <h4>{repairTitle(repair, reader)}</h4>
+          <h4>
+            <Fractions text={repairTitle(repair, reader)} />
+          </h4>
           <ul>
             {[...repairSentences(repair, reader), ...repairDays(plan, repair, reader)].map((sentence) => (
-              <li key={sentence}>{sentence}</li>
+              <li key={sentence}>
+                <Fractions text={sentence} />
+              </li>
             ))}
           </ul>
         </section>

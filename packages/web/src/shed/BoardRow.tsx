@@ -1,8 +1,9 @@
-import { useEffect, useState } from "react";
+import { useEffect, useMemo, useState } from "react";
 import { type BoardEntry, readBoard } from "../api/boardClient";
 import { type PlanRead, planOf } from "../board/planOf";
 import { useWidthPx } from "../drawing/useWidthPx";
 import { BoardNames } from "./BoardNames";
+import { ShopDays } from "./ShopDays";
 import { StandingBoard } from "./StandingBoard";
 
 /** The tallest board's height on the sheet, as the style sheet keeps room for it; the others are drawn to its scale. */
@@ -16,6 +17,10 @@ export default function BoardRow({ entries }: { entries: readonly BoardEntry[] }
   const tallestMm = (widthPx ?? 0) >= WIDE_FROM_PX ? TALLEST_MM.wide : TALLEST_MM.narrow;
   const lengthsM = [...reads.values()].map((read) =>
     read?.ok === true ? (read.plan.shape?.lengthM ?? 0) : 0,
+  );
+  const plans = useMemo(
+    () => [...reads.values()].flatMap((read) => (read?.ok === true ? [read.plan] : [])),
+    [reads],
   );
   const isReady = widthPx !== null && reads.size === entries.length;
   return (
@@ -35,6 +40,7 @@ export default function BoardRow({ entries }: { entries: readonly BoardEntry[] }
       ) : (
         <BoardNames entries={entries} />
       )}
+      {isReady && <ShopDays plans={plans} />}
     </div>
   );
 }

@@ -20,22 +20,36 @@ export function StandingBoard({ entry, read, mmPerM }: StandingBoardProps) {
   const t = useTell();
   const plan = read?.ok === true ? read.plan : null;
   return (
-    <PageLink to={`/board/${entry.id}`} className="standing">
-      <span className="standing-wall">{plan !== null && <Silhouette plan={plan} mmPerM={mmPerM} />}</span>
-      <span className="standing-name">{plan?.name ?? entry.name}</span>
-      {plan === null ? (
-        <span className="standing-stopped">{t`cannot be read`}</span>
-      ) : (
-        <StandingWords plan={plan} />
-      )}
+    <>
+      <PageLink to={`/board/${entry.id}`} className="standing">
+        <span className="standing-wall">{plan !== null && <Silhouette plan={plan} mmPerM={mmPerM} />}</span>
+        <span className="standing-name">{plan?.name ?? entry.name}</span>
+        {plan === null ? (
+          <span className="standing-stopped">{t`cannot be read`}</span>
+        ) : (
+          <StandingWords plan={plan} />
+        )}
+      </PageLink>
+      {plan !== null && <NextStep id={entry.id} plan={plan} />}
+    </>
+  );
+}
+
+/** What comes next on the board, and the way to its Bench; nothing while something stops the build. */
+function NextStep({ id, plan }: { id: string; plan: Plan }) {
+  const t = useTell();
+  const { reader } = useSettings();
+  const next = plan.steps?.find((step) => !step.done);
+  if (next === undefined || plan.findings.some(({ severity }) => severity === "blocker")) return null;
+  return (
+    <PageLink to={`/board/${id}/bench`} className="standing-bench">
+      {t`next: ${stepTitle(next.title, reader)}`}
     </PageLink>
   );
 }
 
 function StandingWords({ plan }: { plan: Plan }) {
   const t = useTell();
-  const { reader } = useSettings();
-  const next = plan.steps?.find((step) => !step.done);
   const stopped = plan.findings.some((finding) => finding.severity === "blocker");
   return (
     <>
@@ -44,10 +58,8 @@ function StandingWords({ plan }: { plan: Plan }) {
           <Fractions text={t`${length(plan.shape.lengthTapeM)}, ${volume(plan.shape.volumeM3)}`} />
         </span>
       )}
+      {plan.water.barred && <span className="standing-next">{t`not for water`}</span>}
       {stopped && <span className="standing-stopped">{t`stopped`}</span>}
-      {!stopped && next !== undefined && (
-        <span className="standing-next">{t`next: ${stepTitle(next.title, reader)}`}</span>
-      )}
     </>
   );
 }

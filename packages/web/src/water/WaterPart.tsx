@@ -6,6 +6,7 @@ import type { FieldPath } from "../board/withField";
 import { RecordList } from "../record/RecordList";
 import { useSettings } from "../settings/Settings";
 import { useTell } from "../settings/useTell";
+import { Fractions } from "../shared/Fractions";
 import { DaysView } from "./DaysView";
 import { StepList } from "./StepList";
 
@@ -22,7 +23,9 @@ export function WaterPart({ file, plan, edit }: WaterPartProps) {
   const { water, steps } = plan;
   return (
     <PartSection id="water" findings={plan.findings}>
-      <p className="says">{barredSentence(plan, reader) ?? waterState(plan, reader)}</p>
+      <p className="says">
+        <Fractions text={barredSentence(plan, reader) ?? waterState(plan, reader)} />
+      </p>
       {water.firstSurfAt !== null && (
         <p className="act">{t`First surf: ${wallTimeText(water.firstSurfAt, reader)}`}</p>
       )}

@@ -21,8 +21,9 @@ export const SEAL: Readonly<Record<string, string>> = {
   "the leash plug is not sealed in": "der Leashplug ist nicht eingegossen",
   "the rest of the face is sanded first, clear of it: nothing is sanded beside a wet patch":
     "der Rest der Seite wird zuerst geschliffen, mit Abstand davon: neben einem nassen Flicken wird nicht geschliffen",
-  "Black: hands on. Amber: curing or resting until the next step may begin. Bracket beneath: the window in which it must begin. Broken line: how far it can slip. Dotted: the shop is shut.":
-    "Schwarz: Handarbeit. Bernstein: härtet oder ruht, bis der nächste Schritt beginnen darf. Klammer darunter: das Fenster, in dem er beginnen muss. Gestrichelt: so weit kann er rutschen. Gepunktet: die Werkstatt ist zu.",
+  "Black: hands on. Amber: curing or resting until the next step may begin. Bracket beneath: the window in which it must begin. Broken line: how far it can slip. Shaded: the shop is shut.":
+    "Schwarz: Handarbeit. Bernstein: härtet oder ruht, bis der nächste Schritt beginnen darf. Klammer darunter: das Fenster, in dem er beginnen muss. Gestrichelt: so weit kann er rutschen. Schattiert: die Werkstatt ist zu.",
+  "Grey: done.": "Grau: fertig.",
   "Red lead: its window has closed before.": "Mennige: sein Fenster ist vorher zu.",
   ", {1} to spare": ", {1} Luft",
   "Rings on the board: where, with the repair's number, tail at the left. Beneath: the spot, and round it each patch from edge to edge.":
@@ -92,5 +93,35 @@ export const SEAL: Readonly<Record<string, string>> = {
   "{1}, days to the first surf": "{1}, Tage bis zum ersten Surf",
   "A bar for each step in order of time; the same stands below in words.":
     "Ein Balken je Schritt in der Folge der Zeit; dasselbe steht darunter in Worten.",
+  "The days of all boards": "Die Tage aller Boards",
+  "A row for each board; its first surf stands below in words.":
+    "Eine Zeile je Board; sein erster Surf steht darunter in Worten.",
+  "{1}: first surf {2}": "{1}: erster Surf {2}",
+  "not for water": "nicht ins Wasser",
+  "Black: hands on. Amber: curing. Each board as if it had stands and hands to itself; the command lapline calendar with several files shares them out.":
+    "Schwarz: Handarbeit. Bernstein: härtet. Jedes Board, als hätte es Böcke und Hände für sich; der Befehl lapline calendar mit mehreren Dateien teilt sie auf.",
+  "FIRST SURF": "ERSTER SURF",
+  STANDS: "BÖCKE",
+  "WHAT SLIPS": "WAS RUTSCHEN DARF",
+  "So late each step may begin with every board's first surf where it is; what is left out has no room at all.":
+    "So spät darf jeder Schritt beginnen, ohne dass ein erster Surf sich verschiebt; was fehlt, hat gar keine Luft.",
+  alone: "allein",
+  here: "hier",
+  "later by": "später um",
+  "steps that wait for stands": "Schritte, die auf Böcke warten",
+  "for hands": "auf Hände",
+  stands: "Böcke",
+  step: "Schritt",
+  planned: "geplant",
+  "at the latest": "spätestens",
+  room: "Luft",
+  "--stands is for several boards: name more than one file.":
+    "--stands gilt für mehrere Boards: mehr als eine Datei angeben.",
+  "--stands is a whole number from 1 to {1}; {2} was given.":
+    "--stands ist eine ganze Zahl von 1 bis {1}; angegeben war {2}.",
+  "There is no calendar of the shop: {1}. Nothing was written.":
+    "Es gibt keinen Kalender der Werkstatt: {1}. Nichts wurde geschrieben.",
+  "{1} coats begin when the coat below has stopped bonding: {2}. Sand each dull first, {3} in all are planned for it; longer hours or a slower resin would spare it":
+    "{1} Coats beginnen, wenn der Coat darunter nicht mehr bindet: {2}. Jeden erst mattschleifen, zusammen {3} sind dafür geplant; längere Stunden oder ein langsameres Harz würden es sparen",
   "The days in words": "Die Tage in Worten",
 };
