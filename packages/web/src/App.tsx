@@ -8,12 +8,23 @@ const DevicesPage = lazy(() => import("./access/DevicesPage"));
 const PairPage = lazy(() => import("./access/PairPage"));
 const BoardPage = lazy(() => import("./board/BoardPage"));
 
+const BenchPage = lazy(() => import("./bench/BenchPage"));
+
+const BENCH = /^\/board\/([^/]+)\/bench(?:\/([^/]+))?\/?$/;
 const BOARD = /^\/board\/([^/]+)\/?$/;
 
-/** The Shed at the root, a board's page under its id. */
+/** The Shed at the root, a board's page under its id, its Bench under that. */
 export function App() {
   const t = useTell();
   const path = usePath();
+  const [, benched, step] = BENCH.exec(path) ?? [];
+  if (benched !== undefined) {
+    return (
+      <Suspense fallback={<main className="page" aria-busy="true" />}>
+        <BenchPage key={benched} id={decodeURIComponent(benched)} stepId={step} />
+      </Suspense>
+    );
+  }
   const [, id] = BOARD.exec(path) ?? [];
   if (id !== undefined) {
     return (

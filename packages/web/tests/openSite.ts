@@ -1,18 +1,23 @@
 import type { Page } from "playwright-core";
 import { launchBrowser } from "../../../tests/browser/launchBrowser";
-import { startApp } from "../../../tests/browser/startApp";
+import { type RunningApp, startApp } from "../../../tests/browser/startApp";
 
 export interface Reader {
   readonly viewport?: { width: number; height: number };
   readonly units?: "inch" | "mm";
   readonly language?: "en" | "de";
   readonly light?: "paper" | "night" | "sun";
+  /** What the browser's clock says when the page opens, as local time; from there it runs on. */
+  readonly clock?: string;
+  /** A finger instead of a mouse. */
+  readonly isTouched?: boolean;
   /** Whether what is typed is kept for the next page; if left out it is. */
   readonly keeps?: boolean;
 }
 
 export interface Site {
   readonly address: string;
+  readonly app: RunningApp;
   open(path: string, reader?: Reader): Promise<Page>;
   /** A board's page, once it is there. */
   openBoard(id: string, reader?: Reader): Promise<Page>;
@@ -24,13 +29,24 @@ export async function openSite(): Promise<Site> {
   const [app, browser] = await Promise.all([startApp(), launchBrowser()]);
   const open = async (
     path: string,
-    { viewport, units = "inch", light = "paper", language = "en", keeps = true }: Reader = {},
+    {
+      viewport,
+      units = "inch",
+      light = "paper",
+      language = "en",
+      keeps = true,
+      clock,
+      isTouched = false,
+    }: Reader = {},
   ) => {
     const context = await browser.newContext({
       viewport: viewport ?? { width: 1440, height: 900 },
       reducedMotion: "reduce",
+      hasTouch: isTouched,
+      isMobile: isTouched,
     });
     const page = await context.newPage();
+    if (clock !== undefined) await page.clock.install({ time: new Date(clock) });
     await page.addInitScript(
       ([keptUnits, keptLight, keptLanguage]) => {
         window.localStorage.setItem("lapline.units", keptUnits ?? "");
@@ -48,6 +64,7 @@ export async function openSite(): Promise<Site> {
   };
   return {
     address: app.address,
+    app,
     open,
     async openBoard(id, reader) {
       const page = await open(`board/${id}`, reader);

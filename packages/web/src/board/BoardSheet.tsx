@@ -1,5 +1,6 @@
 import type { Finding } from "@lapline/engine";
 import { useEffect } from "react";
+import { BenchLink } from "../bench/BenchLink";
 import { CutPart } from "../cut/CutPart";
 import { FinsPart } from "../fins/FinsPart";
 import { MixPart } from "../mix/MixPart";
@@ -52,6 +53,7 @@ export function BoardSheet({ id, session, board }: BoardSheetProps) {
         <main>
           <h1>{draft.file.name}</h1>
           <SavingWords state={saving} file={draft.file} />
+          <BenchLink id={id} plan={plan} />
           <Heard session={session} board={board} />
           <BarredLine plan={plan} />
           {blockers.length > 0 && <Blockers blockers={blockers} />}

@@ -13,10 +13,12 @@ interface GateGroupProps {
   readonly finset: Finset;
   /** Of one kind. */
   readonly checks: readonly VerifyCheck[];
+  /** Of its name; under the gate's own heading if left out. */
+  readonly heading?: "h2" | "h4";
 }
 
 /** Checks of one kind: how it is done, said once, then each place where it is made; what is not asked for stands folded. */
-export function GateGroup({ form, finset, checks }: GateGroupProps) {
+export function GateGroup({ form, finset, checks, heading: Heading = "h4" }: GateGroupProps) {
   const { reader } = useSettings();
   const t = tell(reader);
   const [first] = checks;
@@ -34,7 +36,7 @@ export function GateGroup({ form, finset, checks }: GateGroupProps) {
   );
   return (
     <li>
-      {!isWhole && <h4>{tellText(first.title, reader)}</h4>}
+      {!isWhole && <Heading>{tellText(first.title, reader)}</Heading>}
       {isAlike && !isWhole && <p className="how">{tellText(first.how, reader)}</p>}
       {entries(asked)}
       {wanted.length > 0 && (

@@ -1,5 +1,4 @@
 import {
-  count,
   duration,
   type Finding,
   formatLength,
@@ -7,29 +6,19 @@ import {
   mass,
   type Plan,
   temperature,
-  volume,
 } from "@lapline/engine";
-import {
-  cupDrawing,
-  drawingToSvgNode,
-  groupCups,
-  hardenerAmounts,
-  type Tell,
-  tell,
-  tellText,
-} from "@lapline/present";
+import { cupDrawing, drawingToSvgNode, groupCups, tell, tellText } from "@lapline/present";
 import { useId, useMemo } from "react";
-import { FindingTape } from "../board/FindingTape";
 import { SvgTree } from "../drawing/SvgTree";
 import { useSettings } from "../settings/Settings";
 import { useTell } from "../settings/useTell";
-import { Amount } from "../shared/Amount";
-import { type FigureEntry, Figures } from "../shared/Figures";
+import { Figures } from "../shared/Figures";
 import { CoatClocks } from "./CoatClocks";
+import { cupFigures } from "./cupFigures";
+import { WhyNone } from "./WhyNone";
 
 type Mix = NonNullable<Plan["mix"]>;
 type MixCoat = Mix["coats"][number];
-type Cup = MixCoat["cups"][number];
 
 interface CoatCupsProps {
   readonly coat: MixCoat;
@@ -56,7 +45,7 @@ export function CoatCups({ coat, mix, findings }: CoatCupsProps) {
         <CupsView coat={coat} mix={mix} name={name} />
         {coat.cups.length === 0 && <WhyNone coat={coat} findings={findings} />}
         {groupCups(coat.cups).map(({ count: cups, cup }) => (
-          <Figures key={cup.mixAtS} entries={cupEntries(cups, cup, t)} />
+          <Figures key={cup.mixAtS} entries={cupFigures(cups, cup, t)} />
         ))}
       </div>
       <MasterBatch coat={coat} />
@@ -64,35 +53,6 @@ export function CoatCups({ coat, mix, findings }: CoatCupsProps) {
       <CoatClocks coat={coat} mix={mix} name={name} />
     </>
   );
-}
-
-/** Why no cup of the coat can be mixed, beside its crossed cup. */
-function WhyNone({ coat, findings }: { coat: MixCoat; findings: readonly Finding[] }) {
-  const { reader } = useSettings();
-  const why = findings.find(
-    ({ severity, code, path }) =>
-      severity === "blocker" &&
-      (path.startsWith(`mix.coats[${coat.id}]`) || code === "mix.too-cold" || code === "mix.gel-points"),
-  );
-  const t = tell(reader);
-  return why === undefined ? <p>{t`No cup can be mixed as things are.`}</p> : <FindingTape finding={why} />;
-}
-
-function cupEntries(cups: number, cup: Cup, t: Tell): FigureEntry[] {
-  const each = cups > 1 ? t`${cups} cups, each` : t`1 cup`;
-  const { byMass, byVolume } = hardenerAmounts(cup);
-  const drops = cup.hardenerDrops === null ? null : count(Math.round(cup.hardenerDrops));
-  const hardener: FigureEntry = {
-    name: t`hardener`,
-    of: byVolume,
-    note: drops === null ? <Amount of={byMass} /> : t`${byMass}, ${drops} drops`,
-  };
-  return [
-    { name: t`resin`, of: mass(cup.baseMassKg), note: each },
-    ...(cup.hardenerMassKg > 0 ? [hardener] : []),
-    ...(cup.waxVolumeM3 > 0 ? [{ name: t`wax solution`, of: volume(cup.waxVolumeM3) }] : []),
-    ...(cup.tintMassKg > 0 ? [{ name: t`tint in it`, of: mass(cup.tintMassKg) }] : []),
-  ];
 }
 
 function MasterBatch({ coat: { masterBatch, cups } }: { coat: MixCoat }) {
