@@ -90,4 +90,21 @@ onBoth("the journal", (under) => {
     expect(await under().shop.journal.list("a")).toEqual([]);
     expect(await under().shop.boards.listVersions("a")).toHaveLength(1);
   });
+
+  test("an entry stands in nobody's way: a change made before it came is kept, and so is the entry", async () => {
+    await makeBoard();
+    const ifRevision = (await under().shop.boards.read("a"))?.revision ?? "";
+    await add("e1");
+    await add("e2");
+    const write = (name: string) =>
+      under().shop.boards.write({
+        id: "a",
+        text: BOARD.replace('"name":"', `"name":"${name} `),
+        condition: { ifRevision },
+        device,
+      });
+    expect(await write("one")).toMatchObject({ kind: "written", added: ["e1", "e2"] });
+    expect(await recordOf()).toEqual(["e1", "e2"]);
+    expect((await write("two")).kind).toBe("changed-meanwhile");
+  });
 });

@@ -16,14 +16,20 @@ export async function writeBoard(
   context: WriteContext,
   engine: string,
 ): Promise<WriteResult> {
-  const current = await newestOf(context.tx, id);
-  const merged = withJournal(sent, current === undefined ? [] : await entriesOf(context.tx, id));
+  const { tx } = context;
+  const current = await newestOf(tx, id);
+  const journal = current === undefined ? [] : await entriesOf(tx, id);
+  const merged = withJournal(sent, journal);
   const { text, added, read } = merged.read.ok
     ? merged
     : { text: sent, added: [], read: readBoardFile(sent) };
   // A client that did not hear the answer sends the same again: it is there already. A new board must be new, though.
   const isThere = current?.revision === revisionOf(text) && "ifRevision" in condition;
-  const holds = "ifAbsent" in condition ? current === undefined : current?.revision === condition.ifRevision;
+  const holds =
+    "ifAbsent" in condition
+      ? current === undefined
+      : current?.revision === condition.ifRevision ||
+        (current !== undefined && current.text === (await withEntriesSince(condition.ifRevision)));
   if (!holds && !isThere) return { kind: "changed-meanwhile", current: current ?? null };
   if (current !== undefined && current.putAwayAt !== null)
     return { kind: "put-away", putAwayAt: current.putAwayAt };
@@ -34,4 +40,16 @@ export async function writeBoard(
   const version = (current?.version ?? 0) + 1;
   const board = await appendVersion({ id, text, read, version, engine }, context);
   return { kind: "written", board, created: current === undefined, added };
+
+  /** An entry stands in nobody's way: where only entries came since that version, a change of it loses none of them. */
+  async function withEntriesSince(revision: string): Promise<string | null> {
+    const read = await tx
+      .selectFrom("board_versions")
+      .select("text")
+      .where("board_id", "=", id)
+      .where("revision", "=", revision)
+      .limit(1)
+      .executeTakeFirst();
+    return read === undefined ? null : withJournal(read.text, journal).text;
+  }
 }

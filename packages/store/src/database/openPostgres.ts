@@ -1,12 +1,11 @@
 import { Kysely, PostgresDialect, sql } from "kysely";
-import type { PoolClient } from "pg";
 import type { Database } from "./Database";
+import { CHANGES_CHANNEL, openEar } from "./openEar";
 import { runIn } from "./runIn";
 import type { Tables } from "./Tables";
 
 /** One number for every Lapline on this database: writes wait for each other, so that changes are numbered in their order. */
 const WRITE_LOCK = 4_160_815;
-const CHANNEL = "lapline_changes";
 const CONNECTIONS = 8;
 const CONNECT_MS = 5000;
 
@@ -23,14 +22,14 @@ export async function openPostgres(url: string, report: (message: string) => voi
   pool.on("connect", (client) => client.on("error", () => undefined));
   pool.on("error", (error) => report(`PostgreSQL: ${error.message}`));
   const db = new Kysely<Tables>({ dialect: new PostgresDialect({ pool }) });
-  const listening = new Set<PoolClient>();
+  const ear = openEar(pool, report);
   return {
     kind: "postgres",
     db,
     write: (work) =>
       runIn(db, ["begin", `select pg_advisory_xact_lock(${WRITE_LOCK})`], async (tx) => {
         const result = await work(tx);
-        await sql.raw(`notify ${CHANNEL}`).execute(tx);
+        await sql.raw(`notify ${CHANGES_CHANNEL}`).execute(tx);
         return result;
       }),
     snapshot: (work) => runIn(db, ["begin isolation level repeatable read read only"], work),
@@ -38,15 +37,10 @@ export async function openPostgres(url: string, report: (message: string) => voi
       const { rows } = await sql<{ answer: number }>`select 1 as answer`.execute(db);
       return rows.length === 1 ? [] : ["the database does not answer"];
     },
-    async listen(heard) {
-      const client = await pool.connect();
-      listening.add(client);
-      client.on("notification", heard);
-      await client.query(`listen ${CHANNEL}`);
-    },
+    listen: ear.listen,
     async close() {
       // The pool waits for every connection that is out.
-      for (const client of listening) client.release(true);
+      ear.close();
       await db.destroy();
     },
   };
