@@ -1,6 +1,6 @@
 import { spawnSync } from "node:child_process";
 import { cpus } from "node:os";
-import { DEMO_BOARDS, readBoardFile } from "@lapline/contract";
+import { type BoardFile, DEMO_BOARDS, readBoardFile } from "@lapline/contract";
 import { type Board, buildBoardMesh, planBuild } from "@lapline/engine";
 import { buildNestOrders, type NestOrder, searchNest } from "@lapline/nest";
 import {
@@ -11,19 +11,8 @@ import {
   templatePdf,
 } from "@lapline/present/paper";
 import { solid3mf, solidGlb } from "@lapline/present/solid";
-import { buildCutplan } from "../packages/engine/src/cutplan/buildCutplan";
-import { buildFinset } from "../packages/engine/src/finset/buildFinset";
-import { buildLayup } from "../packages/engine/src/layup/buildLayup";
-import { buildMix } from "../packages/engine/src/mix/buildMix";
-import { buildShape } from "../packages/engine/src/shape/buildShape";
-import { computeSkin } from "../packages/engine/src/shape/computeSkin";
-import { computeSolid } from "../packages/engine/src/shape/computeSolid";
-import { fitOutline } from "../packages/engine/src/shape/fitOutline";
-import { fitThickness } from "../packages/engine/src/shape/fitThickness";
-import { SurveyedShape } from "../packages/engine/src/shape/SurveyedShape";
-import { buildSteps } from "../packages/engine/src/steps/buildSteps";
-import { buildSurvey } from "../packages/engine/src/survey/buildSurvey";
-import { buildWeight } from "../packages/engine/src/weight/buildWeight";
+import { boardFileSchema } from "../packages/contract/src/schema/boardFileSchema";
+import { listParts } from "./bench/listParts";
 import { measureBytes, measureTime, measureWait, type Timing } from "./bench/measure";
 import { resurvey } from "./bench/resurvey";
 
@@ -41,7 +30,7 @@ const YOUNG_MB = 256;
 const boards = DEMO_BOARDS.map(({ id, text }) => {
   const read = readBoardFile(text);
   if (!read.ok) throw new Error(`the demo board ${id} cannot be read`);
-  return { id, board: read.board };
+  return { id, board: read.board, file: read.file };
 });
 
 if (process.argv.includes("--memory")) {
@@ -58,9 +47,15 @@ async function reportTimes(): Promise<void> {
   console.log(`yardstick, a million square roots: ${say(yardstick)}; "x" is in yardsticks\n`);
   for (const { id, board } of boards) {
     console.log(id);
-    const parts = { ...partsOf(board), "whole plan": () => planBuild(board) };
-    for (const [name, call] of Object.entries(parts)) line(name, measureTime(call), yardstick);
+    const whole = measureTime(() => planBuild(board));
+    for (const [name, call] of Object.entries(listParts(board))) {
+      const timing = measureTime(call);
+      line(name, timing, yardstick, `${((100 * timing.p10Ms) / whole.p10Ms).toFixed(0)} % of the plan`);
+    }
+    line("whole plan", whole, yardstick);
   }
+  console.log("\none key stroke on the page, from the file to the plan");
+  for (const { id, board, file } of boards) reportKeyStroke(id, { board, file }, yardstick);
   console.log("\ngrowth of the whole plan with the stations");
   for (const { id, board } of boards) reportGrowth(id, board, yardstick);
   console.log("\nnesting, 3,000 layings (goal for 30 pieces: under 2 s)");
@@ -83,32 +78,34 @@ async function reportTimes(): Promise<void> {
   spawnSync(process.execPath, [...flags, process.argv[1] ?? "", "--memory"], { stdio: "inherit" });
 }
 
-/** The fit and the quadrature by themselves, then each stage with what the others hand it. */
-function partsOf(board: Board): Readonly<Record<string, () => unknown>> {
-  const survey = buildSurvey(board.survey).value;
-  if (survey === null) throw new Error(`${board.name}: no survey`);
-  const fitShape = () => {
-    const [outline, thickness] = [fitOutline(survey), fitThickness(survey)];
-    if (outline === null || thickness === null) throw new Error(`${board.name}: no fit`);
-    return new SurveyedShape(survey, outline.curve, thickness);
-  };
-  const solid = fitShape();
-  const shape = buildShape(survey).value;
-  const finset = buildFinset(board.fins, shape).value;
-  const layup = buildLayup(board, shape).value;
-  const mix = buildMix(board, layup).value;
-  return {
-    fit: fitShape,
-    quadrature: () => [computeSolid(solid), computeSkin(solid)],
-    survey: () => buildSurvey(board.survey),
-    shape: () => buildShape(survey),
-    finset: () => buildFinset(board.fins, shape),
-    layup: () => buildLayup(board, shape),
-    cutplan: () => buildCutplan(board, layup),
-    mix: () => buildMix(board, layup),
-    weight: () => buildWeight(board, shape, layup),
-    steps: () => buildSteps(board, { finset, layup, mix }),
-  };
+/** What the page does between a field's edit and the paint, stage by stage. */
+function reportKeyStroke(
+  id: string,
+  { board, file }: { readonly board: Board; readonly file: BoardFile },
+  yardstick: Timing,
+): void {
+  const text = JSON.stringify(file);
+  console.log(id);
+  line(
+    "to text",
+    measureTime(() => JSON.stringify(file)),
+    yardstick,
+  );
+  line(
+    "read",
+    measureTime(() => readBoardFile(text)),
+    yardstick,
+  );
+  line(
+    "of it schema",
+    measureTime(() => boardFileSchema.safeParse(file)),
+    yardstick,
+  );
+  line(
+    "plan",
+    measureTime(() => planBuild(board)),
+    yardstick,
+  );
 }
 
 /** So many pieces of 4 oz cloth off the demo boards, each board as often as it takes. */
@@ -181,7 +178,7 @@ async function reportSolid(id: string, board: Board, yardstick: Timing): Promise
 
 function line(name: string, timing: Timing, yardstick: Timing, note = ""): void {
   const ratio = `${(timing.medianMs / yardstick.medianMs).toFixed(2)} x`;
-  console.log(`  ${name.padEnd(12)} ${say(timing).padEnd(34)} ${ratio.padStart(8)}  ${note}`.trimEnd());
+  console.log(`  ${name.padEnd(14)} ${say(timing).padEnd(34)} ${ratio.padStart(8)}  ${note}`.trimEnd());
 }
 
 function say({ medianMs, p10Ms, p90Ms }: Timing): string {
