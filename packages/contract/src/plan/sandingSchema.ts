@@ -46,6 +46,7 @@ const grit = z.object({
   handsOnS: number,
   handsOnLowS: number,
   handsOnHighS: number,
+  railsS: number,
   discs: number,
   sheets: number,
 });

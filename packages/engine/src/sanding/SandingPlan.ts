@@ -79,6 +79,8 @@ export interface GritPlan {
   readonly handsOnS: number;
   readonly handsOnLowS: number;
   readonly handsOnHighS: number;
+  /** Of it along rails, laps and ends by hand; nought for a paper that stays off them, and wet, where all is gone over in one. */
+  readonly railsS: number;
   /** To buy: discs for the machine, sheets for the hand. */
   readonly discs: number;
   readonly sheets: number;

@@ -84,6 +84,7 @@ function buildGrit(rung: Rung, board: SandedBoard): GritPlan {
     handsOnS: time.value,
     handsOnLowS: time.low,
     handsOnHighS: time.high,
+    railsS: computeTime(board, { rungs: [rung], faces: FACES, withBoxes: false, onlyRails: true }).value,
     discs: rung.wet ? 0 : Math.ceil((passedM2 * MACHINE.passes.value) / PAPER_LIFE_M2.disc.value),
     sheets: Math.ceil(
       (rung.wet ? passedM2 : rung.onEdges ? railAreaM2(board) : 0) / PAPER_LIFE_M2.sheet.value,

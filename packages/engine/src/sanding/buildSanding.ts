@@ -60,7 +60,7 @@ export function buildSanding(board: SandingBoard, basis: Basis): Stage<SandingPl
   return { value, findings: [...findings, ...checkSanding(value)], assumptions: listTaken(board) };
 }
 
-const WAITS = say`the film budget waits for the shape and the glass`;
+const WAITS = say`the film budget waits for the shape, the glass and its papers`;
 
 function readRatios(
   board: SandingBoard,

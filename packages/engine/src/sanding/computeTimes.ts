@@ -17,6 +17,8 @@ interface Share {
   readonly rungs: readonly Rung[];
   readonly faces: readonly Face[];
   readonly withBoxes: boolean;
+  /** The rails' strokes alone, without flats and looks. */
+  readonly onlyRails?: boolean;
 }
 
 /**
@@ -38,7 +40,15 @@ export function computeTime(board: SandedBoard, share: Share): Band {
     const flushS = share.withBoxes ? board.boxes * values.flushS : 0;
     const paperS = share.rungs.reduce(
       (sumS, rung) =>
-        sumS + share.faces.reduce((faceS, face) => faceS + computeFaceS(board, rung, face, values), 0),
+        sumS +
+        share.faces.reduce(
+          (faceS, face) =>
+            faceS +
+            (share.onlyRails === true
+              ? computeRailS(board, rung, face, values)
+              : computeFaceS(board, rung, face, values)),
+          0,
+        ),
       0,
     );
     return factor * (flushS + paperS);
@@ -52,6 +62,11 @@ function computeFaceS(board: SandedBoard, rung: Rung, face: Face, rates: Rates):
   if (rung.wet) return (areaM2 * rates.wetStrokes) / (HAND.padWidthM.value * rates.stroke) + rates.wipeS;
   const laneM = MACHINE.padWidthM.value * (1 - MACHINE.overlapShare.value);
   const flatS = (areaM2 * MACHINE.passes.value) / (laneM * rates.feed);
-  const railM = rung.onEdges && face === "deck" ? board.railLineM * HAND.railLanes.value : 0;
-  return flatS + (railM * rates.railStrokes) / rates.stroke + rates.wipeS;
+  return flatS + computeRailS(board, rung, face, rates) + rates.wipeS;
+}
+
+/** Rails and ends go with the deck, by hand; wet work goes over all in one. */
+function computeRailS(board: SandedBoard, rung: Rung, face: Face, rates: Rates): number {
+  if (rung.wet || !rung.onEdges || face !== "deck") return 0;
+  return (board.railLineM * HAND.railLanes.value * rates.railStrokes) / rates.stroke;
 }

@@ -69,6 +69,12 @@ export const ladderWorking: WorkingTable<SandingContext> = {
     sources: ["common-practice"],
     inputs: faces,
   }),
+  "sanding.grits[].railsS": {
+    words: "of that time along rails, laps and ends, by hand; the rest is the flats and a look after each",
+    formula: "practice × rail line × lanes × strokes / speed",
+    sources: ["common-practice"],
+    inputs: faces,
+  },
   "sanding.grits[].discs": {
     words: "discs to buy for the machine",
     formula: "area × passes / life of a disc, rounded up",

@@ -26,6 +26,11 @@ export function repairEnd(through: SandThrough): string {
   return `repair-${through.number}-sand`;
 }
 
+const LEVEL: Readonly<Record<Face, string>> = {
+  deck: "sand the spot level with the deck, by hand",
+  bottom: "sand the spot level with the bottom, by hand",
+};
+
 type Name = (part: string) => string;
 
 const afterSanding = (face: Face): StepRow["needs"][number] => ({
@@ -103,7 +108,7 @@ function fillRow(name: Name): StepRow {
 function sandRow(name: Name, face: Face): StepRow {
   return {
     id: name("sand"),
-    title: `sand the spot level with the ${face}, by hand`,
+    title: LEVEL[face],
     when: () => true,
     because: "a machine would be through again before it is felt",
     needs: [{ step: name("fill"), until: "sandable", because: "soft resin clogs the paper and tears" }],

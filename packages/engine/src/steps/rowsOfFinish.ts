@@ -171,6 +171,13 @@ export const ROWS_OF_FINISH: readonly StepRow[] = [
     because: "what is found on the stand costs an hour, and in the water the board",
     needs: [{ step: "cure-out", until: "hands-off", because: "the board must be cured out" }],
     labour: work("lastLook"),
+    materials: ({ boxes, plug, hasVent }) => [
+      "a scale",
+      "wax for the water's temperature",
+      ...(plug === null ? [] : ["the leash"]),
+      ...(boxes === null || boxes === "glassed-on" ? [] : ["the fins and what holds them"]),
+      ...(hasVent ? ["the vent's screw, closed now and tried"] : []),
+    ],
     cautions: ["leash-plug", "water"],
   },
 ];

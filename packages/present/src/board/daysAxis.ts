@@ -75,7 +75,7 @@ export function dayItems(
           }),
         ),
       { kind: "line", pen: "thin", from: { x: x(dayMs), y: topMm }, to: { x: x(dayMs), y: heightMm } },
-      ...(i % every === 0
+      ...(i % every === 0 && x(dayMs) + widest <= widthMm
         ? [
             {
               kind: "text",

@@ -20,6 +20,12 @@ export function GritLadder({ sanding }: { sanding: NonNullable<Plan["sanding"]> 
           </span>
           <span>
             <Amount of={duration(grit.handsOnS)} />
+            {grit.railsS > 0 && (
+              <span className="quiet">
+                {" "}
+                {t`rails`} <Amount of={duration(grit.railsS)} />
+              </span>
+            )}
           </span>
           <span className="quiet">
             {grit.discs > 0 && t`discs: ${grit.discs} `}

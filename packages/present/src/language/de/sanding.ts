@@ -1,7 +1,7 @@
 /** Schleifen: was vom Film bleibt, die Papiere und ihre Zeit. */
 export const SANDING: Readonly<Record<string, string>> = {
-  "the film budget waits for the shape and the glass":
-    "was vom Film bleibt, folgt, wenn Shape und Glas bekannt sind",
+  "the film budget waits for the shape, the glass and its papers":
+    "das Filmbudget wartet auf Form, Laminat und seine Papiere",
   "sanding time from area, passes and the speed of pad and block":
     "Schleifzeit aus Fläche, Durchgängen und Tempo von Teller und Klotz",
   "each paper takes off as much as the scratches of the one before are deep, a tenth of the grain":

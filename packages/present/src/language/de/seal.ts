@@ -123,5 +123,13 @@ export const SEAL: Readonly<Record<string, string>> = {
     "Es gibt keinen Kalender der Werkstatt: {1}. Nichts wurde geschrieben.",
   "{1} coats begin when the coat below has stopped bonding: {2}. Sand each dull first, {3} in all are planned for it; longer hours or a slower resin would spare it":
     "{1} Coats beginnen, wenn der Coat darunter nicht mehr bindet: {2}. Jeden erst mattschleifen, zusammen {3} sind dafür geplant; längere Stunden oder ein langsameres Harz würden es sparen",
+  rails: "Rails",
+  "a scale": "eine Waage",
+  "wax for the water's temperature": "Wachs für die Wassertemperatur",
+  "the leash": "die Leash",
+  "the fins and what holds them": "die Finnen und was sie hält",
+  "the vent's screw, closed now and tried": "die Schraube des Ventils, jetzt zu und geprüft",
+  "sand the spot level with the deck, by hand": "die Stelle von Hand bündig mit dem Deck schleifen",
+  "sand the spot level with the bottom, by hand": "die Stelle von Hand bündig mit der Unterseite schleifen",
   "The days in words": "Die Tage in Worten",
 };
