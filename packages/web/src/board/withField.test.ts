@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { formatFieldPath, withField } from "./withField";
+import { formatFieldPath, parseFieldPath, withField } from "./withField";
 
 const file = { name: "a", survey: { stations: [{ left: "1 in" }, { left: "2 in" }] } };
 
@@ -23,5 +23,7 @@ describe("withField", () => {
 
   test("its path is written as the contract writes it", () => {
     expect(formatFieldPath(["survey", "stations", 2, "left"])).toBe("survey.stations[2].left");
+    expect(formatFieldPath(["shop", "rolls", "e-136", "price"])).toBe("shop.rolls[e-136].price");
+    expect(parseFieldPath("shop.rolls[e-136].price")).toEqual(["shop", "rolls", "e-136", "price"]);
   });
 });

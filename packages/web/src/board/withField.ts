@@ -29,10 +29,15 @@ function placeInList(
   return list.map((item, i) => (i === step ? placed : item));
 }
 
-/** The path as the contract writes it: `survey.stations[2].left`. */
+/** A name that needs no brackets in a path. */
+const PLAIN_NAME = /^[A-Za-z_]\w*$/;
+
+/** The path as the contract writes it: `survey.stations[2].left`, `shop.rolls[e-136].price`. */
 export function formatFieldPath(path: FieldPath): string {
   return path
-    .map((step, i) => (typeof step === "number" ? `[${step}]` : i === 0 ? step : `.${step}`))
+    .map((step, i) =>
+      typeof step === "number" || !PLAIN_NAME.test(step) ? `[${step}]` : i === 0 ? step : `.${step}`,
+    )
     .join("");
 }
 

@@ -26,7 +26,11 @@ export function MaterialChoice({ label, value, from, none, choose }: MaterialCho
       label={label}
       value={value ?? ""}
       choices={[...(hasNone ? [""] : []), ...(isStrange ? [value] : []), ...ids]}
-      names={{ "": none ?? t`choose`, ...Object.fromEntries(from.map((each) => [each.id, nameOf(each)])) }}
+      names={{
+        "": none ?? t`choose`,
+        ...(value === undefined ? {} : { [value]: value }),
+        ...Object.fromEntries(from.map((each) => [each.id, nameOf(each)])),
+      }}
       choose={(id) => choose(id === "" ? undefined : id)}
     />
   );

@@ -1,0 +1,57 @@
+import AxeBuilder from "@axe-core/playwright";
+import { DEMO_BOARDS } from "@lapline/contract";
+import type { Browser } from "playwright-core";
+import { afterAll, beforeAll, expect, test } from "vitest";
+import { buildFirst } from "../buildFirst";
+import { launchBrowser } from "./launchBrowser";
+import { type RunningApp, startApp } from "./startApp";
+
+let app: RunningApp;
+let browser: Browser;
+beforeAll(async () => {
+  buildFirst("web");
+  [app, browser] = await Promise.all([startApp(), launchBrowser()]);
+});
+afterAll(async () => {
+  await browser.close();
+  await app.close();
+});
+
+const BOARD = `board/${DEMO_BOARDS.find(({ id }) => id === "five-ten-quad")?.id}`;
+
+test("the lay-up is chosen on the page: the cloth follows at once, and what cannot be is said at its field", async () => {
+  const context = await browser.newContext({
+    viewport: { width: 820, height: 1180 },
+    reducedMotion: "reduce",
+  });
+  const page = await context.newPage();
+  await page.goto(new URL(BOARD, app.address).href, { waitUntil: "networkidle" });
+  const glass = page.locator("#glass");
+  const pieces = glass.getByRole("table", { name: "Cloth" }).getByRole("rowheader");
+  const bottom = glass.getByRole("group", { name: "Bottom's cloth" });
+  expect(await pieces.allTextContents()).toEqual([
+    "bottom 1 e-136",
+    "deck 1 e-136",
+    "deck 2 e-136",
+    "patch 1 e-136",
+  ]);
+
+  await bottom.getByRole("button", { name: "add a layer" }).click();
+  await bottom.getByLabel("layer 2").selectOption("s-136");
+  await expect.poll(() => pieces.allTextContents()).toContain("bottom 2 s-136");
+
+  await bottom.getByLabel("lap", { exact: true }).fill("20 in");
+  await bottom.getByText("is the unit right?").waitFor();
+  await bottom.getByLabel("lap", { exact: true }).fill("2 in");
+
+  await glass.getByText("Rolls and prices").click();
+  const roll = glass.getByRole("group", { name: "e-136" });
+  await roll.getByLabel("price of a metre").fill("-3");
+  await roll.getByText("price is a number").waitFor();
+  await roll.getByLabel("price of a metre").fill("9,5");
+  await expect.poll(() => glass.locator(".field-problem").count()).toBe(0);
+
+  const { violations } = await new AxeBuilder({ page }).include("#glass").analyze();
+  expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`)).toEqual([]);
+  await context.close();
+}, 180_000);
