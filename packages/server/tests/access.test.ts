@@ -242,9 +242,9 @@ describe("a device at the bench", () => {
   test.each([
     ["DELETE", "/api/boards/x"],
     ["DELETE", "/api/boards/x/photos/abc"],
-    ["POST", "/api/boards/x/away"],
-    ["POST", "/api/shop"],
-    ["PUT", "/api/shop"],
+    ["POST", "/api/boards/x/bring-back"],
+    ["POST", "/api/boards/x/versions/1/take-back"],
+    ["GET", "/api/archive"],
     ["POST", "/api/archive"],
     ["PUT", "/api/shelf/prices/x"],
     ["PATCH", "/api/boards/x"],

@@ -1,7 +1,6 @@
 import { randomUUID } from "node:crypto";
 import type { Tx } from "../database/Database";
 import type { StoreParts } from "../StoreParts";
-import { toldError } from "../StoreUnavailableError";
 import type { Device, DeviceRole, DeviceStore } from "./DeviceStore";
 
 /** Versions and entries name these; a device that bore one would pass for it. */
@@ -16,9 +15,9 @@ export function openDevices({ database: { db }, now, write }: StoreParts): Devic
       .where("revoked_at", "is", null)
       .where("expires_at", ">", now().toISOString());
   return {
-    list: async () => (await told(letIn(db).orderBy("name").orderBy("id").execute())).map(deviceOf),
+    list: async () => (await letIn(db).orderBy("name").orderBy("id").execute()).map(deviceOf),
     async find(tokenHash) {
-      const row = await told(letIn(db).where("token_hash", "=", tokenHash).executeTakeFirst());
+      const row = await letIn(db).where("token_hash", "=", tokenHash).executeTakeFirst();
       return row === undefined ? null : deviceOf(row);
     },
     add: ({ name, role, tokenHash, expiresAt }) =>
@@ -107,10 +106,4 @@ async function holderOf(tx: Tx, key: string): Promise<string | null> {
   if (NOT_A_DEVICE.includes(key)) return "reserved";
   const row = await tx.selectFrom("devices").select("id").where("name_key", "=", key).executeTakeFirst();
   return row?.id ?? null;
-}
-
-async function told<T>(read: Promise<T>): Promise<T> {
-  return read.catch((error: unknown) => {
-    throw toldError(error);
-  });
 }
