@@ -5,7 +5,6 @@ export { buildShopCalendar, type ShopBoard, type ShopCalendar } from "./calendar
 export { GRITS } from "./constants/abrasives";
 export { CAUTIONS } from "./constants/cautions";
 export { MOST_CANT } from "./constants/finLimits";
-export { FOAM_EXAMPLES } from "./constants/foams";
 export { HOUSE_SETS, type HouseSet } from "./constants/houseSets";
 export { SHEARS_GAP_M } from "./constants/rollCutting";
 export { TAPE_OVER_STRAIGHT } from "./constants/surveyDefaults";
