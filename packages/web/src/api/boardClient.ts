@@ -1,4 +1,5 @@
 import type { RecordEntryFile } from "@lapline/contract";
+import { tellUnpaired } from "../access/tellUnpaired";
 import { failureOf, type ShopFailure } from "./ShopFailure";
 import { ShopFailureError } from "./ShopFailureError";
 
@@ -101,7 +102,9 @@ async function ask(path: string, how: RequestInit = {}): Promise<Response> {
 /** Null where no answer came. */
 async function send(path: string, init: RequestInit): Promise<Response | null> {
   try {
-    return await fetch(path, init);
+    const response = await fetch(path, init);
+    if (response.status === 401) tellUnpaired();
+    return response;
   } catch {
     return null;
   }
