@@ -23,6 +23,7 @@ export function Heard({ session, board }: HeardProps) {
         {notice === "record-stays" && (
           <p className="tape">{t`What is in the record stays there: write a new entry that corrects it.`}</p>
         )}
+        {notice === "struck" && <p className="tape">{t`Struck in the record; nothing there is erased.`}</p>}
         {notice === "changed-since" && (
           <p className="tape">{t`Changed on another device since: that value stays as it is.`}</p>
         )}

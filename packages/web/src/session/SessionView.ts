@@ -47,7 +47,7 @@ export interface OpenBoard {
   readonly canUndo: boolean;
   readonly canRedo: boolean;
   /** What undo or redo could not do. */
-  readonly notice: "record-stays" | "changed-since" | null;
+  readonly notice: "record-stays" | "struck" | "changed-since" | null;
 }
 
 export type SessionView =

@@ -6,8 +6,8 @@ interface Step {
   readonly after: BoardFile;
   /** The field that is being typed; null once the step is ended. */
   readonly typing: string | null;
-  /** It wrote into the record, which is never erased. */
-  readonly wrote: boolean;
+  /** The id of the entry that it put into the record, which is never erased. */
+  readonly wrote: string | null;
 }
 
 export interface History {

@@ -262,20 +262,33 @@ test("a removed station comes back to its place by undo", async () => {
   expect(boardOf(phone.session).draft.file.survey.stations).toEqual(before);
 });
 
-test("undo never erases the record, and says so", async () => {
+test("undo strikes the entry written last and never erases it", async () => {
   const shop = makeShop();
   const phone = openOn(shop, "phone");
   await phone.settle();
   phone.session.edit(LEFT, "9 3/4 in");
   const id = phone.session.addEntry(done("sand-deck"));
   phone.session.undo();
-  expect(boardOf(phone.session).notice).toBe("record-stays");
-  phone.session.undo();
-  expect(boardOf(phone.session).notice).toBeNull();
-  expect(boardOf(phone.session).draft.file.record?.at(-1)?.id).toBe(id);
-  expect(stationOf(phone.session)?.left).not.toBe("9 3/4 in");
+  expect(boardOf(phone.session).notice).toBe("struck");
   await phone.settle();
-  expect(shop.file().record?.at(-1)?.id).toBe(id);
+  const [entry, struck] = shop.file().record?.slice(-2) ?? [];
+  expect(entry?.id).toBe(id);
+  expect(struck).toMatchObject({ kind: "struck", corrects: id });
+  expect(shop.journal).toHaveLength(2);
+  phone.session.undo();
+  expect(stationOf(phone.session)?.left).not.toBe("9 3/4 in");
+  expect(boardOf(phone.session).draft.file.record?.at(-2)?.id).toBe(id);
+});
+
+test("an entry that was corrected already is left alone by undo, which says so", async () => {
+  const phone = openOn(makeShop(), "phone");
+  await phone.settle();
+  const id = phone.session.addEntry(done("sand-deck"));
+  phone.session.addEntry({ ...done("sand-bottom"), corrects: id });
+  phone.session.undo();
+  phone.session.undo();
+  expect(boardOf(phone.session).notice).toBe("record-stays");
+  expect(boardOf(phone.session).draft.file.record?.filter((each) => each.corrects === id)).toHaveLength(1);
 });
 
 test("undo leaves a field as another device has changed it since, and says so", async () => {

@@ -3,6 +3,7 @@ import type { ShopFailure } from "../api/ShopFailure";
 import { ShopFailureError } from "../api/ShopFailureError";
 import { type GoodBoard, planOf } from "../board/planOf";
 import { formatFieldPath, withField } from "../board/withField";
+import { wallTime } from "../weight/wallTime";
 import { type BoardState, firstState, isUnsent, viewOf, withFile, withHeld } from "./BoardState";
 import { decide, type HeldBoard } from "./HeldBoard";
 import { addStep, endStep } from "./history";
@@ -115,16 +116,32 @@ export function openSession(id: string, parts: SessionParts): BoardSession {
   });
 
   function addEntry(entry: NewEntry): string {
-    const whole = { ...entry, id: parts.newId() } as RecordEntryFile;
-    if (state === null) return whole.id;
-    const { file } = state.draft;
-    const after = { ...file, record: [...(file.record ?? []), whole] };
-    const step = { before: file, after, typing: null, wrote: true };
-    set({ ...withFile(state, after, addStep(state.history, step)), entries: state.entries + 1 });
+    const id = parts.newId();
+    if (state !== null) enter(state, { ...entry, id } as RecordEntryFile, id);
+    return id;
+  }
+
+  /** @param wrote the entry's id where the step can be taken back by striking it */
+  function enter(before: BoardState, entry: RecordEntryFile, wrote: string | null): void {
+    const { file } = before.draft;
+    const after = { ...file, record: [...(file.record ?? []), entry] };
+    const step = { before: file, after, typing: null, wrote };
+    const history = wrote === null ? before.history : addStep(before.history, step);
+    set({ ...withFile(before, after, history), entries: before.entries + 1 });
     const sendNow = () => soon(0);
     // Where this device cannot keep it the record goes out with the board.
-    outbox.add(id, whole).then(sendNow, sendNow);
-    return whole.id;
+    outbox.add(id, entry).then(sendNow, sendNow);
+  }
+
+  /** An entry written last is struck by a later one, where none has corrected it yet. */
+  function undo(): void {
+    const wrote = state?.history.past.at(-1)?.wrote ?? null;
+    const isCorrected = state?.draft.file.record?.some(({ corrects }) => corrects === wrote) ?? false;
+    change((before) => stepped(before, undoStep(before.draft.file, before.history)));
+    if (wrote === null || isCorrected || state === null) return;
+    const at = wallTime(parts.now());
+    enter(state, { id: parts.newId(), kind: "struck", corrects: wrote, at }, null);
+    set({ ...state, notice: "struck" });
   }
 
   void run();
@@ -144,7 +161,7 @@ export function openSession(id: string, parts: SessionParts): BoardSession {
         const { file } = before.draft;
         const after = withField(file, path, value);
         const at = formatFieldPath(path);
-        const step = { before: file, after, typing: parts.isTyping() ? at : null, wrote: false };
+        const step = { before: file, after, typing: parts.isTyping() ? at : null, wrote: null };
         const { [at]: _, ...others } = before.held.typedAt;
         const typedAt = { ...others, [at]: parts.now().toISOString() };
         const next = withFile(before, after, addStep(before.history, step));
@@ -152,7 +169,7 @@ export function openSession(id: string, parts: SessionParts): BoardSession {
       });
     },
     addEntry,
-    undo: () => change((before) => stepped(before, undoStep(before.draft.file, before.history))),
+    undo,
     redo: () => change((before) => stepped(before, redoStep(before.draft.file, before.history))),
     endStep() {
       if (state !== null) state = { ...state, history: endStep(state.history) };
@@ -160,7 +177,7 @@ export function openSession(id: string, parts: SessionParts): BoardSession {
     choose: (path, side) =>
       change((before) => {
         const held = decide(before.held, path, side);
-        const step = { before: before.held.mine, after: held.mine, typing: null, wrote: false };
+        const step = { before: before.held.mine, after: held.mine, typing: null, wrote: null };
         const after = withHeld(before, held);
         return side === "mine" ? after : { ...after, history: addStep(after.history, step) };
       }),
@@ -169,7 +186,7 @@ export function openSession(id: string, parts: SessionParts): BoardSession {
         const known = new Set(file.record?.map((entry) => entry.id));
         const since = (before.draft.file.record ?? []).filter((entry) => !known.has(entry.id));
         const after = { ...file, record: [...(file.record ?? []), ...since] };
-        const step = { before: before.draft.file, after, typing: null, wrote: false };
+        const step = { before: before.draft.file, after, typing: null, wrote: null };
         return withFile(before, after, addStep(before.history, step));
       }),
     send: () => soon(0),

@@ -17,7 +17,7 @@ export function undoStep(file: BoardFile, { past, future }: History): Undone | n
   const step = past.at(-1);
   if (step === undefined) return null;
   const rest = past.slice(0, -1);
-  if (step.wrote) return { file, history: { past: rest, future }, notice: "record-stays" };
+  if (step.wrote !== null) return { file, history: { past: rest, future }, notice: "record-stays" };
   const { merged, isWhole } = exchange(file, step.after, step.before);
   const history = { past: rest, future: [step, ...future] };
   return { file: merged, history, notice: isWhole ? null : "changed-since" };
