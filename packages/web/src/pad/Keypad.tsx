@@ -36,7 +36,9 @@ export function Keypad({ dimension, units, unit, press }: KeypadProps) {
       aria-label={t`take back one key`}
       onClick={() => press({ kind: "back" })}
     >
-      ←
+      <svg className="back-arrow" viewBox="0 0 28 24" aria-hidden="true">
+        <path d="M26 12H3m8-8l-8 8 8 8" />
+      </svg>
     </button>,
     unitKey(first),
     unitKey(second),
