@@ -12,7 +12,7 @@ import {
   volume,
 } from "@lapline/engine";
 import { describe, expect, test } from "vitest";
-import { formatCheckText, formatPlanText } from "../src";
+import { barredSentence, formatCheckText, formatPlanText } from "../src";
 import { formatBareTapeLength } from "../src/words/formatTapeLength";
 import { hardenerAmounts } from "../src/words/hardenerAmounts";
 import { DEMO_PLANS } from "./demoPlans";
@@ -162,12 +162,14 @@ describe("a plan that is stopped", () => {
   test("is a line for each finding to the check, blockers first, in the units asked for", () => {
     expect(formatCheckText(stopped, { units: "inch", language: "en" })).toBe(
       [
+        barredSentence(stopped, { units: "inch", language: "en" }),
         "blocker: glass.resin: polyester dissolves this foam 3 15/16 in deep [layup.foam-dissolves]",
         "note: survey: all is well [shape.note]",
         "",
       ].join("\n"),
     );
-    expect(formatCheckText({ ...stopped, findings: [] }, { units: "mm", language: "en" })).toBe(
+    const closed = { ...stopped, water: { ready: false, barred: false, open: [], firstSurfAt: null } };
+    expect(formatCheckText({ ...closed, findings: [] }, { units: "mm", language: "en" })).toBe(
       "Nothing found.\n",
     );
   });
