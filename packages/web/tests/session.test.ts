@@ -1,0 +1,171 @@
+import AxeBuilder from "@axe-core/playwright";
+import type { BoardFile } from "@lapline/contract";
+import type { Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, test, vi } from "vitest";
+import { openSite, type Site } from "./openSite";
+
+vi.setConfig({ testTimeout: 240_000 });
+
+let site: Site;
+beforeAll(async () => {
+  site = await openSite();
+});
+afterAll(() => site.close());
+
+/** Other tests may run beside these. */
+const PATIENT = { timeout: 60_000 };
+const leftOf = (page: Page) => page.getByLabel("station 5, left", { exact: true });
+const rightOf = (page: Page) => page.getByLabel("station 5, right", { exact: true });
+const readingOf = (page: Page) => leftOf(page).inputValue();
+const saved = (page: Page) => page.getByText("Saved.", { exact: true }).waitFor(PATIENT);
+
+async function ask<T>(page: Page, path: string): Promise<T> {
+  return (await page.request.get(new URL(`api/boards/${path}`, site.address).href)).json();
+}
+
+const stationOf = async (page: Page, id: string) => (await ask<BoardFile>(page, id)).survey.stations[4];
+
+test("two people on one board see each other's changes, and neither loses the other's", async () => {
+  const [one, other] = await Promise.all([site.openBoard("six-four-tri"), site.openBoard("six-four-tri")]);
+  await Promise.all([leftOf(one).fill("247 mm"), rightOf(other).fill("249 mm")]);
+  await expect.poll(() => leftOf(other).inputValue(), PATIENT).toBe("247 mm");
+  await expect.poll(() => rightOf(one).inputValue(), PATIENT).toBe("249 mm");
+  await one.getByText(/^Last changed by this machine, /).waitFor();
+  expect(await stationOf(one, "six-four-tri")).toMatchObject({ left: "247 mm", right: "249 mm" });
+  await Promise.all([one.context().close(), other.context().close()]);
+});
+
+/** One types without network, the other meanwhile the same field: when the first is back somebody has to choose. */
+async function clashOn(id: string, here: string, there: string): Promise<Page> {
+  const [page, other] = await Promise.all([site.openBoard(id), site.openBoard(id)]);
+  await page.context().setOffline(true);
+  await leftOf(page).fill(here);
+  await page.getByText("Kept on this device, not yet on the shop's computer.").waitFor(PATIENT);
+  await leftOf(other).fill(there);
+  await saved(other);
+  await other.context().close();
+  await page.context().setOffline(false);
+  await page.locator(".clash").waitFor(PATIENT);
+  return page;
+}
+
+test("one field changed on two devices: both values with device and time, the chosen one is kept", async () => {
+  const page = await clashOn("nine-two-long", "10 1/2 in", "10 3/4 in");
+  const before = await stationOf(page, "nine-two-long");
+  expect(before?.left).toBe("10 3/4 in");
+  expect(await readingOf(page)).toBe("10 1/2 in");
+  const choices = page.locator(".clash button");
+  expect(await choices.first().textContent()).toMatch(/^10.*1.*2.*in.*typed here, /);
+  expect(await choices.last().textContent()).toMatch(/^10.*3.*4.*in.*this machine, /);
+  const { violations } = await new AxeBuilder({ page }).analyze();
+  expect(violations.map((each) => `${each.id}: ${each.nodes[0]?.html}`)).toEqual([]);
+  await choices.first().click();
+  await expect.poll(async () => (await stationOf(page, "nine-two-long"))?.left, PATIENT).toBe("10 1/2 in");
+  expect(await page.locator(".clash").count()).toBe(0);
+  await page.context().close();
+
+  const again = await clashOn("nine-two-long", "10 5/8 in", "10 7/8 in");
+  await again.locator(".clash button").last().click();
+  await saved(again);
+  expect(await readingOf(again)).toBe("10 7/8 in");
+  expect((await stationOf(again, "nine-two-long"))?.left).toBe("10 7/8 in");
+  await again.context().close();
+});
+
+test("typing is one step back, by button and by key; in a field the keys are the field's own", async () => {
+  const page = await site.openBoard("five-ten-quad");
+  const before = await readingOf(page);
+  await leftOf(page).focus();
+  await page.keyboard.press("ControlOrMeta+a");
+  await page.keyboard.type("9 3/4 in");
+  await rightOf(page).fill("9 7/8 in");
+  await page.locator("h1").click();
+  await page.keyboard.press("ControlOrMeta+z");
+  await page.keyboard.press("ControlOrMeta+z");
+  await expect.poll(() => readingOf(page)).toBe(before);
+  await page.keyboard.press("ControlOrMeta+Shift+z");
+  await expect.poll(() => readingOf(page)).toBe("9 3/4 in");
+  await page.getByRole("button", { name: "Undo" }).click();
+  await expect.poll(() => readingOf(page)).toBe(before);
+  await page.getByRole("button", { name: "Redo" }).click();
+  await expect.poll(() => readingOf(page)).toBe("9 3/4 in");
+  await page.context().close();
+});
+
+test("a reload without network brings the board, what was typed, and the Shed; later it goes out", async () => {
+  const page = await site.openBoard("five-ten-quad");
+  await saved(page);
+  await page.evaluate(() => navigator.serviceWorker.ready);
+  await page.context().setOffline(true);
+  await leftOf(page).fill("9 5/8 in");
+  await page.getByText("Kept on this device, not yet on the shop's computer.").waitFor(PATIENT);
+  await page.reload();
+  await expect.poll(() => readingOf(page), PATIENT).toBe("9 5/8 in");
+  await page.getByText("Kept on this device, not yet on the shop's computer.").waitFor(PATIENT);
+  await page.goto(site.address);
+  await page.getByText(`5'10" quad`).first().waitFor(PATIENT);
+  // From the Shed too: no page of that board is open.
+  await page.reload();
+  await page.context().setOffline(false);
+  await expect.poll(async () => (await stationOf(page, "five-ten-quad"))?.left, PATIENT).toBe("9 5/8 in");
+  await page.context().close();
+});
+
+test("every saved version is listed, two are told apart in words, and an old one is brought back", async () => {
+  const page = await site.openBoard("nine-two-long");
+  const before = await readingOf(page);
+  await leftOf(page).fill("10 1/4 in");
+  await expect.poll(async () => (await stationOf(page, "nine-two-long"))?.left, PATIENT).toBe("10 1/4 in");
+  await page.getByText("Saved versions").click();
+  const rows = page.locator(".versions > table").first().locator("tbody tr");
+  await rows
+    .nth(1)
+    .getByRole("button", { name: /^compare/ })
+    .click();
+  const difference = page.locator("table.compared tbody tr");
+  await difference.first().waitFor();
+  expect(await difference.count()).toBe(1);
+  expect((await difference.textContent())?.replace(/\s/g, " ")).toMatch(
+    /^station 5, left10 .* in10 .*1.*4 in$/,
+  );
+  const { violations } = await new AxeBuilder({ page }).include(".versions").analyze();
+  expect(violations.map((each) => `${each.id}: ${each.nodes[0]?.html}`)).toEqual([]);
+  await rows
+    .nth(1)
+    .getByRole("button", { name: /^bring back/ })
+    .click();
+  await expect.poll(() => readingOf(page)).toBe(before);
+  await expect.poll(async () => (await stationOf(page, "nine-two-long"))?.left, PATIENT).toBe(before);
+  await page.context().close();
+});
+
+describe("what the shop's computer cannot keep is told, stays on this device, and goes out later", () => {
+  // Each types a reading of its own, so that there is something to keep.
+  test.each([
+    ["9 1/8 in", 507, { state: "full" }, /^Kept on this device.*The disk of the shop's computer is full/],
+    ["9 2/8 in", 503, { state: "read-only" }, /^Kept on this device.*can only be read just now/],
+    ["9 3/8 in", 503, { state: "away" }, /^Kept on this device.*The shop's database cannot be reached/],
+    [
+      "9 7/8 in",
+      403,
+      { detail: "This device may add, not change." },
+      /this device may not change that\. This device may add/,
+    ],
+  ])("%s: %d %o", async (typed, status, answer, words) => {
+    const page = await site.openBoard("five-ten-quad");
+    await saved(page);
+    const body = JSON.stringify(answer);
+    await page.route("**/api/boards/five-ten-quad", (route) =>
+      route.request().method() === "PUT"
+        ? route.fulfill({ status, body, contentType: "application/problem+json" })
+        : route.fallback(),
+    );
+    await leftOf(page).fill(typed);
+    await page.locator(".saving").filter({ hasText: words }).waitFor(PATIENT);
+    await page.unrouteAll();
+    await page.reload();
+    await saved(page);
+    expect((await stationOf(page, "five-ten-quad"))?.left).toBe(typed);
+    await page.context().close();
+  });
+});
