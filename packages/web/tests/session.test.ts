@@ -1,5 +1,5 @@
 import AxeBuilder from "@axe-core/playwright";
-import type { BoardFile } from "@lapline/contract";
+import type { BoardFile, RecordEntryFile } from "@lapline/contract";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test, vi } from "vitest";
 import { openSite, type Site } from "./openSite";
@@ -110,6 +110,57 @@ test("a reload without network brings the board, what was typed, and the Shed; l
   await expect.poll(async () => (await stationOf(page, "five-ten-quad"))?.left, PATIENT).toBe("9 5/8 in");
   await page.context().close();
 });
+
+const MANY = 300;
+
+/** Puts weighings into the record by the page's own form, one after another. */
+async function weigh(page: Page, from: number, to: number): Promise<void> {
+  await page.evaluate(
+    async ([first = 0, last = 0]) => {
+      const form = document.querySelector<HTMLFormElement>("form.weigh-in");
+      const field = form?.querySelector<HTMLInputElement>("input[type=text]");
+      const setValue = Object.getOwnPropertyDescriptor(HTMLInputElement.prototype, "value")?.set;
+      if (!form || !field) throw new Error("there is no form to weigh with");
+      for (let grams = first; grams < last; grams += 1) {
+        setValue?.call(field, `${grams} g`);
+        field.dispatchEvent(new Event("input", { bubbles: true }));
+        await new Promise((painted) => requestAnimationFrame(painted));
+        form.requestSubmit();
+        await new Promise((painted) => requestAnimationFrame(painted));
+      }
+    },
+    [from, to],
+  );
+}
+
+const weighedOf = (entries: readonly RecordEntryFile[]) =>
+  entries.flatMap((entry) => (entry.kind === "weighed" ? [entry.mass] : []));
+
+test("300 entries without the server, which comes, goes and comes back: all arrive once and in their order", async () => {
+  const page = await site.openBoard("six-four-tri");
+  const journal = async () =>
+    (await ask<{ entries: { entry: RecordEntryFile }[] }>(page, "six-four-tri/journal")).entries.map(
+      ({ entry }) => entry,
+    );
+  await site.app.stop();
+  const masses = Array.from({ length: MANY }, (_, i) => `${2000 + i} g`);
+  await weigh(page, 2000, 2000 + MANY);
+  await page.getByText(`Kept on this device, ${MANY} entries wait for the shop's computer.`).waitFor(PATIENT);
+  await site.app.start();
+  await expect.poll(async () => (await journal()).length, PATIENT).toBeGreaterThan(10);
+  await site.app.stop();
+  await page.getByText(/^Kept on this device, \d+ entries wait/).waitFor(PATIENT);
+  await site.app.start();
+  await expect.poll(async () => (await journal()).length, { timeout: 120_000 }).toBe(MANY);
+  await page.getByText("Saved.", { exact: true }).waitFor({ timeout: 60_000 });
+  const entries = await journal();
+  expect(weighedOf(entries)).toEqual(masses);
+  expect(new Set(entries.map(({ id }) => id)).size).toBe(MANY);
+  const { record = [] } = await ask<BoardFile>(page, "six-four-tri");
+  expect(weighedOf(record).slice(-MANY)).toEqual(masses);
+  expect(new Set(record.map(({ id }) => id)).size).toBe(record.length);
+  await page.context().close();
+}, 400_000);
 
 test("every saved version is listed, two are told apart in words, and an old one is brought back", async () => {
   const page = await site.openBoard("nine-two-long");
