@@ -1,10 +1,7 @@
-import { type ChildProcess, spawn } from "node:child_process";
-import { join } from "node:path";
-import { createInterface } from "node:readline";
 import { DEMO_BOARDS } from "@lapline/contract";
 import { openShop } from "@lapline/store";
 import type { Postgres } from "../../packages/store/tests/startPostgres";
-import { ROOT } from "../sourceFiles";
+import { startBuiltServer } from "./startBuiltServer";
 
 const CLIENTS = 4;
 /** A kill falls after so many acknowledged writes at most, and so many turns of the event loop later. */
@@ -66,8 +63,7 @@ export async function killRun({
   );
   let [unanswered, databaseKills] = [0, 0];
   for (let kill = 1; kill <= kills; kill++) {
-    const server = await startServer(folder, databaseUrl);
-    const ending = whenEnded(server.child);
+    const server = await startBuiltServer(folder, databaseUrl);
     let left = 1 + Math.floor(random() * MOST_WRITES);
     const turns = Math.floor(random() * MOST_TURNS);
     const isDatabaseToo = postgres !== undefined && kill % 2 === 0;
@@ -80,7 +76,7 @@ export async function killRun({
       clients.map((client) => writeUntilGone(server.address, client, acknowledged)),
     );
     unanswered += outcomes.filter((isOpen) => isOpen).length;
-    await ending;
+    await server.ended;
     if (isDatabaseToo) {
       await postgres.killAndRestart();
       databaseKills++;
@@ -164,10 +160,19 @@ async function look(clients: readonly Client[], folder: string, databaseUrl: str
     }
   };
   for (const { id, versions, entries } of clients) {
-    const texts: string[] = [];
+    const names: string[] = [];
     for (const { version } of await shop.boards.listVersions(id))
-      texts.push(JSON.parse((await shop.boards.readVersion(id, version))?.text ?? "{}").name);
-    hold(versions, texts);
+      names.push(JSON.parse((await shop.boards.readVersion(id, version))?.text ?? "{}").name);
+    // A journal's entry makes a version too, under the name that the board has.
+    hold(
+      versions,
+      names.filter((name, i) => name !== names[i + 1]),
+    );
+    const record: { readonly id: string }[] = JSON.parse((await shop.boards.read(id))?.text ?? "{}").record;
+    hold(
+      entries,
+      record.map((entry) => entry.id),
+    );
     hold(
       entries,
       (await shop.journal.list(id)).map((entry) => entry.id),
@@ -176,27 +181,6 @@ async function look(clients: readonly Client[], folder: string, databaseUrl: str
   const check = await shop.check();
   await shop.close();
   return { lost, doubled, check };
-}
-
-async function startServer(folder: string, databaseUrl: string | undefined) {
-  const main = join(ROOT, "packages", "cli", "dist", "main.js");
-  const env = { ...process.env, LAPLINE_DATABASE_URL: databaseUrl ?? "" };
-  const child = spawn(process.execPath, [main, "serve", "--port", "0", "--data", folder], {
-    env,
-    stdio: ["ignore", "pipe", "pipe"],
-  });
-  const told: string[] = [];
-  createInterface({ input: child.stderr }).on("line", (line) => told.push(line));
-  const lines = createInterface({ input: child.stdout });
-  const address = await new Promise<string>((resolve, reject) => {
-    lines.once("line", (line) => resolve(line.replace("Lapline: ", "")));
-    child.once("close", () => reject(new Error(`the server did not start: ${told.join(" ")}`)));
-  });
-  return { child, address };
-}
-
-function whenEnded(child: ChildProcess): Promise<void> {
-  return new Promise((resolve) => child.once("exit", () => resolve()));
 }
 
 /** Mulberry32: the same points in every run of a seed. */
