@@ -15,6 +15,8 @@ type Shape = NonNullable<Plan["shape"]>;
 const STEP_EM = 0.25;
 const MOST_STEPS = 160;
 const CLEAR_MM = 0.8;
+/** Between the figure and the stringer, in the figure's height: the best line and the centre fin's string run there as well. */
+const OFF_STRINGER_EM = 0.6;
 /** A shade thinner than this on the board gets no figure; whether the sides agree is not judged here. */
 const FIGURE_FROM_M = 0.001;
 
@@ -62,7 +64,7 @@ interface FigurePlace {
   readonly u: number;
 }
 
-/** The figure just inside the shade at one place along the board; null beyond its ends, or where it would cross the stringer. */
+/** The figure just inside the shade at one place along the board; null beyond its ends, or where it would come on the stringer. */
 function figureAt(
   shape: Shape,
   { lay, textMm }: PlanLayout,
@@ -88,7 +90,7 @@ function figureAt(
   const box = boxOfText(figure);
   const inner = lay.stands ? (outward > 0 ? box.left : box.right) : outward > 0 ? box.top : box.bottom;
   const isOver = !lay.stands && (box.left < uOf(lay, 0) + 1 || box.right > uOf(lay, shape.lengthM) - 1);
-  return outward * (inner - lay.vStringerMm) > 0 && !isOver ? figure : null;
+  return outward * (inner - lay.vStringerMm) > OFF_STRINGER_EM * textMm && !isOver ? figure : null;
 }
 
 /** From the place of the difference to a figure that had to step aside. */
