@@ -22,7 +22,7 @@ export function buildJsonSchemas(): readonly JsonSchemaFile[] {
   ];
 }
 
-function jsonSchemaFile(name: string, title: string, schema: z.ZodType): JsonSchemaFile {
+function jsonSchemaFile(name: string, title: string, schema: z.core.$ZodType): JsonSchemaFile {
   // As input, so that the plan stays open to fields that a later engine adds.
   const { $schema, ...rest } = z.toJSONSchema(schema, { target: "draft-2020-12", io: "input" });
   const document = { $schema, $id: `urn:${name.replace("-", ":")}`, title, ...rest };

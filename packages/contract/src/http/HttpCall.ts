@@ -1,4 +1,5 @@
 import type { z } from "zod";
+import type { ZodMiniType } from "zod/mini";
 
 /** One call of the HTTP interface: what it takes and what it gives where it is met. Otherwise it gives problem details. */
 export interface HttpCall {
@@ -17,4 +18,4 @@ export interface HttpCall {
 export type HttpBody = { readonly json: string } | { readonly bytes: readonly string[] };
 
 /** The schemas that calls name. */
-export type HttpParts = Readonly<Record<string, z.ZodType>>;
+export type HttpParts = Readonly<Record<string, z.ZodType | ZodMiniType>>;

@@ -104,7 +104,7 @@ function schemas(): Json {
 const BOARD = "lapline-board-1.schema.json";
 const MATERIALS = `${BOARD}#/properties/materials/properties`;
 /** What the two documents beside this one hold is not said again. */
-const BESIDE: ReadonlyArray<readonly [z.ZodType, string]> = [
+const BESIDE: ReadonlyArray<readonly [z.core.$ZodType, string]> = [
   [boardFileSchema, BOARD],
   [planSchema, "lapline-plan-1.schema.json"],
   [recordEntrySchema, `${BOARD}#/properties/record/items`],

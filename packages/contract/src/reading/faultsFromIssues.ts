@@ -1,4 +1,4 @@
-import type { z } from "zod";
+import type { z } from "zod/mini";
 import { BETWEEN_FIELDS } from "../schema/fields";
 import type { Fault, Step } from "./Fault";
 

@@ -1,4 +1,4 @@
-import { z } from "zod";
+import { z } from "zod/mini";
 import type { BoardFile } from "../file/BoardFile";
 import { fields } from "./fields";
 import { finsSchema } from "./finsSchema";
@@ -13,22 +13,24 @@ import { plainText } from "./words";
 export const BOARD_FORMAT = "lapline-board/1";
 
 /** The board file's fields, types and ranges. What holds between fields is checked by `checkBoardFile`. */
-export const boardFileSchema: z.ZodType<BoardFile> = fields("a board file", {
+export const boardFileSchema: z.ZodMiniType<BoardFile> = fields("a board file", {
   format: z.literal(BOARD_FORMAT, {
     error: ({ input }) =>
       `${input === undefined ? "missing: " : ""}write "${BOARD_FORMAT}", the form that is read here`,
   }),
   name: plainText("the board's name"),
-  order: fields("the order", {
-    rider: plainText("the rider").exactOptional(),
-    riderMass: quantity("mass", { least: "10 kg", most: "250 kg" }).exactOptional(),
-    serial: plainText("the serial").exactOptional(),
-  }).exactOptional(),
+  order: z.exactOptional(
+    fields("the order", {
+      rider: z.exactOptional(plainText("the rider")),
+      riderMass: z.exactOptional(quantity("mass", { least: "10 kg", most: "250 kg" })),
+      serial: z.exactOptional(plainText("the serial")),
+    }),
+  ),
   survey: surveySchema,
-  blank: blankSchema.exactOptional(),
-  glass: glassSchema.exactOptional(),
-  fins: finsSchema.exactOptional(),
-  shop: shopSchema.exactOptional(),
-  materials: materialsSchema.exactOptional(),
-  record: recordSchema.exactOptional(),
+  blank: z.exactOptional(blankSchema),
+  glass: z.exactOptional(glassSchema),
+  fins: z.exactOptional(finsSchema),
+  shop: z.exactOptional(shopSchema),
+  materials: z.exactOptional(materialsSchema),
+  record: z.exactOptional(recordSchema),
 });

@@ -1,5 +1,5 @@
 import { findNearest, quoteText } from "@lapline/engine";
-import { z } from "zod";
+import { z } from "zod/mini";
 
 // A page that may run no code made at run time (its content security policy) reads board files too.
 z.config({ jitless: true });

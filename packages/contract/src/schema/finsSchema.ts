@@ -1,5 +1,5 @@
 import { ARRANGEMENTS, BOX_TIMINGS, formatQuantity, MOST_CANT, SIDES_RULES } from "@lapline/engine";
-import type { z } from "zod";
+import { z } from "zod/mini";
 import type { AsSetFile, BoxFile, FinFile, FinsFile, LeashPlugFile, ToeFile } from "../file/FinsFile";
 import { fields } from "./fields";
 import { quantity } from "./quantity";
@@ -17,76 +17,80 @@ const cant = () => angle(`-${MOST_CANT_TEXT}`, MOST_CANT_TEXT);
 const fin = () => id("a fin's name", "front");
 
 const TOE = {
-  aimBesideNose: length("-1 m", "1 m").exactOptional(),
-  aimBeyondNose: length("0 mm", "100 m").exactOptional(),
-  overBase: length("-50 mm", "50 mm").exactOptional(),
-  angle: angle("-30 deg", "30 deg").exactOptional(),
-  meets: fin().exactOptional(),
+  aimBesideNose: z.exactOptional(length("-1 m", "1 m")),
+  aimBeyondNose: z.exactOptional(length("0 mm", "100 m")),
+  overBase: z.exactOptional(length("-50 mm", "50 mm")),
+  angle: z.exactOptional(angle("-30 deg", "30 deg")),
+  meets: z.exactOptional(fin()),
 };
 
 /** Exactly one way: two could contradict each other. */
-const toe: z.ZodType<ToeFile> = fields("toe", TOE)
-  .refine((value) => Object.keys(value).length === 1, {
-    error: `state toe in one way: one of ${Object.keys(TOE)
-      .map((key) => `"${key}"`)
-      .join(", ")}`,
-  })
-  .meta({ minProperties: 1, maxProperties: 1 });
+const toe: z.ZodMiniType<ToeFile> = fields("toe", TOE)
+  .check(
+    z.refine((value) => Object.keys(value).length === 1, {
+      error: `state toe in one way: one of ${Object.keys(TOE)
+        .map((key) => `"${key}"`)
+        .join(", ")}`,
+    }),
+  )
+  .register(z.globalRegistry, { minProperties: 1, maxProperties: 1 });
 
-const box: z.ZodType<BoxFile> = fields("a box", {
+const box: z.ZodMiniType<BoxFile> = fields("a box", {
   length: length("10 mm", "0.6 m"),
   width: length("3 mm", "100 mm"),
   depth: length("2 mm", "100 mm"),
-  behindTrailing: length("-0.3 m", "0.3 m").exactOptional(),
+  behindTrailing: z.exactOptional(length("-0.3 m", "0.3 m")),
 });
 
-const finInSet: z.ZodType<FinFile> = fields("a fin", {
+const finInSet: z.ZodMiniType<FinFile> = fields("a fin", {
   fin: fin(),
   fromTail: along(),
-  fromRail: across().exactOptional(),
-  fromRailBy: oneOf(["square-to-centreline", "square-to-rail"]).exactOptional(),
+  fromRail: z.exactOptional(across()),
+  fromRailBy: z.exactOptional(oneOf(["square-to-centreline", "square-to-rail"])),
   base: length("10 mm", "0.6 m"),
-  toe: toe.exactOptional(),
-  cant: cant().exactOptional(),
-  depth: length("5 mm", "0.5 m").exactOptional(),
-  sweep: angle("-45 deg", "80 deg").exactOptional(),
-  foil: fields("a foil", {
-    kind: oneOf(["flat-inside", "symmetric"]),
-    thickness: quantity("fraction", { least: "1 %", most: "30 %" }).exactOptional(),
-  }).exactOptional(),
-  box: box.exactOptional(),
+  toe: z.exactOptional(toe),
+  cant: z.exactOptional(cant()),
+  depth: z.exactOptional(length("5 mm", "0.5 m")),
+  sweep: z.exactOptional(angle("-45 deg", "80 deg")),
+  foil: z.exactOptional(
+    fields("a foil", {
+      kind: oneOf(["flat-inside", "symmetric"]),
+      thickness: z.exactOptional(quantity("fraction", { least: "1 %", most: "30 %" })),
+    }),
+  ),
+  box: z.exactOptional(box),
 });
 
-const leashPlug: z.ZodType<LeashPlugFile> = fields("the leash plug", {
+const leashPlug: z.ZodMiniType<LeashPlugFile> = fields("the leash plug", {
   fromTail: length("0 mm", "1 m"),
   fromCentreline: length("0 mm", "0.4 m"),
-  side: oneOf(["left", "right"]).exactOptional(),
-  diameter: length("5 mm", "80 mm").exactOptional(),
-  depth: length("3 mm", "80 mm").exactOptional(),
+  side: z.exactOptional(oneOf(["left", "right"])),
+  diameter: z.exactOptional(length("5 mm", "80 mm")),
+  depth: z.exactOptional(length("3 mm", "80 mm")),
 });
 
 const place = (what: string) =>
-  fields(what, { fromTail: along().exactOptional(), fromCentreline: across().exactOptional() });
+  fields(what, { fromTail: z.exactOptional(along()), fromCentreline: z.exactOptional(across()) });
 
-const asSet: z.ZodType<AsSetFile> = fields("a fin as set", {
+const asSet: z.ZodMiniType<AsSetFile> = fields("a fin as set", {
   fin: fin(),
-  side: oneOf(["left", "right"]).exactOptional(),
-  on: oneOf(["foam", "laminate", "fill"]).exactOptional(),
-  trailing: place("the trailing end as set").exactOptional(),
-  leading: place("the leading end as set").exactOptional(),
+  side: z.exactOptional(oneOf(["left", "right"])),
+  on: z.exactOptional(oneOf(["foam", "laminate", "fill"])),
+  trailing: z.exactOptional(place("the trailing end as set")),
+  leading: z.exactOptional(place("the leading end as set")),
   // As it was read: what is set wrong has to be said.
-  cant: angle("-45 deg", "45 deg").exactOptional(),
+  cant: z.exactOptional(angle("-45 deg", "45 deg")),
 });
 
-export const finsSchema: z.ZodType<FinsFile> = fields("the fins", {
+export const finsSchema: z.ZodMiniType<FinsFile> = fields("the fins", {
   arrangement: oneOf(ARRANGEMENTS),
-  sides: oneOf(SIDES_RULES).exactOptional(),
-  boxes: oneOf(BOX_TIMINGS).exactOptional(),
-  fromTailBy: oneOf(["tape", "straight"]).exactOptional(),
-  fromTailOf: oneOf(["tips", "crotch"]).exactOptional(),
-  tolerance: length("0.1 mm", "20 mm").exactOptional(),
+  sides: z.exactOptional(oneOf(SIDES_RULES)),
+  boxes: z.exactOptional(oneOf(BOX_TIMINGS)),
+  fromTailBy: z.exactOptional(oneOf(["tape", "straight"])),
+  fromTailOf: z.exactOptional(oneOf(["tips", "crotch"])),
+  tolerance: z.exactOptional(length("0.1 mm", "20 mm")),
   set: listOf(finInSet, "fins of the set", 12),
-  leashPlug: leashPlug.exactOptional(),
-  asSet: listOf(asSet, "fins as set", 100).exactOptional(),
-  verify: verifySchema.exactOptional(),
+  leashPlug: z.exactOptional(leashPlug),
+  asSet: z.exactOptional(listOf(asSet, "fins as set", 100)),
+  verify: z.exactOptional(verifySchema),
 });

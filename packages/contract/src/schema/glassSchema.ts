@@ -1,5 +1,5 @@
 import { GRITS } from "@lapline/engine";
-import { z } from "zod";
+import { z } from "zod/mini";
 import type {
   BlankFile,
   FaceLayersFile,
@@ -17,78 +17,82 @@ const cloth = () => id("a cloth's id", "e-136");
 const filler = () => id("a filler's id", "milled-fibre");
 const resin = () => id("a resin's id", "polyester");
 
-export const blankSchema: z.ZodType<BlankFile> = fields("the blank", {
+export const blankSchema: z.ZodMiniType<BlankFile> = fields("the blank", {
   foam: id("a foam's id", "pu-48"),
-  stringer: fields("the stringer", {
-    thickness: quantity("length", { least: "0.5 mm", most: "50 mm" }),
-    wood: id("a wood's id", "basswood").exactOptional(),
-    proud: quantity("length", { least: "0 mm", most: "2 mm" }).exactOptional(),
-  }).exactOptional(),
-  vent: yesOrNo().exactOptional(),
-  shapedMass: quantity("mass", { least: "100 g", most: "30 kg" }).exactOptional(),
+  stringer: z.exactOptional(
+    fields("the stringer", {
+      thickness: quantity("length", { least: "0.5 mm", most: "50 mm" }),
+      wood: z.exactOptional(id("a wood's id", "basswood")),
+      proud: z.exactOptional(quantity("length", { least: "0 mm", most: "2 mm" })),
+    }),
+  ),
+  vent: z.exactOptional(yesOrNo()),
+  shapedMass: z.exactOptional(quantity("mass", { least: "100 g", most: "30 kg" })),
 });
 
 const lap = () => quantity("length", { least: "0 mm", most: "0.5 m" });
 
-const faceLayers = (face: string): z.ZodType<FaceLayersFile> =>
+const faceLayers = (face: string): z.ZodMiniType<FaceLayersFile> =>
   fields(`the glass of the ${face}`, {
     layers: listOf(cloth(), "layers", 20),
-    lap: lap().exactOptional(),
-    laps: listOf(lap(), "laps", 20).exactOptional(),
+    lap: z.exactOptional(lap()),
+    laps: z.exactOptional(listOf(lap(), "laps", 20)),
   });
 
-const patch: z.ZodType<PatchFile> = fields("a patch", {
+const patch: z.ZodMiniType<PatchFile> = fields("a patch", {
   face: oneOf(["deck", "bottom"]),
   cloth: cloth(),
-  over: oneOf(["tail", "deck", "nose", "fins", "strip"]).exactOptional(),
-  fromTail: quantity("length", ALONG).exactOptional(),
-  to: quantity("length", ALONG).exactOptional(),
-  width: quantity("length", { least: "5 mm", most: "1.5 m" }).exactOptional(),
-  angle: quantity("angle", { least: "-90 deg", most: "90 deg" }).exactOptional(),
+  over: z.exactOptional(oneOf(["tail", "deck", "nose", "fins", "strip"])),
+  fromTail: z.exactOptional(quantity("length", ALONG)),
+  to: z.exactOptional(quantity("length", ALONG)),
+  width: z.exactOptional(quantity("length", { least: "5 mm", most: "1.5 m" })),
+  angle: z.exactOptional(quantity("angle", { least: "-90 deg", most: "90 deg" })),
 });
 
 const resinByCoat = fields("the resins by coat", {
-  laminate: resin().exactOptional(),
-  fill: resin().exactOptional(),
-  gloss: resin().exactOptional(),
-  box: resin().exactOptional(),
+  laminate: z.exactOptional(resin()),
+  fill: z.exactOptional(resin()),
+  gloss: z.exactOptional(resin()),
+  box: z.exactOptional(resin()),
 });
 
 const tintShare = () => quantity("fraction", { least: "0.05 %", most: "15 %" });
-const tint: z.ZodType<TintFile> = fields("the tint", {
-  of: id("a tint's id", "my-blue").exactOptional(),
-  laminate: tintShare().exactOptional(),
-  fill: tintShare().exactOptional(),
-  gloss: tintShare().exactOptional(),
+const tint: z.ZodMiniType<TintFile> = fields("the tint", {
+  of: z.exactOptional(id("a tint's id", "my-blue")),
+  laminate: z.exactOptional(tintShare()),
+  fill: z.exactOptional(tintShare()),
+  gloss: z.exactOptional(tintShare()),
 });
 
-const papers: z.ZodType<PapersFile> = fields("the papers", {
-  dry: listOf(oneOf(GRITS), "papers", 20).exactOptional(),
-  wet: listOf(oneOf(GRITS), "papers", 20).exactOptional(),
+const papers: z.ZodMiniType<PapersFile> = fields("the papers", {
+  dry: z.exactOptional(listOf(oneOf(GRITS), "papers", 20)),
+  wet: z.exactOptional(listOf(oneOf(GRITS), "papers", 20)),
 });
 
-export const glassSchema: z.ZodType<GlassFile> = fields("the glass", {
-  resin: z
-    .union([resin(), resinByCoat], {
+export const glassSchema: z.ZodMiniType<GlassFile> = fields("the glass", {
+  resin: z.exactOptional(
+    z.union([resin(), resinByCoat], {
       error:
         'write a resin\'s id, such as "polyester", or an object with ids for "laminate", "fill", "gloss", "box"',
-    })
-    .exactOptional(),
-  boxResin: resin().exactOptional(),
-  resinRatio: plainNumber("resinRatio", 0.2, 4).exactOptional(),
-  seal: yesOrNo().exactOptional(),
-  lapKind: oneOf(["free", "cut"]).exactOptional(),
-  cutting: oneOf(["rolled", "pattern"]).exactOptional(),
-  bottom: faceLayers("bottom").exactOptional(),
-  deck: faceLayers("deck").exactOptional(),
-  patches: listOf(patch, "patches", 50).exactOptional(),
-  tint: tint.exactOptional(),
-  fillers: fields("the fillers", {
-    box: filler().exactOptional(),
-    seal: filler().exactOptional(),
-  }).exactOptional(),
-  logos: yesOrNo().exactOptional(),
-  pinline: yesOrNo().exactOptional(),
-  finish: oneOf(["sanded", "wet-sanded", "gloss"]).exactOptional(),
-  papers: papers.exactOptional(),
+    }),
+  ),
+  boxResin: z.exactOptional(resin()),
+  resinRatio: z.exactOptional(plainNumber("resinRatio", 0.2, 4)),
+  seal: z.exactOptional(yesOrNo()),
+  lapKind: z.exactOptional(oneOf(["free", "cut"])),
+  cutting: z.exactOptional(oneOf(["rolled", "pattern"])),
+  bottom: z.exactOptional(faceLayers("bottom")),
+  deck: z.exactOptional(faceLayers("deck")),
+  patches: z.exactOptional(listOf(patch, "patches", 50)),
+  tint: z.exactOptional(tint),
+  fillers: z.exactOptional(
+    fields("the fillers", {
+      box: z.exactOptional(filler()),
+      seal: z.exactOptional(filler()),
+    }),
+  ),
+  logos: z.exactOptional(yesOrNo()),
+  pinline: z.exactOptional(yesOrNo()),
+  finish: z.exactOptional(oneOf(["sanded", "wet-sanded", "gloss"])),
+  papers: z.exactOptional(papers),
 });

@@ -1,4 +1,4 @@
-import { z } from "zod";
+import { z } from "zod/mini";
 import type { GelPointFile, MaterialsFile, RecoatFile, ResinFile } from "../file/MaterialsFile";
 import { readRatio } from "../reading/readRatio";
 import { clothSchema, fillerSchema, foamSchema, tintSchema, woodSchema } from "./clothSchema";
@@ -15,36 +15,36 @@ const resinAir = () => quantity("temperature", { least: "0 C", most: "60 C" });
 const dose = () => quantity("fraction", { least: "0.1 %", most: "4 %" });
 const density = () => quantity("density", { least: "800 kg/m3", most: "1400 kg/m3" });
 
-const recoat: z.ZodType<RecoatFile> = fields("the recoat window", {
+const recoat: z.ZodMiniType<RecoatFile> = fields("the recoat window", {
   until: time("1 h", "30 d"),
   at: resinAir(),
 });
 
 const anyResin = {
-  name: plainText("the resin's name").exactOptional(),
-  density: density().exactOptional(),
-  curedDensity: density().exactOptional(),
-  leastTemperature: quantity("temperature", { least: "0 C", most: "40 C" }).exactOptional(),
-  recoat: recoat.exactOptional(),
+  name: z.exactOptional(plainText("the resin's name")),
+  density: z.exactOptional(density()),
+  curedDensity: z.exactOptional(density()),
+  leastTemperature: z.exactOptional(quantity("temperature", { least: "0 C", most: "40 C" })),
+  recoat: z.exactOptional(recoat),
 };
 const withStyrene = {
-  styrene: quantity("fraction", { least: "5 %", most: "60 %" }).exactOptional(),
-  wax: z
-    .union([z.literal("none"), quantity("fraction", { least: "0.1 %", most: "10 %" })], {
+  styrene: z.exactOptional(quantity("fraction", { least: "5 %", most: "60 %" })),
+  wax: z.exactOptional(
+    z.union([z.literal("none"), quantity("fraction", { least: "0.1 %", most: "10 %" })], {
       error:
         'write wax solution by volume, such as "2 %", or "none" where the resin has its wax or needs none',
-    })
-    .exactOptional(),
+    }),
+  ),
 };
 
-const gelPoint: z.ZodType<GelPointFile> = fields("a line of the gel table", {
+const gelPoint: z.ZodMiniType<GelPointFile> = fields("a line of the gel table", {
   temperature: resinAir(),
   dose: dose(),
   gels: time("1 min", "24 h"),
 });
 
 /** Base to hardener as a sheet writes it; more hardener than base is read the wrong way round. */
-function ratio(by: string): z.ZodType<string> {
+function ratio(by: string): z.ZodMiniType<string> {
   const need = `write base to hardener by ${by} as on the sheet, such as "100:45"`;
   return z
     .string({ error: need })
@@ -52,7 +52,11 @@ function ratio(by: string): z.ZodType<string> {
       const message = describeRatio(value, need);
       if (message !== null) issues.push({ code: "custom", message, input: value });
     })
-    .meta({ description: `base to hardener by ${by}`, examples: ["100:45"], pattern: "^\\s*[0-9.]+\\s*:" });
+    .register(z.globalRegistry, {
+      description: `base to hardener by ${by}`,
+      examples: ["100:45"],
+      pattern: "^\\s*[0-9.]+\\s*:",
+    });
 }
 
 function describeRatio(text: string, need: string): string | null {
@@ -65,7 +69,7 @@ function describeRatio(text: string, need: string): string | null {
   return null;
 }
 
-export const resinSchema: z.ZodType<ResinFile> = z.discriminatedUnion(
+export const resinSchema: z.ZodMiniType<ResinFile> = z.discriminatedUnion(
   "kind",
   [
     fields("a resin cured by peroxide", {
@@ -73,33 +77,37 @@ export const resinSchema: z.ZodType<ResinFile> = z.discriminatedUnion(
       ...withStyrene,
       kind: z.literal("peroxide"),
       dose: fields("the range of the dose", { least: dose(), most: dose() }),
-      gel: listOf(gelPoint, "lines of the gel table", 200).min(1, {
-        error: "write at least one line of the sheet's gel table, or one cup timed in the shop",
-      }),
-      promoter: oneOf(["in-resin", "to-add"]).exactOptional(),
-      hardenerDensity: density().exactOptional(),
+      gel: listOf(gelPoint, "lines of the gel table", 200).check(
+        z.minLength(1, {
+          error: "write at least one line of the sheet's gel table, or one cup timed in the shop",
+        }),
+      ),
+      promoter: z.exactOptional(oneOf(["in-resin", "to-add"])),
+      hardenerDensity: z.exactOptional(density()),
     }),
     fields("a two-part resin", {
       ...anyResin,
       kind: z.literal("two-part"),
-      ratioByMass: ratio("mass").exactOptional(),
-      ratioByVolume: ratio("volume").exactOptional(),
+      ratioByMass: z.exactOptional(ratio("mass")),
+      ratioByVolume: z.exactOptional(ratio("volume")),
       potLife: fields("the pot life", {
         lasts: time("2 min", "24 h"),
         mass: quantity("mass", { least: "10 g", most: "5 kg" }),
         temperature: resinAir(),
       }),
-      hardenerDensity: density().exactOptional(),
-      blushes: yesOrNo().exactOptional(),
+      hardenerDensity: z.exactOptional(density()),
+      blushes: z.exactOptional(yesOrNo()),
     }),
     fields("a resin cured by sunlight", {
       ...anyResin,
       ...withStyrene,
       kind: z.literal("sunlight"),
-      exposure: fields("the exposure", {
-        uvIndex: plainNumber("uvIndex", 1, 15),
-        takes: time("10 s", "8 h"),
-      }).exactOptional(),
+      exposure: z.exactOptional(
+        fields("the exposure", {
+          uvIndex: plainNumber("uvIndex", 1, 15),
+          takes: time("10 s", "8 h"),
+        }),
+      ),
     }),
   ],
   {
@@ -110,20 +118,20 @@ export const resinSchema: z.ZodType<ResinFile> = z.discriminatedUnion(
   },
 );
 
-function own<T>(what: string, example: string, record: z.ZodType<T>) {
-  return z
-    .record(id(`a ${what}'s id`, example), record, {
+function own<T>(what: string, example: string, record: z.ZodMiniType<T>) {
+  return z.exactOptional(
+    z.record(id(`a ${what}'s id`, example), record, {
       error: `write an object, { … }, of ${what}s by an id of your own, such as "${example}"`,
-    })
-    .exactOptional();
+    }),
+  );
 }
 
-export const materialsSchema: z.ZodType<MaterialsFile> = fields("the materials", {
-  resins: z
-    .record(id("a resin's id", "my-polyester"), resinSchema, {
+export const materialsSchema: z.ZodMiniType<MaterialsFile> = fields("the materials", {
+  resins: z.exactOptional(
+    z.record(id("a resin's id", "my-polyester"), resinSchema, {
       error: 'write an object, { … }, of resins by an id of your own, such as "my-polyester"',
-    })
-    .exactOptional(),
+    }),
+  ),
   cloths: own("cloth", "carbon-strip-200", clothSchema),
   foams: own("foam", "my-foam", foamSchema),
   woods: own("wood", "my-wood", woodSchema),

@@ -1,5 +1,5 @@
 import { DIMENSION_WORDS, type Dimension, parseQuantity } from "@lapline/engine";
-import { z } from "zod";
+import { z } from "zod/mini";
 import type { QuantityText } from "../file/QuantityText";
 
 /** Both ends belong to the range; written with a unit, as messages show them. */
@@ -12,7 +12,7 @@ export interface Limits {
 const QUANTITY_PATTERN = "^\\s*[-+−]?\\s*[0-9.,½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅐⅛⅜⅝⅞⅑⅒]";
 
 /** A quantity with its unit, refused outside its limits, beyond which a slip of unit or sign is likelier than a board. */
-export function quantity(dimension: Dimension, limits: Limits): z.ZodType<QuantityText> {
+export function quantity(dimension: Dimension, limits: Limits): z.ZodMiniType<QuantityText> {
   const range = { leastSi: inSi(limits.least, dimension), mostSi: inSi(limits.most, dimension), ...limits };
   const { name, example } = DIMENSION_WORDS[dimension];
   return z
@@ -22,7 +22,7 @@ export function quantity(dimension: Dimension, limits: Limits): z.ZodType<Quanti
       const message = parsed.ok ? describeOutside(parsed.value, dimension, range) : parsed.reason;
       if (message !== null) issues.push({ code: "custom", message, input: value });
     })
-    .meta({
+    .register(z.globalRegistry, {
       description: `${name} with its unit, ${limits.least} to ${limits.most}`,
       examples: [example],
       pattern: QUANTITY_PATTERN,

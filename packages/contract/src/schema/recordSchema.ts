@@ -1,19 +1,21 @@
 import { GRITS } from "@lapline/engine";
-import { z } from "zod";
+import { z } from "zod/mini";
 import type { RecordEntryFile } from "../file/RecordEntryFile";
 import { fields } from "./fields";
 import { quantity } from "./quantity";
 import { ALONG } from "./surveySchema";
 import { describeOneOf, entryId, id, listOf, oneOf, wallTime } from "./words";
 
+export const MOST_ENTRIES = 2000;
+
 const KINDS = ["done", "weighed", "mixed", "touched", "sand-through", "film", "dust", "struck"] as const;
 
-const anyEntry = { id: entryId(), at: wallTime().exactOptional(), corrects: entryId().exactOptional() };
+const anyEntry = { id: entryId(), at: z.exactOptional(wallTime()), corrects: z.exactOptional(entryId()) };
 const coat = () => id("a coat's id", "laminate-bottom");
 const grit = () => oneOf(GRITS);
 const cup = () => quantity("mass", { least: "0.1 g", most: "20 kg" });
 
-export const recordEntrySchema: z.ZodType<RecordEntryFile> = z.discriminatedUnion(
+export const recordEntrySchema: z.ZodMiniType<RecordEntryFile> = z.discriminatedUnion(
   "kind",
   [
     fields("an entry of a step done", {
@@ -33,7 +35,7 @@ export const recordEntrySchema: z.ZodType<RecordEntryFile> = z.discriminatedUnio
       coat: coat(),
       base: cup(),
       hardener: cup(),
-      resinTemperature: quantity("temperature", { least: "0 C", most: "60 C" }).exactOptional(),
+      resinTemperature: z.exactOptional(quantity("temperature", { least: "0 C", most: "60 C" })),
     }),
     fields("an entry of a fingertip test", {
       ...anyEntry,
@@ -56,7 +58,7 @@ export const recordEntrySchema: z.ZodType<RecordEntryFile> = z.discriminatedUnio
       kind: z.literal("film"),
       zone: id("a zone's id", "rail-left"),
       film: quantity("length", { least: "0 mm", most: "2 mm" }),
-      after: grit().exactOptional(),
+      after: z.exactOptional(grit()),
     }),
     fields("an entry of sanding dust", {
       ...anyEntry,
@@ -80,4 +82,4 @@ export const recordEntrySchema: z.ZodType<RecordEntryFile> = z.discriminatedUnio
   },
 );
 
-export const recordSchema = listOf(recordEntrySchema, "entries of the record", 2000);
+export const recordSchema = listOf(recordEntrySchema, "entries of the record", MOST_ENTRIES);

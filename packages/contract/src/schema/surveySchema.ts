@@ -1,4 +1,4 @@
-import { z } from "zod";
+import { z } from "zod/mini";
 import type { StationFile, SurveyFile, TailFile } from "../file/SurveyFile";
 import { fields } from "./fields";
 import { type Limits, quantity } from "./quantity";
@@ -15,18 +15,18 @@ const along = () => length(ALONG);
 const tailWidth = () => length({ least: "5 mm", most: "1 m" });
 const tailDepth = () => length({ least: "5 mm", most: "0.5 m" });
 
-const station: z.ZodType<StationFile> = fields("a station", {
-  fromTail: along().exactOptional(),
-  fromNose: along().exactOptional(),
-  left: length(HALF_WIDTH).exactOptional(),
-  right: length(HALF_WIDTH).exactOptional(),
-  width: length(WIDTH).exactOptional(),
-  thickness: length({ least: "0 mm", most: "0.3 m" }).exactOptional(),
-  rocker: length({ least: "0 mm", most: "0.6 m" }).exactOptional(),
+const station: z.ZodMiniType<StationFile> = fields("a station", {
+  fromTail: z.exactOptional(along()),
+  fromNose: z.exactOptional(along()),
+  left: z.exactOptional(length(HALF_WIDTH)),
+  right: z.exactOptional(length(HALF_WIDTH)),
+  width: z.exactOptional(length(WIDTH)),
+  thickness: z.exactOptional(length({ least: "0 mm", most: "0.3 m" })),
+  rocker: z.exactOptional(length({ least: "0 mm", most: "0.6 m" })),
 });
 
 const TAILS = ["square", "squash", "round", "pin", "swallow", "diamond"] as const;
-const tail: z.ZodType<TailFile> = z.discriminatedUnion(
+const tail: z.ZodMiniType<TailFile> = z.discriminatedUnion(
   "kind",
   [
     fields("a square tail", { kind: z.literal("square"), width: tailWidth() }),
@@ -64,39 +64,46 @@ const sectionShape = {
   apex: plainNumber("apex", 0, 1),
   deckFullness: plainNumber("deckFullness", 1, 50),
   bottomFullness: plainNumber("bottomFullness", 1, 50),
-  bottom: z
-    .union(
-      [bottom, listOf(placedBottom, "bottoms", 50).min(1, { error: "a list of bottoms needs one at least" })],
+  bottom: z.exactOptional(
+    z.union(
+      [
+        bottom,
+        listOf(placedBottom, "bottoms", 50).check(
+          z.minLength(1, { error: "a list of bottoms needs one at least" }),
+        ),
+      ],
       {
         error: 'write one bottom, { … }, or a list of them, [ … ], each with its "fromTail"',
       },
-    )
-    .exactOptional(),
+    ),
+  ),
 };
 const section = fields("a section", sectionShape);
 const placedSection = fields("a section of several", { fromTail: along(), ...sectionShape });
 
-export const surveySchema: z.ZodType<SurveyFile> = fields("the survey", {
+export const surveySchema: z.ZodMiniType<SurveyFile> = fields("the survey", {
   length: length({ least: "0.3 m", most: "5 m" }),
-  lengthBy: oneOf(["tape", "straight"]).exactOptional(),
-  stationsBy: oneOf(["tape", "straight"]).exactOptional(),
-  tape: length({ least: "0.05 mm", most: "20 mm" }).exactOptional(),
-  halfWidthsAt: oneOf(["apex", "bottom-edge"]).exactOptional(),
-  twist: quantity("angle", { least: "-20 deg", most: "20 deg" }).exactOptional(),
+  lengthBy: z.exactOptional(oneOf(["tape", "straight"])),
+  stationsBy: z.exactOptional(oneOf(["tape", "straight"])),
+  tape: z.exactOptional(length({ least: "0.05 mm", most: "20 mm" })),
+  halfWidthsAt: z.exactOptional(oneOf(["apex", "bottom-edge"])),
+  twist: z.exactOptional(quantity("angle", { least: "-20 deg", most: "20 deg" })),
   nose: fields("the nose", { kind: oneOf(["pointed", "round"]) }),
   tail,
   stations: listOf(station, "stations", 200),
-  section: z
-    .union(
+  section: z.exactOptional(
+    z.union(
       [
         section,
-        listOf(placedSection, "sections", 50).min(1, { error: "a list of sections needs one at least" }),
+        listOf(placedSection, "sections", 50).check(
+          z.minLength(1, { error: "a list of sections needs one at least" }),
+        ),
       ],
       {
         error: 'write one section, { … }, or a list of them, [ … ], each with its "fromTail"',
       },
-    )
-    .exactOptional(),
+    ),
+  ),
 });
 
 function describeKind(what: string, kinds: readonly string[]) {
