@@ -35,6 +35,13 @@ describe.each(DEMO_BOARDS)("the cloth patterns of $id", ({ text }) => {
         const apartM = Math.hypot(next.toAlongM - one.toAlongM, next.toAcrossM - one.toAcrossM);
         expect(apartM - (one.openM + next.openM) / 2).toBeGreaterThan(0.0149);
       });
+      // Common practice, no source: notches at a nose or a tail lie alike on both sides, and none in a curve is wider than two fingers.
+      expect(Math.max(...notches.map(({ openM, takesTip }) => (takesTip ? 0 : openM)))).toBeLessThan(0.0401);
+      for (const at of ["nose", "tail"] as const) {
+        const own = notches.filter((notch) => notch.at === at);
+        const acrossM = own.reduce((sumM, notch) => sumM + notch.toAcrossM, 0);
+        expect(Math.abs(acrossM) / Math.max(own.length, 1)).toBeLessThan(0.02);
+      }
       for (const { alongM, acrossM, toAlongM, toAcrossM } of notches) {
         expect(Math.hypot(toAlongM - alongM, toAcrossM - acrossM)).toBeCloseTo(lapM - 0.01, 9);
       }

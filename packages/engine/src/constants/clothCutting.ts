@@ -17,9 +17,6 @@ export const LAP_GATHER_SHARE: Sourced = { value: 0.2, low: 0.1, high: 0.3, sour
 /** Wider than this at its mouth a notch leaves the rail bare; two smaller ones are cut. */
 export const WIDEST_NOTCH_M: Sourced = { value: 0.04, low: 0.025, high: 0.06, source: "common-practice" };
 
-/** At a corner one notch takes out a turn of up to this much, a right angle and a little. */
-export const CORNER_TURN_RAD: Sourced = { value: 1.75, source: "common-practice" };
-
 /** Less cloth than this between two notches, at the edge, neither lies down nor holds. */
 export const LEAST_FLAP_M: Sourced = { value: 0.015, low: 0.01, high: 0.025, source: "common-practice" };
 

@@ -106,7 +106,7 @@ export interface NotchPlan {
   readonly toAcrossM: number;
   /** Width of a wedge at its mouth; nought for a slit. */
   readonly openM: number;
-  /** Whether it takes a whole corner or tip out, where several would leave no flap between them. */
+  /** Whether it takes a whole corner out. */
   readonly takesTip: boolean;
 }
 

@@ -1,12 +1,12 @@
 import {
-  CORNER_TURN_RAD,
   LAP_GATHER_SHARE,
   LEAST_FLAP_M,
   NOTCH_SHORT_M,
   PATTERN_TOLERANCE_M,
   WIDEST_NOTCH_M,
 } from "../constants/clothCutting";
-import { angle, area, fraction, length } from "../foundation/quantity";
+import { say } from "../foundation/phrase";
+import { area, fraction, length } from "../foundation/quantity";
 import type { WorkingInput, WorkingTable } from "../foundation/stage";
 import { byId, fromLayup, type LayupContext } from "./LayupContext";
 import type { LayupPlan, PatternPlan } from "./LayupPlan";
@@ -30,7 +30,6 @@ const notch = (words: string, formula: string) => ({
     ...listFace(pattern, layup),
     { name: "a lap gathers without a fold", value: fraction(LAP_GATHER_SHARE.value) },
     { name: "widest notch in a curve", value: length(WIDEST_NOTCH_M.value) },
-    { name: "one notch at a corner for each", value: angle(CORNER_TURN_RAD.value) },
     { name: "least cloth between two", value: length(LEAST_FLAP_M.value) },
     { name: "short of the widest line", value: length(NOTCH_SHORT_M.value) },
   ]),
@@ -61,7 +60,7 @@ export const patternsWorking: WorkingTable<LayupContext> = {
       ...listFace(pattern, layup),
       ...layup.pieces
         .filter((piece) => piece.pattern === pattern.id)
-        .map((piece) => ({ name: `surface under ${piece.id}`, value: area(piece.areaM2) })),
+        .map((piece) => ({ name: say`surface under ${piece.id}`, value: area(piece.areaM2) })),
     ]),
   },
   "layup.patterns[].edgeM": {
@@ -78,7 +77,7 @@ export const patternsWorking: WorkingTable<LayupContext> = {
   },
   "layup.patterns[].notches[].fromTailTapeM": notch(
     "where the notch meets the rail, along the bottom from the tail",
-    "equal shares of the turn of a stretch where 2 × lap × turn for each metre is more than cloth gathers",
+    "equal shares of the lap's edge round a stretch where 2 × lap × turn for each metre is more than cloth gathers",
   ),
   "layup.patterns[].notches[].alongM": notch("the notch's root, along the warp", "edge + short × normal"),
   "layup.patterns[].notches[].acrossM": notch("the notch's root, across the warp", "edge + short × normal"),
@@ -86,7 +85,7 @@ export const patternsWorking: WorkingTable<LayupContext> = {
   "layup.patterns[].notches[].toAcrossM": notch("the notch's mouth, across the warp", "edge + lap × normal"),
   "layup.patterns[].notches[].openM": notch(
     "width of the wedge at its mouth",
-    "2 × lap × its share of the turn; nought for a slit",
+    "2 × lap × turn ÷ number of notches, at most the widest in a curve; nought for a slit",
   ),
 };
 

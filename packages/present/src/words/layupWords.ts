@@ -32,7 +32,7 @@ function tipSentence({ patterns }: Layup, t: Tell): readonly string[] {
   const hasTip = patterns.some(({ notches }) => notches.some((notch) => notch.takesTip));
   return hasTip
     ? [
-        t`A notch that takes a whole corner or tip out, because several would leave no flap between them, leaves the tip to the other face's lap: lay a scrap of the same cloth over what stays bare.`,
+        t`A notch that takes a whole corner out leaves it to the other face's lap: lay a scrap of the same cloth over what stays bare. Where flaps still overlap, press one over the other.`,
       ]
     : [];
 }

@@ -1,10 +1,4 @@
-import {
-  CORNER_TURN_RAD,
-  LAP_GATHER_SHARE,
-  LEAST_FLAP_M,
-  NOTCH_SHORT_M,
-  WIDEST_NOTCH_M,
-} from "../../constants/clothCutting";
+import { LAP_GATHER_SHARE, LEAST_FLAP_M, NOTCH_SHORT_M, WIDEST_NOTCH_M } from "../../constants/clothCutting";
 import type { NotchPlan } from "../LayupPlan";
 import type { FlatFace } from "./FlatFace";
 import { type FoldPoint, traceFold } from "./traceFold";
@@ -17,12 +11,12 @@ type Place = Pick<
 /**
  * Where the lap must be notched to lie down. On the flat the lap's edge is longer than the rail by lap × turn, on the board shorter by as
  * much; what cloth cannot gather by shearing comes out as wedges of 2 × lap × turn in all, each as wide at the mouth as is usual at most.
- * Where they would leave too small a flap between them to hold, as at a pointed nose, neighbours become one that takes the tip out.
+ * Where so many would leave too small a flap between them to hold, as at a pointed nose, there are fewer, and the flaps overlap.
  * A swallow's notch is spanned and slit to its crotch, and the flaps fold round its walls.
  */
 export function computeNotches(flat: FlatFace, lapM: number): NotchPlan[] {
   if (!(lapM > 0)) return [];
-  const wedges = findTightRuns(traceFold(flat), lapM).flatMap((run) => placeWithFlaps(run, lapM));
+  const wedges = findTightRuns(traceFold(flat), lapM).flatMap((run) => placeWedges(run, lapM));
   const counts = new Map<string, number>();
   const lastM = flat.stations.at(-1)!.alongM;
   const named = wedges.map((wedge): NotchPlan => {
@@ -48,107 +42,101 @@ export function computeNotches(flat: FlatFace, lapM: number): NotchPlan[] {
 }
 
 interface TightRun {
-  readonly points: FoldPoint[];
+  /** Corners of the fold line one after another, the first and the last of them sharp. */
+  readonly points: readonly FoldPoint[];
   /** Along the fold line from its first corner to its last. */
-  longM: number;
+  readonly longM: number;
+  readonly turnRad: number;
 }
 
 /** Stretches of the fold line that turn more sharply than cloth gathers, corners less than a lap apart taken together. */
-function findTightRuns(fold: readonly FoldPoint[], lapM: number): TightRun[] {
-  const runs: TightRun[] = [];
+function findTightRuns(fold: readonly FoldPoint[], lapM: number): readonly TightRun[] {
+  const ends: { first: number; last: number }[] = [];
   let sinceM = Number.POSITIVE_INFINITY;
-  for (const point of fold) {
+  fold.forEach((point, i) => {
     sinceM += point.arrivingM;
     const gathered = 2 * lapM * point.turnRad;
-    if (gathered <= LAP_GATHER_SHARE.value * Math.max(point.lengthM, lapM / 2)) continue;
-    const run = runs.at(-1);
-    if (run === undefined || sinceM > lapM) runs.push({ points: [point], longM: 0 });
-    else {
-      run.points.push(point);
-      run.longM += sinceM;
-    }
+    if (gathered <= LAP_GATHER_SHARE.value * Math.max(point.lengthM, lapM / 2)) return;
+    const before = ends.at(-1);
+    if (before === undefined || sinceM > lapM) ends.push({ first: i, last: i });
+    else before.last = i;
     sinceM = 0;
-  }
-  return runs;
-}
-
-/** Some of a run's turn, from one share of it to another, that one wedge takes out. */
-interface Share {
-  readonly from: number;
-  readonly to: number;
-}
-
-/** A corner gets one notch for about a right angle and takes the whole corner out; a curve gets them side by side. */
-function placeWithFlaps(run: TightRun, lapM: number): Place[] {
-  const turnRad = turnOf(run);
-  const isCorner = run.longM < lapM;
-  const widestM = isCorner ? 2 * lapM * CORNER_TURN_RAD.value : WIDEST_NOTCH_M.value;
-  const count = Math.max(1, Math.ceil((2 * lapM * turnRad) / widestM));
-  let shares = Array.from({ length: count }, (_, k): Share => ({ from: k / count, to: (k + 1) / count }));
-  for (;;) {
-    const places = shares.map((share) => placeWedge(run, lapM, share, share.to - share.from > 1.5 / count));
-    const tight = findTightest(places);
-    if (tight.length === 0) return isCorner ? places.map((place) => ({ ...place, takesTip: true })) : places;
-    const ends = shares.filter((_, i) => !tight.includes(i)).map(({ to }) => to);
-    shares = ends.map((to, i) => ({ from: ends[i - 1] ?? 0, to }));
-  }
-}
-
-/** So near to the tightest, a pair is its mirror on the board's other side and is treated alike. */
-const ALIKE_M = 0.002;
-
-/** Wedges that leave the least before the next one, where that is less than holds: by their place, none where all hold. */
-function findTightest(places: readonly Place[]): readonly number[] {
-  const flapsM = places.slice(1).map((next, i) => {
-    const one = places[i]!;
-    const apartM = Math.hypot(next.toAlongM - one.toAlongM, next.toAcrossM - one.toAcrossM);
-    return apartM - (one.openM + next.openM) / 2;
   });
-  const leastM = Math.min(...flapsM);
-  if (leastM >= LEAST_FLAP_M.value) return [];
-  return flapsM.flatMap((flapM, i) => (flapM <= leastM + ALIKE_M ? [i] : []));
+  return ends.map(({ first, last }) => {
+    const points = fold.slice(first, last + 1);
+    return {
+      points,
+      longM: points.slice(1).reduce((sumM, { arrivingM }) => sumM + arrivingM, 0),
+      turnRad: points.reduce((sumRad, { turnRad }) => sumRad + turnRad, 0),
+    };
+  });
 }
 
-const turnOf = ({ points }: TightRun): number => points.reduce((sumRad, point) => sumRad + point.turnRad, 0);
+/** A corner's one notch takes it out whole; a curve's are alike, evenly apart at the lap's edge. */
+function placeWedges(run: TightRun, lapM: number): readonly Place[] {
+  const gatheredM = 2 * lapM * run.turnRad;
+  if (run.longM < lapM) return [placeWedge(run, lapM, { edgeShare: 0.5, openM: gatheredM, takesTip: true })];
+  const [widestM, flapM] = [WIDEST_NOTCH_M.value, LEAST_FLAP_M.value];
+  const edgeM = edgeOf(run, lapM);
+  const room = Math.max(1, Math.floor(edgeM / (widestM + flapM)));
+  const count = Math.min(room, Math.ceil(gatheredM / widestM));
+  const openM = Math.min(gatheredM / count, widestM);
+  return Array.from({ length: count }, (_, k) =>
+    placeWedge(run, lapM, { edgeShare: (k + 0.5) / count, openM, takesTip: false }),
+  );
+}
 
-/** Apart by this share of the turn on either side, the middle of an edge is found between its two corners. */
-const BESIDE_SHARE = 1e-9;
+/** The lap's edge round a run, on the flat. */
+const edgeOf = ({ longM, turnRad }: TightRun, lapM: number): number => longM + lapM * turnRad;
 
-function placeWedge(run: TightRun, lapM: number, { from, to }: Share, takesTip: boolean): Place {
-  const turnRad = turnOf(run);
-  const middle = (from + to) / 2;
-  const [before, after] = [
-    findTurned(run, (middle - BESIDE_SHARE) * turnRad),
-    findTurned(run, (middle + BESIDE_SHARE) * turnRad),
-  ];
+interface Wedge extends Pick<Place, "openM" | "takesTip"> {
+  /** Where its mouth is, as a share of the lap's edge round the run. */
+  readonly edgeShare: number;
+}
+
+function placeWedge(run: TightRun, lapM: number, { edgeShare, openM, takesTip }: Wedge): Place {
+  const foot = findFoot(run, lapM, edgeShare * edgeOf(run, lapM));
   const away = (distanceM: number) => ({
-    alongM: (before.point.alongM + after.point.alongM) / 2 + distanceM * Math.cos(after.outRad),
-    acrossM: (before.point.acrossM + after.point.acrossM) / 2 + distanceM * Math.sin(after.outRad),
+    alongM: foot.alongM + distanceM * Math.cos(foot.outRad),
+    acrossM: foot.acrossM + distanceM * Math.sin(foot.outRad),
   });
   const root = away(Math.min(NOTCH_SHORT_M.value, lapM / 2));
   const mouth = away(lapM);
   return {
-    fromTailTapeM: after.point.tapeM,
+    fromTailTapeM: foot.tapeM,
     ...root,
     toAlongM: mouth.alongM,
     toAcrossM: mouth.acrossM,
-    openM: 2 * lapM * turnRad * (to - from),
+    openM,
     takesTip,
   };
 }
 
-/** The corner at which a run has turned so far, and how its edge looks out there. */
-function findTurned(
-  { points }: TightRun,
-  turnedRad: number,
-): { readonly point: FoldPoint; readonly outRad: number } {
-  let restRad = turnedRad;
-  for (const point of points) {
-    if (restRad <= point.turnRad) return { point, outRad: point.headingRad + restRad - Math.PI / 2 };
-    restRad -= point.turnRad;
+interface Foot extends Pick<FoldPoint, "alongM" | "acrossM" | "tapeM"> {
+  /** Square to the fold line, away from the piece. */
+  readonly outRad: number;
+}
+
+/** The place on the fold line that a place of the lap's edge lies square to: on a side between two corners, or in a corner's fan. */
+function findFoot({ points }: TightRun, lapM: number, alongEdgeM: number): Foot {
+  let restM = alongEdgeM;
+  let before = points[0]!;
+  for (const [i, point] of points.entries()) {
+    const sideM = i === 0 ? 0 : point.arrivingM;
+    const outRad = point.headingRad - Math.PI / 2;
+    if (restM < sideM) {
+      const share = restM / sideM;
+      const between = (name: "alongM" | "acrossM" | "tapeM") =>
+        before[name] + share * (point[name] - before[name]);
+      return { alongM: between("alongM"), acrossM: between("acrossM"), tapeM: between("tapeM"), outRad };
+    }
+    restM -= sideM;
+    const fanM = lapM * Math.max(0, point.turnRad);
+    if (restM <= fanM) return { ...point, outRad: outRad + restM / lapM };
+    restM -= fanM;
+    before = point;
   }
-  const point = points.at(-1)!;
-  return { point, outRad: point.headingRad + point.turnRad - Math.PI / 2 };
+  return { ...before, outRad: before.headingRad + before.turnRad - Math.PI / 2 };
 }
 
 function nameEnd({ alongM }: Place, lapM: number, lastM: number): NotchPlan["at"] {

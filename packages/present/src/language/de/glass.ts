@@ -20,8 +20,8 @@ export const GLASS: Readonly<Record<string, string>> = {
   "film thinner on laps and rails than on the flat":
     "Film auf Überlappung und Rails dünner als auf der Fläche",
   "light fillers weigh a few grams a square metre": "leichte Füllstoffe wiegen wenige Gramm je Quadratmeter",
-  "A notch that takes a whole corner or tip out, because several would leave no flap between them, leaves the tip to the other face's lap: lay a scrap of the same cloth over what stays bare.":
-    "Eine Kerbe, die eine ganze Ecke oder Spitze wegnimmt, weil mehrere keinen Lappen zwischen sich ließen, überlässt die Spitze der Überlappung der anderen Seite: über das, was frei bleibt, einen Rest desselben Gewebes legen.",
+  "A notch that takes a whole corner out leaves it to the other face's lap: lay a scrap of the same cloth over what stays bare. Where flaps still overlap, press one over the other.":
+    "Eine Kerbe, die eine ganze Ecke wegnimmt, überlässt sie der Überlappung der anderen Seite: über das, was frei bleibt, einen Rest desselben Gewebes legen. Wo Lappen noch übereinander liegen, einen über den anderen drücken.",
   "no filler {1} is known; the nearest are {2}": "kein Füllstoff {1} bekannt; am nächsten sind {2}",
   "no tint {1} is known: add it to the file's own tints, or leave its name away":
     "keine Farbe {1} bekannt: unter den eigenen Farben eintragen oder den Namen weglassen",
