@@ -1,24 +1,7 @@
 import { DEMO_BOARDS, readBoardFile } from "@lapline/contract";
 import { explain, planBuild } from "@lapline/engine";
 import { describe, expect, it } from "vitest";
-
-/** Paths of every number in a plan, elements of lists by their id or place. Findings carry quantities, not results. */
-function listNumbers(value: unknown, path: string): string[] {
-  if (typeof value === "number") return [path];
-  if (typeof value !== "object" || value === null) return [];
-  if (Array.isArray(value)) {
-    return value.flatMap((element, i) => listNumbers(element, `${path}[${nameOf(element) ?? i}]`));
-  }
-  return Object.entries(value).flatMap(([key, below]) =>
-    listNumbers(below, path === "" ? key : `${path}.${key}`),
-  );
-}
-
-function nameOf(element: unknown): string | undefined {
-  if (typeof element !== "object" || element === null) return undefined;
-  const { id, path } = element as { id?: string; path?: string };
-  return id ?? path;
-}
+import { listNumbers } from "./listNumbers";
 
 describe.each(DEMO_BOARDS)("the plan of $id", ({ text }) => {
   const read = readBoardFile(text);

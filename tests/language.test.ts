@@ -1,14 +1,20 @@
 import { describe, expect, it } from "vitest";
-import { DE } from "../packages/present/src/language/de";
+import { DE as DE_OF_PAGES } from "../packages/present/src/language/de";
+import { DE_WORKINGS } from "../packages/present/src/language/de/workings";
 import { readTexts } from "./readTexts";
 import { readSourceFiles, type SourceFile } from "./sourceFiles";
+import { inputTexts, workingTexts } from "./workingTexts";
+
+const DE = { ...DE_OF_PAGES, ...DE_WORKINGS };
 
 /** Where every text has its German. The list only grows, until it is every folder whose texts a person reads. */
 const TRANSLATED = [
+  "packages/engine/src/calendar",
   "packages/engine/src/constants",
   "packages/engine/src/cost",
   "packages/engine/src/cutplan",
   "packages/engine/src/finset",
+  "packages/engine/src/foundation",
   "packages/engine/src/layup",
   "packages/engine/src/mix",
   "packages/engine/src/sanding",
@@ -42,6 +48,9 @@ const texts = sources.map((source) => ({ path: source.path, ...readTexts(source)
 
 /** A text without a letter of its own, such as "{1}; {2}", reads the same in every language. */
 const hasLetters = (key: string): boolean => /\p{L}/u.test(key.replace(/\{\d+\}/g, ""));
+/** Ids of materials, cuts, pieces and papers, times, and sources' own names stay as they are. */
+const isName = (key: string): boolean =>
+  /^(?:P\d+|\d{4}-\d\d-\d\dT.*|[a-z]+(?:-[a-z]+)*-\d+(?:[,+ ]+[a-z]+-\d+)*|\d.*(?:kJ\/mol)?)$/.test(key);
 const placesOf = (text: string): readonly string[] =>
   [...new Set([...text.matchAll(/\{\d+\}/g)].map(([place]) => place))].sort();
 
@@ -55,8 +64,18 @@ describe("German", () => {
     expect(missing).toEqual([]);
   });
 
+  it("stands for the working of every number, and what it is worked out from", () => {
+    const missing = [...workingTexts(), ...inputTexts()].filter(
+      (key) => /\p{L}{2}/u.test(key.replace(/\{\d+\}/g, "")) && !Object.hasOwn(DE, key) && !isName(key),
+    );
+    expect(missing).toEqual([]);
+  });
+
   it("stands for nothing that no source says", () => {
-    const known = new Set(texts.flatMap(({ said, strings }) => [...said, ...strings]));
+    const known = new Set([
+      ...texts.flatMap(({ said, strings }) => [...said, ...strings]),
+      ...workingTexts(),
+    ]);
     // A mark's id is its fin's and its side's.
     const isKnown = (key: string): boolean =>
       known.has(key) || known.has(key.replace(/-(?:left|right)$/, ""));

@@ -1,56 +1,24 @@
 import type { Board } from "./Board";
-import { calendarWorking } from "./calendar/calendarWorking";
-import { costWorking } from "./cost/costWorking";
-import { cutplanWorking } from "./cutplan/cutplanWorking";
-import { finsetWorking } from "./finset/finsetWorking";
 import { describeKey } from "./foundation/describeKey";
 import type { Quantity } from "./foundation/quantity";
-import type { Assumption, Finding, Working, WorkingInput, WorkingTable } from "./foundation/stage";
-import { layupWorking } from "./layup/layupWorking";
-import { mixWorking } from "./mix/mixWorking";
+import type { Assumption, Finding, Told, Working, WorkingInput } from "./foundation/stage";
 import type { Plan } from "./Plan";
 import { type PlanPlace, readPlanPath } from "./readPlanPath";
-import { sandingWorking } from "./sanding/sandingWorking";
-import { shapeWorking } from "./shape/shapeWorking";
 import { SOURCES, type Source } from "./sources/sources";
-import { repairsWorking } from "./steps/repairsWorking";
-import { stepsWorking } from "./steps/stepsWorking";
-import { weighinsWorking } from "./weight/weighin/weighinsWorking";
-import { weightWorking } from "./weight/weightWorking";
-
-/** What the working of any number looks at. */
-export interface WorkingContext {
-  readonly plan: Plan;
-  readonly board: Board;
-}
+import { WORKINGS, type WorkingContext } from "./workings";
 
 /** How one number of the plan came about. */
 export interface Explanation {
   readonly path: string;
-  readonly value: Quantity | string;
-  readonly words: string;
-  readonly formula: string;
+  readonly value: Quantity | Told;
+  readonly words: Told;
+  readonly formula: Told;
   readonly inputs: readonly WorkingInput[];
   readonly sources: readonly Source[];
   /** What was assumed in the part of the board file or plan that it comes from. */
   readonly assumptions: readonly Assumption[];
   readonly findings: readonly Finding[];
 }
-
-const TABLES: ReadonlyArray<WorkingTable<WorkingContext>> = [
-  shapeWorking,
-  finsetWorking,
-  layupWorking,
-  cutplanWorking,
-  mixWorking,
-  sandingWorking,
-  weightWorking,
-  weighinsWorking,
-  costWorking,
-  stepsWorking,
-  repairsWorking,
-  calendarWorking,
-];
 
 /** The parts of the board file that each part of the plan is built from. */
 const BUILT_FROM: Readonly<Record<string, readonly string[]>> = {
@@ -113,13 +81,15 @@ function listBand({ key, holder }: PlanPlace): WorkingInput[] {
   return (["Low", "High"] as const).flatMap((end) => {
     const value = (holder as Record<string, unknown>)[`${name}${end}${unit ?? ""}`];
     if (typeof value !== "number") return [];
-    return [{ name: `${end.toLowerCase()}, about nine times in ten`, value: describeKey(key, value) }];
+    return [{ name: BAND_ENDS[end], value: describeKey(key, value) }];
   });
 }
 
+const BAND_ENDS = { Low: "low, about nine times in ten", High: "high, about nine times in ten" } as const;
+
 /** The working kept for a pattern such as `finset.marks[].toeRad`. */
 function findWorking(pattern: string): Working<WorkingContext> | undefined {
-  for (const table of TABLES) if (Object.hasOwn(table, pattern)) return table[pattern];
+  for (const table of WORKINGS) if (Object.hasOwn(table, pattern)) return table[pattern];
   return undefined;
 }
 

@@ -2,6 +2,7 @@ export type { Board } from "./Board";
 export { buildBoardMesh } from "./buildBoardMesh";
 export { buildHouseSetOffers } from "./buildHouseSetOffers";
 export { buildShopCalendar, type ShopBoard, type ShopCalendar } from "./calendar/buildShopCalendar";
+export { computeSensitivity, type Influence, walkSensitivity } from "./computeSensitivity";
 export { GRITS } from "./constants/abrasives";
 export { CAUTIONS } from "./constants/cautions";
 export { MOST_CANT } from "./constants/finLimits";
@@ -53,7 +54,7 @@ export {
 } from "./foundation/quantity";
 export { quoteText } from "./foundation/quoteText";
 export { DIMENSION_WORDS } from "./foundation/readableUnits";
-export type { Assumption, Finding, Severity } from "./foundation/stage";
+export type { Assumption, Finding, Severity, Told } from "./foundation/stage";
 export { standingEntries } from "./foundation/standingEntries";
 export type { BlankInput, FaceLayersInput, GlassInput, PatchInput } from "./layup/GlassInput";
 export { namePiece } from "./layup/namePiece";

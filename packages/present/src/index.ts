@@ -1,4 +1,4 @@
-export { loadLanguage } from "#catalogues";
+export { loadLanguage, loadWorkings } from "#catalogues";
 export { asSetDrawing } from "./board/asSetDrawing";
 export { calendarDrawing } from "./board/calendarDrawing";
 export { checkDrawing } from "./board/checkDrawing";
@@ -72,6 +72,7 @@ export { statedTailWord, tailWord } from "./words/tailWords";
 export { wallTimeText } from "./words/wallTimeWords";
 export { barredSentence, waitsExplained, waterRules, waterState } from "./words/waterWords";
 export { aheadSentences, weighinSentences } from "./words/weighinWords";
+export { influenceSentences, type WhyWords, whyWords } from "./words/whyWords";
 export { widthWords } from "./words/widthWords";
 export { worstVapour } from "./words/worstVapour";
 export { worthWords } from "./words/worthWords";

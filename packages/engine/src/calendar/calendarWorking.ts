@@ -1,4 +1,5 @@
 import { CALENDAR } from "../constants/calendarDefaults";
+import { say } from "../foundation/phrase";
 import { duration } from "../foundation/quantity";
 import type { WorkingInput, WorkingTable } from "../foundation/stage";
 import type { CalendarEntry } from "./CalendarPlan";
@@ -16,7 +17,8 @@ function times(
 ): WorkingInput[] {
   const entry = plan.calendar?.find((each) => each.step === step);
   const { from, to } = board.shop?.hours ?? {};
-  const hours = from === undefined || to === undefined ? [] : [{ name: "hours", value: `${from} to ${to}` }];
+  const hours =
+    from === undefined || to === undefined ? [] : [{ name: "hours", value: say`${from} to ${to}` }];
   return [
     ...list.flatMap(([name, key]) => {
       const value = entry?.[key] ?? null;

@@ -1,3 +1,4 @@
+import { say } from "../foundation/phrase";
 import { count, length, mass, type Quantity, volume } from "../foundation/quantity";
 import type { Working, WorkingInput, WorkingTable } from "../foundation/stage";
 import type { CostLinePlan, CostPlan } from "./CostPlan";
@@ -46,7 +47,7 @@ function amounts(measure: "mass" | "length" | "volume" | "pieces", unit: string)
 
 function total(words: string, formula: string, of: "cost" | "outlay"): Working<CostContext> {
   return {
-    words: `${words}, in the shop's own money`,
+    words: say`${words}, in the shop's own money`,
     formula,
     sources: ["convention"],
     inputs: ({ plan: { cost } }) =>

@@ -1,5 +1,6 @@
 import { OVERHANG_M } from "../constants/clothCutting";
 import { SEAM_OVERLAP_M, SHEARS_GAP_M } from "../constants/rollCutting";
+import { say } from "../foundation/phrase";
 import { angle, area, count, length } from "../foundation/quantity";
 import type { Working, WorkingInput, WorkingTable } from "../foundation/stage";
 import type { LayupPlan } from "../layup/LayupPlan";
@@ -18,7 +19,7 @@ const METHOD =
   "longest piece first, each straight off the roll; a shorter one beside those already cut, where its box clears their edges";
 
 const place = (words: string): Working<CutplanContext> => ({
-  words: `${words}: ${METHOD}`,
+  words: say`${words}: ${METHOD}`,
   formula: "first cut, and first place in it, with room for the piece's box; else a new cut",
   sources: ["shelf-packing", SHEARS_GAP_M.source],
   inputs: ofPlaced((placed, roll) => [
@@ -57,7 +58,7 @@ export const cutplanWorking: WorkingTable<CutplanContext> = {
     }),
   },
   "cutplan.rolls[].lengthM": {
-    words: `what to buy: all cuts one after another; ${METHOD}`,
+    words: say`what to buy: all cuts one after another; ${METHOD}`,
     formula: "Σ length of the cuts",
     sources: ["shelf-packing"],
     inputs: ofRoll((roll) =>

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { describeKey } from "./describeKey";
+import { formatPhrase, type Phrase } from "./phrase";
 
 describe("describeKey", () => {
   it.each([
@@ -25,6 +26,6 @@ describe("describeKey", () => {
 
   it("tells an angle for each metre as degrees for each millimetre", () => {
     // 1 mm over a base of 114.3 mm turns it by asin(1/114.3), 0.50 degrees (trigonometry).
-    expect(describeKey("baseEndRadPerM", 1 / 0.1143)).toBe("0.50° for each mm");
+    expect(formatPhrase(describeKey("baseEndRadPerM", 1 / 0.1143) as Phrase, "mm")).toBe("0.50° for each mm");
   });
 });

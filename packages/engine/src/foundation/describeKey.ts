@@ -1,6 +1,7 @@
 import { formatDecimal } from "./formatDecimal";
-import { formatQuantity } from "./formatQuantity";
+import { say } from "./phrase";
 import type { Dimension, Quantity } from "./quantity";
+import type { Told } from "./stage";
 
 /** Unit suffixes of the plan's keys, longest first: `lengthM`, `areaM2`, `massKg`, `angleRad`, `temperatureK`. */
 const SUFFIXES: ReadonlyArray<readonly [suffix: RegExp, dimension: Dimension]> = [
@@ -24,10 +25,10 @@ const MM_PER_M = 1000;
  * The number under a key of the plan as a quantity, by the unit that ends its name; a count where there is none. An angle for
  * each metre is told for each millimetre, which is what a mark is off by; a force in newtons in both systems.
  */
-export function describeKey(key: string, value: number): Quantity | string {
+export function describeKey(key: string, value: number): Quantity | Told {
   if (ANGLE_FOR_EACH_METRE.test(key)) {
     const forEachMm: Quantity = { dimension: "angle", value: value / MM_PER_M, grain: "fine" };
-    return `${formatQuantity(forEachMm, "mm")} for each mm`;
+    return say`${forEachMm} for each mm`;
   }
   if (FORCE.test(key)) return `${formatDecimal(value, 0)} N`;
   const found = SUFFIXES.find(([suffix]) => suffix.test(key));

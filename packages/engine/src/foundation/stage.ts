@@ -27,17 +27,20 @@ export interface Assumption {
   readonly source: string;
 }
 
+/** A text of a working: whole, or with what was put into it kept apart so that it can be translated. */
+export type Told = string | Phrase;
+
 export interface WorkingInput {
-  readonly name: string;
-  readonly value: Quantity | string;
+  readonly name: Told;
+  readonly value: Quantity | Told;
 }
 
 /** How one number of the plan comes about. `P` is what the stage hands out and took in. */
 export interface Working<P = unknown> {
   /** In a builder's words. */
-  readonly words: string;
+  readonly words: Told;
   /** In symbols. */
-  readonly formula: string;
+  readonly formula: Told;
   readonly sources: readonly SourceId[];
   /** More of them, where they hang on what was chosen. */
   readonly sourcesOf?: (plan: P, ids: readonly string[]) => readonly SourceId[];

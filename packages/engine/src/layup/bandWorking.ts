@@ -1,3 +1,4 @@
+import { say } from "../foundation/phrase";
 import type { Working, WorkingTable } from "../foundation/stage";
 
 /**
@@ -7,8 +8,8 @@ import type { Working, WorkingTable } from "../foundation/stage";
 export function bandWorking<P>(path: string, unit: string, working: Working<P>): WorkingTable<P> {
   const end = (words: string): Working<P> => ({
     ...working,
-    words: `${words} of about 90 %: ${working.words}`,
-    formula: `${working.formula}; each input alone at its ends, moves summed in squares`,
+    words: say`${words} of about 90 %: ${working.words}`,
+    formula: say`${working.formula}; each input alone at its ends, moves summed in squares`,
   });
   return {
     [`${path}${unit}`]: working,

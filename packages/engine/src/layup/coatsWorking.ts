@@ -1,7 +1,7 @@
 import { FILL_FILM, GLOSS_FILM, SEAL_POURED_KG_M2, WEAVE_OPEN_SHARE } from "../constants/coatFilms";
 import { LAP_DRIP_KG_M, LEFT_IN_CUPS_SHARE } from "../constants/handling";
 import type { Sourced } from "../constants/Sourced";
-import { formatPhrase, say } from "../foundation/phrase";
+import { say } from "../foundation/phrase";
 import { area, arealMass, count, fraction, length, mass, type Quantity } from "../foundation/quantity";
 import type { WorkingInput, WorkingTable } from "../foundation/stage";
 import { findFoamIn } from "../materials/listBlanks";
@@ -72,7 +72,7 @@ function fillerWorking(words: string, formula: string): WorkingTable<LayupContex
       return [
         ...(filler === undefined
           ? []
-          : [{ name: `${filler.name} over resin`, value: fraction(filler.shareByMass.value) }]),
+          : [{ name: say`${filler.name} over resin`, value: fraction(filler.shareByMass.value) }]),
         { name: "mixed resin", value: mass(coat.resinMassKg) },
         { name: "kept resin", value: mass(coat.keptMassKg) },
       ];
@@ -129,7 +129,7 @@ function listRanges(coat: CoatPlan, layup: LayupPlan, context: LayupContext): Wo
   return [
     {
       name: "ratio",
-      value: formatPhrase(say`${count(layup.resinRatioLow)} to ${count(layup.resinRatioHigh)}`, "mm"),
+      value: say`${count(layup.resinRatioLow)} to ${count(layup.resinRatioHigh)}`,
     },
     ...(uptake === null ? [] : [range("foam takes up", uptake, arealMass)]),
     {
@@ -157,6 +157,5 @@ function termArea(coat: CoatPlan, term: CoatTerm, uptakeKgM2: number | undefined
 function range(name: string, sourced: Sourced, quantity: (value: number) => Quantity): WorkingInput {
   const { value, low, high } = sourced;
   if (low === undefined || high === undefined) return { name, value: quantity(value) };
-  const says = say`${quantity(value)} (${quantity(low)} to ${quantity(high)})`;
-  return { name, value: formatPhrase(says, "mm") };
+  return { name, value: say`${quantity(value)} (${quantity(low)} to ${quantity(high)})` };
 }

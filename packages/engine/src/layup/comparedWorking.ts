@@ -1,16 +1,17 @@
 import { FOAM_DENSITY_EXPONENT, RESIN_MODULUS_PA, WRINKLING_K } from "../constants/elasticity";
+import { say } from "../foundation/phrase";
 import { count, mass } from "../foundation/quantity";
 import type { WorkingInput, WorkingTable } from "../foundation/stage";
 import { byId, fromLayup, type LayupContext } from "./LayupContext";
 import type { LayupPlan, SchedulePlan } from "./LayupPlan";
 
 const wrinkling = (skin: "deck" | "bottom"): WorkingTable<LayupContext>[string] => ({
-  words: `load along the board at which the ${skin}'s skin folds into waves, over that of the own schedule; dents, voids and a skin that is not flat are in k alone, which falls out of the ratio`,
+  words: say`load along the board at which the ${skin}'s skin folds into waves, over that of the own schedule; dents, voids and a skin that is not flat are in k alone, which falls out of the ratio`,
   formula: "N = k (E_skin E_foam G_foam)^⅓ t; ratio = N / N_own",
   sources: ["hoff-wrinkling", "kaw-laminate", "stiffness-memory"],
   inputs: scheduleInputs((schedule) => [
     { name: "k", value: count(WRINKLING_K.value) },
-    { name: `layers of the ${skin}`, value: schedule[skin].join(" + ") || "none" },
+    { name: say`layers of the ${skin}`, value: schedule[skin].join(" + ") || "none" },
   ]),
 });
 

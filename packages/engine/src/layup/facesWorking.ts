@@ -1,4 +1,5 @@
 import { OWN_RATIO_SPREAD_SHARE, RESIN_RATIO } from "../constants/handling";
+import { say } from "../foundation/phrase";
 import { area, count, length } from "../foundation/quantity";
 import type { WorkingTable } from "../foundation/stage";
 import { bandWorking } from "./bandWorking";
@@ -61,7 +62,7 @@ export const facesWorking: WorkingTable<LayupContext> = {
   },
   ...bandWorking("layup.resinRatio", "", {
     words: "cured resin to one of glass by mass: your own, or what cloth squeegeed by hand holds",
-    formula: `as given, ± ${100 * OWN_RATIO_SPREAD_SHARE.value} %; without: ${RESIN_RATIO.value}, band ${RESIN_RATIO.low} to ${RESIN_RATIO.high}`,
+    formula: say`as given, ± ${100 * OWN_RATIO_SPREAD_SHARE.value} %; without: ${RESIN_RATIO.value}, band ${RESIN_RATIO.low} to ${RESIN_RATIO.high}`,
     sources: [RESIN_RATIO.source, OWN_RATIO_SPREAD_SHARE.source],
     inputs: fromLayup((layup, _, { board: { glass } }) => [
       {

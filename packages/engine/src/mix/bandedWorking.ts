@@ -1,3 +1,4 @@
+import { say } from "../foundation/phrase";
 import type { Working, WorkingTable } from "../foundation/stage";
 import type { MixContext } from "./MixContext";
 
@@ -9,7 +10,7 @@ export function bandedWorking(
 ): WorkingTable<MixContext> {
   const end = (which: string): Working<MixContext> => ({
     ...working,
-    words: `${which} of about 90 %: ${working.words}`,
+    words: say`${which} of about 90 %: ${working.words}`,
   });
   return {
     [`${path}${unit}`]: working,

@@ -1,6 +1,7 @@
 import { CURE_STAGES, type CureStage, type EarlyStage } from "../constants/cureStages";
 import { GEL_BAND } from "../constants/gelBand";
 import { formatDecimal } from "../foundation/formatDecimal";
+import { say } from "../foundation/phrase";
 import { duration, fraction, mass, temperature } from "../foundation/quantity";
 import type { Working, WorkingInput, WorkingTable } from "../foundation/stage";
 import { bandedWorking } from "./bandedWorking";
@@ -20,7 +21,7 @@ function model(context: MixContext, id: string | undefined): WorkingInput[] {
     { name: "T_ref", value: temperature(reference.temperatureK) },
     { name: "c_ref", value: { ...fraction(reference.dose), grain: "fine" } },
     { name: "n", value: formatDecimal(fitted.exponent, 2) },
-    { name: "E", value: `${formatDecimal(fitted.activationEnergyJMol / 1000, 1)} kJ/mol` },
+    { name: "E", value: say`${formatDecimal(fitted.activationEnergyJMol / 1000, 1)} kJ/mol` },
   ];
 }
 
@@ -69,7 +70,7 @@ function stageInputs(stage: CureStage | EarlyStage): Working<MixContext>["inputs
     const { value, low = value, high = value } = multiple;
     return [
       { name: "film over cup", value: formatDecimal(filmOverPot.value, 1) },
-      { name: "gel times of the film", value: `${value} (${low} to ${high})` },
+      { name: "gel times of the film", value: say`${value} (${low} to ${high})` },
       { name: "nothing is credited below", value: temperature(resin.leastCureTemperatureK.value) },
       ...pace(context, ids[0]),
       ...model(context, ids[0]),

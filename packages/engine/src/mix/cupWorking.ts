@@ -1,4 +1,5 @@
 import { EXPERIENCE, MOST_IN_CUP_KG, SPREAD_TIMES, TWO_PEOPLE_SPREAD } from "../constants/workTimes";
+import { say } from "../foundation/phrase";
 import { density, duration, fraction, mass } from "../foundation/quantity";
 import type { Working, WorkingInput, WorkingTable } from "../foundation/stage";
 import { crewOf } from "./crewOf";
@@ -27,7 +28,7 @@ function spreading(context: MixContext, ids: readonly string[]): WorkingInput[] 
     ...cupMass(context, ids),
     { name: "mixing and pouring, trade hand", value: duration(SPREAD_TIMES[kind].cupS.value) },
     { name: "spreading one kilogram, trade hand", value: duration(SPREAD_TIMES[kind].perKgS.value) },
-    { name: `practice: ${crew.experience}, times`, value: String(EXPERIENCE[crew.experience].work.value) },
+    { name: say`practice: ${crew.experience}, times`, value: String(EXPERIENCE[crew.experience].work.value) },
     { name: "hands, as one", value: String(crew.people >= 2 ? TWO_PEOPLE_SPREAD.value : 1) },
   ];
 }

@@ -1,5 +1,6 @@
 import { CUP_HEAT_TRANSFER, CURE_HEAT } from "../constants/cupHeat";
 import { formatDecimal } from "../foundation/formatDecimal";
+import { say } from "../foundation/phrase";
 import { density, mass, temperature } from "../foundation/quantity";
 import type { WorkingInput, WorkingTable } from "../foundation/stage";
 import { bandedWorking } from "./bandedWorking";
@@ -12,11 +13,11 @@ function heat(context: MixContext, id: string | undefined): WorkingInput[] {
   return [
     {
       name: "heat of cure H, kJ/kg",
-      value: `${formatDecimal(heatJKg.value / 1000, 0)} (${formatDecimal(heatJKg.low / 1000, 0)} to ${formatDecimal(heatJKg.high / 1000, 0)})`,
+      value: say`${formatDecimal(heatJKg.value / 1000, 0)} (${formatDecimal(heatJKg.low / 1000, 0)} to ${formatDecimal(heatJKg.high / 1000, 0)})`,
     },
     {
       name: "heat capacity c, J/(kg K)",
-      value: `${formatDecimal(capacityJKgK.value, 0)} (${formatDecimal(capacityJKgK.low, 0)} to ${formatDecimal(capacityJKgK.high, 0)})`,
+      value: say`${formatDecimal(capacityJKgK.value, 0)} (${formatDecimal(capacityJKgK.low, 0)} to ${formatDecimal(capacityJKgK.high, 0)})`,
     },
   ];
 }
@@ -48,7 +49,7 @@ export const heatWorking: WorkingTable<MixContext> = {
       return [
         ...(cup === undefined ? [] : [{ name: "mixed in the cup", value: mass(cup.mixedMassKg) }]),
         ...(resin === undefined ? [] : [{ name: "liquid ρ", value: density(resin.liquidDensityKgM3.value) }]),
-        { name: "heat transfer h, W/(m² K)", value: `${value} (${low} to ${high})` },
+        { name: "heat transfer h, W/(m² K)", value: say`${value} (${low} to ${high})` },
         ...heat(context, id),
       ];
     },

@@ -1,4 +1,5 @@
 import { MAGNUS } from "../constants/dewPoint";
+import { say } from "../foundation/phrase";
 import { duration, fraction, temperature } from "../foundation/quantity";
 import type { WorkingInput, WorkingTable } from "../foundation/stage";
 import { clockWorking } from "./clockWorking";
@@ -11,7 +12,9 @@ import { vapourWorking } from "./vapourWorking";
 const air = ({ board, plan }: MixContext, id: string | undefined): WorkingInput[] => {
   const coat = findCoat(plan, id);
   const given = board.shop?.temperature === undefined ? "not given, assumed" : "as given";
-  return coat === undefined ? [] : [{ name: `shop's air, ${given}`, value: temperature(coat.temperatureK) }];
+  return coat === undefined
+    ? []
+    : [{ name: say`shop's air, ${given}`, value: temperature(coat.temperatureK) }];
 };
 
 function doseRange(context: MixContext, id: string | undefined): WorkingInput[] {

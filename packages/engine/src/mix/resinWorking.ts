@@ -1,4 +1,5 @@
 import { EXPOSURE_POWER } from "../constants/sunlight";
+import { say } from "../foundation/phrase";
 import { count, duration, fraction, temperature } from "../foundation/quantity";
 import type { WorkingInput, WorkingTable } from "../foundation/stage";
 import { findResin } from "../materials/listResins";
@@ -18,7 +19,10 @@ function exposure({ board }: MixContext, id: string | undefined): WorkingInput[]
   return [
     { name: "sheet's time", value: duration(resin.exposure.durationS.value) },
     { name: "at a UV index of", value: count(resin.exposure.uvIndex) },
-    { name: "power p", value: `${EXPOSURE_POWER.value} (${EXPOSURE_POWER.low} to ${EXPOSURE_POWER.high})` },
+    {
+      name: "power p",
+      value: say`${EXPOSURE_POWER.value} (${EXPOSURE_POWER.low} to ${EXPOSURE_POWER.high})`,
+    },
   ];
 }
 

@@ -1,5 +1,6 @@
 import { STUDENT_T_95 } from "../constants/studentT";
 import { SURVEY_DEFAULTS } from "../constants/surveyDefaults";
+import { say } from "../foundation/phrase";
 import { count, length, volume } from "../foundation/quantity";
 import type { Working, WorkingInput, WorkingTable } from "../foundation/stage";
 import type { SourceId } from "../sources/sources";
@@ -16,7 +17,7 @@ type Inputs = (shape: ShapePlan, survey: SurveyInput, ids: readonly string[]) =>
 
 const stations: Inputs = (_, survey) => [{ name: "stations read", value: count(survey.stations.length) }];
 const lengths: Inputs = (shape, survey) => [
-  { name: `length as read (${survey.lengthBy ?? "tape"})`, value: length(survey.lengthM, "fine") },
+  { name: say`length as read (${survey.lengthBy ?? "tape"})`, value: length(survey.lengthM, "fine") },
   { name: "tail rocker, fitted", value: length(shape.tailRockerM, "fine") },
   { name: "nose rocker, fitted", value: length(shape.noseRockerM, "fine") },
 ];

@@ -8,13 +8,13 @@ const SANDED: readonly NeedRow[] = [
   { step: "sand-deck", until: "hands-off", because: "scratches and shine show through what follows" },
 ];
 
-const SAND_BOTTOM = {
+const SAND_BOTTOM_TITLES = {
   none: "Sand the bottom",
   boxes: "Sand the bottom, boxes flush",
   "glassed-on": "Sand the bottom, by hand around the fins",
 } as const;
 
-const LAST_LOOK = {
+const LAST_LOOK_TITLES = {
   plug: {
     none: "Last look: no foam, plug firm and pulled, weighed, wax and leash on",
     boxes: "Last look: no foam, boxes and plug firm, plug pulled, fins tried, weighed, wax and leash on",
@@ -31,7 +31,8 @@ const LAST_LOOK = {
 export const ROWS_OF_SANDING: readonly StepRow[] = [
   {
     id: "sand-bottom",
-    title: ({ boxes }) => SAND_BOTTOM[boxes === null || boxes === "glassed-on" ? (boxes ?? "none") : "boxes"],
+    title: ({ boxes }) =>
+      SAND_BOTTOM_TITLES[boxes === null || boxes === "glassed-on" ? (boxes ?? "none") : "boxes"],
     when: always,
     because: "the water leaves the board from the bottom's edges, and they are made first",
     needs: [
@@ -164,7 +165,7 @@ export const ROWS_OF_FINISH: readonly StepRow[] = [
   {
     id: "water",
     title: ({ boxes, plug }) =>
-      LAST_LOOK[plug === null ? "bare" : "plug"][
+      LAST_LOOK_TITLES[plug === null ? "bare" : "plug"][
         boxes === null || boxes === "glassed-on" ? (boxes ?? "none") : "boxes"
       ],
     when: always,

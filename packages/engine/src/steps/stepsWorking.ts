@@ -1,6 +1,7 @@
 import { CURE_BEFORE_LOAD_S } from "../constants/finSetting";
 import { DRY_OUT_S, EXPERIENCE, STEP_WORK } from "../constants/workTimes";
 import { formatQuantity } from "../foundation/formatQuantity";
+import { say } from "../foundation/phrase";
 import { area, duration } from "../foundation/quantity";
 import type { WorkingInput, WorkingTable } from "../foundation/stage";
 import type { LayupPlan } from "../layup/LayupPlan";
@@ -46,7 +47,10 @@ export const stepsWorking: WorkingTable<StepsContext> = {
         step.needs
           .filter((need) => need.step === id)
           .map(
-            (need): WorkingInput => ({ name: `${step.id} asks ${need.until}`, value: waitText(need.waitS) }),
+            (need): WorkingInput => ({
+              name: say`${step.id} asks ${need.until}`,
+              value: waitText(need.waitS),
+            }),
           ),
       ) ?? [],
   },
@@ -66,11 +70,13 @@ export const stepsWorking: WorkingTable<StepsContext> = {
   },
   "steps[].needs[].waitS": {
     words: "how long after that step's hands are off this one may begin",
-    formula: `trim, flip, recoat or sandable of that step's coat from the mix; ${formatQuantity(duration(DRY_OUT_S.value), "mm")} for bare foam to dry; else nought`,
+    formula: say`trim, flip, recoat or sandable of that step's coat from the mix; ${formatQuantity(duration(DRY_OUT_S.value), "mm")} for bare foam to dry; else nought`,
     sources: ["common-practice"],
     inputs: (context, [id, index]) => {
       const need = context.plan.steps?.find((step) => step.id === id)?.needs[Number(index)];
-      return need === undefined ? [] : [{ name: `${need.step}, ${need.until}`, value: waitText(need.waitS) }];
+      return need === undefined
+        ? []
+        : [{ name: say`${need.step}, ${need.until}`, value: waitText(need.waitS) }];
     },
   },
 };
@@ -90,7 +96,7 @@ function listHandsOn({ plan, board }: StepsContext, [id]: readonly string[]): Wo
   const { experience } = crewOf(board.shop);
   if (labour.kind === "coat") {
     const cups = plan.mix?.coats.find((coat) => coat.id === labour.coat)?.cups ?? [];
-    return cups.map((cup, i) => ({ name: `cup ${i + 1}`, value: duration(cup.spreadS) }));
+    return cups.map((cup, i) => ({ name: say`cup ${i + 1}`, value: duration(cup.spreadS) }));
   }
   const sanding = plan.sanding?.work.find((each) => each.id === id);
   if (sanding !== undefined) return [{ name: "all its papers", value: duration(sanding.handsOnS) }];
@@ -100,6 +106,6 @@ function listHandsOn({ plan, board }: StepsContext, [id]: readonly string[]): Wo
     { name: "fixed, trade hand", value: duration(fixedS.value) },
     { name: "per square metre, trade hand", value: duration(perM2S.value) },
     ...faces.map((face): WorkingInput => ({ name: face.id, value: area(face.areaM2) })),
-    { name: `practice: ${experience}, times`, value: String(EXPERIENCE[experience][skill].value) },
+    { name: say`practice: ${experience}, times`, value: String(EXPERIENCE[experience][skill].value) },
   ];
 }

@@ -1,6 +1,7 @@
 import { WEAVE_SPREAD_SHARE } from "../constants/cloths";
 import { BOX_SOLID_SHARE, FITTING_DENSITY_KG_M3, PLUG_SOLID_SHARE } from "../constants/fittings";
 import { DEFAULT_WOOD } from "../constants/woods";
+import { say } from "../foundation/phrase";
 import { count, density, fraction, length, mass, volume } from "../foundation/quantity";
 import type { Working, WorkingInput, WorkingTable } from "../foundation/stage";
 import { bandWorking } from "../layup/bandWorking";
@@ -44,7 +45,7 @@ export const weightWorking: WorkingTable<WeightContext> = {
     inputs: listStringer,
   }),
   ...bandWorking<WeightContext>("weight.cloth", "Kg", {
-    words: `all pieces of cloth, laps and overlaps with them; a weave may be ${100 * WEAVE_SPREAD_SHARE.value} % off what it is sold as`,
+    words: say`all pieces of cloth, laps and overlaps with them; a weave may be ${100 * WEAVE_SPREAD_SHARE.value} % off what it is sold as`,
     formula: "Σ cloth of the pieces",
     sources: ["mass-balance", "nist-811", "common-practice"],
     inputs: ({ plan: { layup } }) =>
@@ -120,7 +121,7 @@ function listStage({ plan: { weight, layup } }: WeightContext, ids: readonly str
   }
   const pieces = layup.pieces.filter((piece) => piece.coat === coat.id);
   return [
-    { name: `after ${before.id}`, value: mass(before.massKg) },
+    { name: say`after ${before.id}`, value: mass(before.massKg) },
     { name: "resin kept", value: mass(coat.keptMassKg) },
     ...pieces.map((piece): WorkingInput => ({ name: piece.id, value: mass(piece.clothMassKg) })),
   ];
@@ -154,8 +155,8 @@ function listFittings({ plan: { layup }, board }: WeightContext): ReturnType<Inp
   if (layup === null) return [];
   return [
     ...layup.fittings.flatMap((fitting): WorkingInput[] => [
-      { name: `${fitting.id}, body`, value: volume(fitting.bodyVolumeM3) },
-      { name: `${fitting.id}, pocket`, value: volume(fitting.pocketVolumeM3) },
+      { name: say`${fitting.id}, body`, value: volume(fitting.bodyVolumeM3) },
+      { name: say`${fitting.id}, pocket`, value: volume(fitting.pocketVolumeM3) },
     ]),
     { name: "solid share of a box", value: fraction(BOX_SOLID_SHARE.value) },
     { name: "solid share of a plug", value: fraction(PLUG_SOLID_SHARE.value) },

@@ -1,4 +1,11 @@
-import { describeKey, formatLength, formatQuantity, type Plan, type Quantity } from "@lapline/engine";
+import {
+  describeKey,
+  formatLength,
+  formatPhrase,
+  formatQuantity,
+  type Plan,
+  type Quantity,
+} from "@lapline/engine";
 import type { Reader } from "../../src/language/Reader";
 
 /** What stands at a path of the plan, walked without the program's own reader of paths. */
@@ -31,6 +38,7 @@ const GRAINS = ["coarse", "normal", "fine"] as const;
 export function formatsOf(key: string, value: number, { units, language }: Reader): readonly string[] {
   const described = describeKey(key, value);
   if (typeof described === "string") return [described];
+  if (!("dimension" in described)) return [formatPhrase(described, "mm")];
   const texts = [
     ...GRAINS.map((grain) => formatQuantity({ ...described, grain }, units)),
     ...(described.dimension === "length" ? tapeTexts(described, units) : []),

@@ -7,6 +7,7 @@ import { SettingsBar } from "../settings/SettingsBar";
 import { useTell } from "../settings/useTell";
 import { PageLink } from "../shared/PageLink";
 import { moveTo, replaceWith } from "../shared/usePath";
+import { WhyProvider } from "../why/WhyProvider";
 import { AlarmWords } from "./AlarmWords";
 import type { BenchHand } from "./BenchHand";
 import { BenchScreen } from "./BenchScreen";
@@ -79,9 +80,11 @@ export function BenchSheet({ hand, saving, stepId }: BenchSheetProps) {
           {foot}
         </>
       ) : (
-        <BenchScreen key={chosen.step.id} hand={hand} chosen={chosen} nowMs={nowMs} bench={`${home}/bench`}>
-          {foot}
-        </BenchScreen>
+        <WhyProvider board={hand.draft.good.board} plan={plan}>
+          <BenchScreen key={chosen.step.id} hand={hand} chosen={chosen} nowMs={nowMs} bench={`${home}/bench`}>
+            {foot}
+          </BenchScreen>
+        </WhyProvider>
       )}
     </div>
   );

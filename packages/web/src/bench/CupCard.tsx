@@ -41,7 +41,9 @@ export function CupCard({ hand, card, go }: CupCardProps) {
       {coat.cups.length === 0 && <WhyNone coat={coat} findings={findings} />}
       {cup !== undefined && (
         <>
-          <Figures entries={cupFigures(1, cup, t)} />
+          <Figures
+            entries={cupFigures({ cups: 1, cup, at: `mix.coats[${coat.id}].cups[${card.number}]` }, t)}
+          />
           <Where cup={cup} />
         </>
       )}

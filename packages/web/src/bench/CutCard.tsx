@@ -17,8 +17,17 @@ export function CutCard({ plan, card }: { plan: Plan; card: Extract<BenchCard, {
     <>
       <Figures
         entries={[
-          { name: t`cut ${step.number} of ${roll.cuts.length}, off ${roll.cloth}`, of: length(step.lengthM) },
-          { name: t`roll's width`, of: length(roll.widthM), minor: true },
+          {
+            name: t`cut ${step.number} of ${roll.cuts.length}, off ${roll.cloth}`,
+            of: length(step.lengthM),
+            why: `cutplan.rolls[${roll.id}].cuts[${step.id}].lengthM`,
+          },
+          {
+            name: t`roll's width`,
+            of: length(roll.widthM),
+            why: `cutplan.rolls[${roll.id}].widthM`,
+            minor: true,
+          },
         ]}
       />
       <p className="card-names">{step.pieces.join(", ")}</p>

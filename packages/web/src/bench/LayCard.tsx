@@ -14,7 +14,15 @@ export function LayCard({ plan, coat }: { plan: Plan; coat: string }) {
   return (
     <>
       {face !== undefined && face.lapM > 0 && (
-        <Figures entries={[{ name: t`lap, from the rail's widest line`, of: length(face.lapM) }]} />
+        <Figures
+          entries={[
+            {
+              name: t`lap, from the rail's widest line`,
+              of: length(face.lapM),
+              why: `layup.faces[${face.id}].lapM`,
+            },
+          ]}
+        />
       )}
       <ol className="lay-list">
         {pieces.map(({ id, cloth, extent }) => (

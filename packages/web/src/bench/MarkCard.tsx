@@ -29,10 +29,19 @@ export function MarkCard({ plan, fin, end }: MarkCardProps) {
     return (
       <dl className="figures">
         {!isCentre && (
-          <Fact name={t`string beside the nose`} of={<TapeAmount ofM={first.aimBesideNoseM} />} />
+          <Fact
+            name={t`string beside the nose`}
+            of={<TapeAmount ofM={first.aimBesideNoseM} why={`finset.marks[${first.id}].aimBesideNoseM`} />}
+          />
         )}
-        <Fact name={t`length of the base`} of={<TapeAmount ofM={first.baseM} />} />
-        <Fact name={t`cant`} of={<Amount of={angle(first.cantRad)} />} />
+        <Fact
+          name={t`length of the base`}
+          of={<TapeAmount ofM={first.baseM} why={`finset.marks[${first.id}].baseM`} />}
+        />
+        <Fact
+          name={t`cant`}
+          of={<Amount of={angle(first.cantRad)} why={`finset.marks[${first.id}].cantRad`} />}
+        />
       </dl>
     );
   }
@@ -42,15 +51,36 @@ export function MarkCard({ plan, fin, end }: MarkCardProps) {
       <dl className="figures">
         <Fact
           name={t`from the ${tailWord(finset.line)}, by tape`}
-          of={<TapeAmount ofM={first[end].fromTailTapeM} />}
+          of={
+            <TapeAmount
+              ofM={first[end].fromTailTapeM}
+              why={`finset.marks[${first.id}].${end}.fromTailTapeM`}
+            />
+          }
         />
       </dl>
       {left !== undefined && right !== undefined ? (
         <>
           <p className="as-it-lies">{t`Bottom up, nose away: LEFT is on your right hand.`}</p>
           <dl className="figures both-sides">
-            <Fact name={t`RIGHT, from the line`} of={<TapeAmount ofM={right[end].fromCentrelineM} />} />
-            <Fact name={t`LEFT, from the line`} of={<TapeAmount ofM={left[end].fromCentrelineM} />} />
+            <Fact
+              name={t`RIGHT, from the line`}
+              of={
+                <TapeAmount
+                  ofM={right[end].fromCentrelineM}
+                  why={`finset.marks[${right.id}].${end}.fromCentrelineM`}
+                />
+              }
+            />
+            <Fact
+              name={t`LEFT, from the line`}
+              of={
+                <TapeAmount
+                  ofM={left[end].fromCentrelineM}
+                  why={`finset.marks[${left.id}].${end}.fromCentrelineM`}
+                />
+              }
+            />
           </dl>
         </>
       ) : (

@@ -18,8 +18,8 @@ export function PaperCard({ plan: { sanding }, grit: name }: { plan: Plan; grit:
       </p>
       <Figures
         entries={[
-          { name: t`passes`, of: count(grit.passes) },
-          { name: t`takes`, of: length(grit.removesM) },
+          { name: t`passes`, of: count(grit.passes), why: `sanding.grits[${grit.id}].passes` },
+          { name: t`takes`, of: length(grit.removesM), why: `sanding.grits[${grit.id}].removesM` },
         ]}
       />
       <p>{sandRules(reader)[0]}</p>

@@ -19,19 +19,19 @@ export function PlugCard({ plan: { finset } }: { plan: Plan }) {
         <div>
           <dt>{t`from the ${tailWord(finset.line)}, by tape`}</dt>
           <dd>
-            <TapeAmount ofM={plug.fromTailTapeM} />
+            <TapeAmount ofM={plug.fromTailTapeM} why="finset.leashPlug.fromTailTapeM" />
           </dd>
         </div>
         <div>
           <dt>{t`from the line`}</dt>
           <dd>
-            <TapeAmount ofM={plug.fromCentrelineM} />
+            <TapeAmount ofM={plug.fromCentrelineM} why="finset.leashPlug.fromCentrelineM" />
           </dd>
         </div>
         <div>
           <dt>{t`deep`}</dt>
           <dd>
-            <Amount of={plug.depthM === null ? null : length(plug.depthM)} />
+            <Amount of={plug.depthM === null ? null : length(plug.depthM)} why="finset.leashPlug.depthM" />
           </dd>
         </div>
       </dl>

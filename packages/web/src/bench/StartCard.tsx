@@ -48,7 +48,9 @@ export function StartCard({ plan, step, nowMs, bench }: StartCardProps) {
       {(step.handsOnS > 0 || waits.length > 0) && (
         <Figures
           entries={[
-            ...(step.handsOnS > 0 ? [{ name: t`hands on`, of: duration(step.handsOnS) }] : []),
+            ...(step.handsOnS > 0
+              ? [{ name: t`hands on`, of: duration(step.handsOnS), why: `steps[${step.id}].handsOnS` }]
+              : []),
             ...waits.slice(0, 2).map(({ words, waitS }) => ({ name: words, of: duration(waitS) })),
           ]}
         />

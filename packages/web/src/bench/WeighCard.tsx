@@ -77,12 +77,18 @@ function Said({ hand, after }: { hand: BenchHand; after: string }) {
       {keptKg !== null && keptRatio !== null && (
         <Figures
           entries={[
-            { name: t`resin kept`, of: mass(keptKg) },
-            { name: t`of the plan`, of: fraction(keptRatio) },
+            { name: t`resin kept`, of: mass(keptKg), why: `weighins.entries[${entry.id}].keptKg` },
+            { name: t`of the plan`, of: fraction(keptRatio), why: `weighins.entries[${entry.id}].keptRatio` },
             ...(filmM !== null
-              ? [{ name: t`film`, of: length(filmM) }]
+              ? [{ name: t`film`, of: length(filmM), why: `weighins.entries[${entry.id}].filmM` }]
               : next !== undefined
-                ? [{ name: t`next of its kind, mixed`, of: mass(next.resinMassKg) }]
+                ? [
+                    {
+                      name: t`next of its kind, mixed`,
+                      of: mass(next.resinMassKg),
+                      why: `weighins.ahead[${next.id}].resinMassKg`,
+                    },
+                  ]
                 : []),
           ]}
         />

@@ -14,6 +14,7 @@ import { SettingsBar } from "../settings/SettingsBar";
 import { useTell } from "../settings/useTell";
 import { PageLink } from "../shared/PageLink";
 import { WaterPart } from "../water/WaterPart";
+import { WhyProvider } from "../why/WhyProvider";
 import { AssumedPart } from "./AssumedPart";
 import { BarredLine } from "./BarredLine";
 import { BuildLine } from "./BuildLine";
@@ -57,21 +58,23 @@ export function BoardSheet({ id, session, board }: BoardSheetProps) {
           <Heard session={session} board={board} />
           <BarredLine plan={plan} />
           {blockers.length > 0 && <Blockers blockers={blockers} />}
-          <MeasurePart draft={draft} edit={edit} />
-          <FinsPart
-            file={draft.file}
-            board={draft.good.board}
-            plan={plan}
-            problems={draft.problems}
-            edit={edit}
-          />
-          <GlassPart draft={draft} edit={edit} />
-          <CutPart plan={plan} />
-          <MixPart plan={plan} />
-          <SandPart file={draft.file} plan={plan} edit={edit} />
-          <SealPart plan={plan} />
-          <WaterPart file={draft.file} plan={plan} edit={edit} />
-          <AssumedPart plan={plan} />
+          <WhyProvider board={draft.good.board} plan={plan}>
+            <MeasurePart draft={draft} edit={edit} />
+            <FinsPart
+              file={draft.file}
+              board={draft.good.board}
+              plan={plan}
+              problems={draft.problems}
+              edit={edit}
+            />
+            <GlassPart draft={draft} edit={edit} />
+            <CutPart plan={plan} />
+            <MixPart plan={plan} />
+            <SandPart file={draft.file} plan={plan} edit={edit} />
+            <SealPart plan={plan} />
+            <WaterPart file={draft.file} plan={plan} edit={edit} />
+            <AssumedPart plan={plan} />
+          </WhyProvider>
           <VersionsPart id={id} session={session} board={board} />
         </main>
       </div>

@@ -101,16 +101,16 @@ function PieceTable({ pieces }: { pieces: Layup["pieces"] }) {
                 {pieceName(piece.id, reader)} <span className="quiet">{piece.cloth}</span>
               </th>
               <td>
-                <Amount of={length(piece.lengthM, "coarse")} />
+                <Amount of={length(piece.lengthM, "coarse")} why={`layup.pieces[${piece.id}].lengthM`} />
               </td>
               <td>
-                <Amount of={length(piece.widthM, "coarse")} />
+                <Amount of={length(piece.widthM, "coarse")} why={`layup.pieces[${piece.id}].widthM`} />
               </td>
               <td>
-                <Amount of={area(piece.areaM2)} />
+                <Amount of={area(piece.areaM2)} why={`layup.pieces[${piece.id}].areaM2`} />
               </td>
               <td>
-                <Amount of={mass(piece.clothMassKg)} />
+                <Amount of={mass(piece.clothMassKg)} why={`layup.pieces[${piece.id}].clothMassKg`} />
               </td>
             </tr>
           ))}
@@ -143,11 +143,11 @@ function CoatTable({ coats }: { coats: Layup["coats"] }) {
                 <span className="quiet">{tellText(coat.resin, reader)}</span>
               </th>
               <td className="act">
-                <Amount of={mass(coat.resinMassKg)} />
+                <Amount of={mass(coat.resinMassKg)} why={`layup.coats[${coat.id}].resinMassKg`} />
               </td>
               <td>{t`${mass(coat.resinMassLowKg)} to ${mass(coat.resinMassHighKg)}`}</td>
               <td>
-                <Amount of={mass(coat.keptMassKg)} />
+                <Amount of={mass(coat.keptMassKg)} why={`layup.coats[${coat.id}].keptMassKg`} />
               </td>
             </tr>
           ))}

@@ -10,24 +10,32 @@ type Shape = NonNullable<Plan["shape"]>;
 export function MeasureFigures({ plan, shape }: { plan: Plan; shape: Shape }) {
   const { reader } = useSettings();
   const t = tell(reader);
-  const widths = shape.widths.map((width): FigureEntry => {
+  const widths = shape.widths.map((width, i): FigureEntry => {
     const { name, where } = widthWords(width, reader);
-    return { name, of: length(width.widthM), note: <Fractions text={where} />, minor: true };
+    return {
+      name,
+      of: length(width.widthM),
+      why: `shape.widths[${i}].widthM`,
+      note: <Fractions text={where} />,
+      minor: true,
+    };
   });
   return (
     <Figures
       entries={[
-        { name: t`length`, of: length(shape.lengthTapeM), note: t`by tape` },
+        { name: t`length`, of: length(shape.lengthTapeM), why: "shape.lengthTapeM", note: t`by tape` },
         {
           name: t`widest`,
           of: length(shape.widthMaxM),
+          why: "shape.widthMaxM",
           note: <Fractions text={t`${length(shape.widthMaxFromTailM)} from the tail`} />,
         },
         ...widths,
-        { name: t`thickest`, of: length(shape.thicknessMaxM) },
+        { name: t`thickest`, of: length(shape.thicknessMaxM), why: "shape.thicknessMaxM" },
         {
           name: t`volume`,
           of: volume(shape.volumeM3),
+          why: "shape.volumeM3",
           note: t`${volume(shape.volumeLowM3)} to ${volume(shape.volumeHighM3)}`,
         },
         ...(plan.byWeight === null ? [] : [weightEntry(plan.byWeight, t)]),
@@ -42,6 +50,7 @@ function weightEntry(byWeight: NonNullable<Plan["byWeight"]>, t: Tell): FigureEn
     name: t`volume by the scale`,
     minor: true,
     of: volume(volumeM3),
+    why: "byWeight.volumeM3",
     note: (
       <>
         {t`${volume(volumeLowM3)} to ${volume(volumeHighM3)}`}

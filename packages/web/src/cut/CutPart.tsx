@@ -36,35 +36,43 @@ function RollView({ roll, layup }: { roll: Roll; layup: Layup }) {
   const t = tell(reader);
   const lay = useMemo(() => layOfRoll(roll, layup), [roll, layup]);
   const steps = cutSteps(roll, layup, reader);
+  const at = `cutplan.rolls[${roll.id}]`;
   return (
     <>
       <h3 id={`roll-${roll.id}`}>{roll.cloth}</h3>
       <Figures
         entries={[
-          { name: t`buy`, of: length(roll.lengthM) },
-          { name: t`roll's width`, of: length(roll.widthM), minor: true },
-          { name: t`ends up on the board`, of: fraction(roll.usedRatio), minor: true },
-          ...(roll.cost === null ? [] : [{ name: t`cloth for`, of: count(roll.cost), minor: true }]),
+          { name: t`buy`, of: length(roll.lengthM), why: `${at}.lengthM` },
+          { name: t`roll's width`, of: length(roll.widthM), why: `${at}.widthM`, minor: true },
+          {
+            name: t`ends up on the board`,
+            of: fraction(roll.usedRatio),
+            why: `${at}.usedRatio`,
+            minor: true,
+          },
+          ...(roll.cost === null
+            ? []
+            : [{ name: t`cloth for`, of: count(roll.cost), why: `${at}.cost`, minor: true }]),
         ]}
       />
       <LayDrawing lay={lay} title={t`${roll.cloth} on its roll`} />
       <ol className="cut-list">
         {steps.map((step) => (
-          <Cut key={step.id} step={step} />
+          <Cut key={step.id} step={step} roll={roll.id} />
         ))}
       </ol>
     </>
   );
 }
 
-function Cut({ step }: { step: CutStep }) {
+function Cut({ step, roll }: { step: CutStep; roll: string }) {
   const t = tell(useSettings().reader);
   return (
     <li>
       <p className="cut-off">
         <span className="cut-name">{t`cut ${step.number}`}</span>
         <span className="cut-length">
-          <Amount of={length(step.lengthM)} />
+          <Amount of={length(step.lengthM)} why={`cutplan.rolls[${roll}].cuts[${step.id}].lengthM`} />
         </span>
         <span>{step.pieces.join(", ")}</span>
       </p>

@@ -64,8 +64,16 @@ function DiagonalTable({ pair }: { pair: Finset["pairs"][number] }) {
           id: diagonal.id,
           name: t`${STARTS[diagonal.from]} to ${to ?? ""} mark`,
           cells: [
-            <TapeAmount key="left" ofM={diagonal.leftTapeM} />,
-            <TapeAmount key="right" ofM={diagonal.rightTapeM} />,
+            <TapeAmount
+              key="left"
+              ofM={diagonal.leftTapeM}
+              why={`finset.pairs[${pair.id}].diagonals[${diagonal.id}].leftTapeM`}
+            />,
+            <TapeAmount
+              key="right"
+              ofM={diagonal.rightTapeM}
+              why={`finset.pairs[${pair.id}].diagonals[${diagonal.id}].rightTapeM`}
+            />,
             <Millimetres key="differ" text={formatDifference(diagonal.differM, reader)} />,
             <Millimetres key="across" text={formatDiagonalWorth(diagonal.acrossWorthRatio, reader)} />,
             <Millimetres key="along" text={formatDiagonalWorth(diagonal.alongWorthRatio, reader)} />,

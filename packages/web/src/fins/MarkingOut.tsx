@@ -75,13 +75,19 @@ function MarksTable({ marks }: { marks: readonly FinMark[] }) {
                 <span className="quiet">, {tellText(end, reader)}</span>
               </th>
               <td>
-                <TapeAmount ofM={mark[end].fromTailTapeM} />
+                <TapeAmount
+                  ofM={mark[end].fromTailTapeM}
+                  why={`finset.marks[${mark.id}].${end}.fromTailTapeM`}
+                />
               </td>
               <td>
-                <TapeAmount ofM={mark[end].fromCentrelineM} />
+                <TapeAmount
+                  ofM={mark[end].fromCentrelineM}
+                  why={`finset.marks[${mark.id}].${end}.fromCentrelineM`}
+                />
               </td>
               <td>
-                <TapeAmount ofM={mark[end].fromRailM} />
+                <TapeAmount ofM={mark[end].fromRailM} why={`finset.marks[${mark.id}].${end}.fromRailM`} />
               </td>
             </tr>
           ))}
@@ -105,10 +111,26 @@ function SwallowMarks({ marks }: { marks: readonly FinMark[] }) {
           id: `${mark.id}-${end}`,
           name: `${finName(mark.id, reader)}, ${tellText(end, reader)}`,
           cells: [
-            <TapeAmount key="tips" ofM={mark[end].fromTailTapeM} />,
-            <TapeAmount key="crotch" ofM={mark[end].fromCrotchTapeM} />,
-            <TapeAmount key="line" ofM={mark[end].fromCentrelineM} />,
-            <TapeAmount key="rail" ofM={mark[end].fromRailM} />,
+            <TapeAmount
+              key="tips"
+              ofM={mark[end].fromTailTapeM}
+              why={`finset.marks[${mark.id}].${end}.fromTailTapeM`}
+            />,
+            <TapeAmount
+              key="crotch"
+              ofM={mark[end].fromCrotchTapeM}
+              why={`finset.marks[${mark.id}].${end}.fromCrotchTapeM`}
+            />,
+            <TapeAmount
+              key="line"
+              ofM={mark[end].fromCentrelineM}
+              why={`finset.marks[${mark.id}].${end}.fromCentrelineM`}
+            />,
+            <TapeAmount
+              key="rail"
+              ofM={mark[end].fromRailM}
+              why={`finset.marks[${mark.id}].${end}.fromRailM`}
+            />,
           ],
         })),
       )}
@@ -127,12 +149,20 @@ function StandTable({ marks }: { marks: readonly FinMark[] }) {
         id: mark.id,
         name: finName(mark.id, reader),
         cells: [
-          <TapeAmount key="base" ofM={mark.baseM} />,
-          <TapeAmount key="string" ofM={mark.side === "centre" ? null : mark.aimBesideNoseM} />,
-          <Amount key="over" of={mark.side === "centre" ? null : length(mark.toeOverBaseM, "fine")} />,
-          <Amount key="toe" of={angle(mark.toeRad)} />,
-          <Amount key="cant" of={angle(mark.cantRad)} />,
-          <Amount key="true" of={angle(mark.trueCantRad)} />,
+          <TapeAmount key="base" ofM={mark.baseM} why={`finset.marks[${mark.id}].baseM`} />,
+          <TapeAmount
+            key="string"
+            ofM={mark.side === "centre" ? null : mark.aimBesideNoseM}
+            why={`finset.marks[${mark.id}].aimBesideNoseM`}
+          />,
+          <Amount
+            key="over"
+            of={mark.side === "centre" ? null : length(mark.toeOverBaseM, "fine")}
+            why={`finset.marks[${mark.id}].toeOverBaseM`}
+          />,
+          <Amount key="toe" of={angle(mark.toeRad)} why={`finset.marks[${mark.id}].toeRad`} />,
+          <Amount key="cant" of={angle(mark.cantRad)} why={`finset.marks[${mark.id}].cantRad`} />,
+          <Amount key="true" of={angle(mark.trueCantRad)} why={`finset.marks[${mark.id}].trueCantRad`} />,
         ],
       }))}
     />

@@ -118,14 +118,25 @@ function roomEntries(plug: Plug, reader: Reader): FigureEntry[] {
   const beside = plug.box === null ? t`to the next box` : t`to the ${finName(plug.box, reader)} box`;
   const beneath =
     plug.boxBeneath === null ? t`to the box beneath` : t`down to the ${finName(plug.boxBeneath, reader)} box`;
-  const entries: ReadonlyArray<readonly [string, number | null]> = [
-    [t`foam under it`, plug.foamUnderM],
-    [beside, plug.toBoxM],
-    [beneath, plug.foamToBoxM],
-    [t`to the rail`, plug.toRailM],
-    [t`to the stringer`, plug.toStringerM],
-    [t`deepest plug here`, plug.mostDepthM],
-    [t`cloth over it, across`, plug.patchDiameterM],
+  type Room =
+    | "foamUnderM"
+    | "toBoxM"
+    | "foamToBoxM"
+    | "toRailM"
+    | "toStringerM"
+    | "mostDepthM"
+    | "patchDiameterM";
+  const entries: ReadonlyArray<readonly [string, Room]> = [
+    [t`foam under it`, "foamUnderM"],
+    [beside, "toBoxM"],
+    [beneath, "foamToBoxM"],
+    [t`to the rail`, "toRailM"],
+    [t`to the stringer`, "toStringerM"],
+    [t`deepest plug here`, "mostDepthM"],
+    [t`cloth over it, across`, "patchDiameterM"],
   ];
-  return entries.flatMap(([name, valueM]) => (valueM === null ? [] : [{ name, of: length(valueM) }]));
+  return entries.flatMap(([name, key]) => {
+    const valueM = plug[key];
+    return valueM === null ? [] : [{ name, of: length(valueM), why: `finset.leashPlug.${key}` }];
+  });
 }

@@ -50,19 +50,23 @@ function BoxTable({ finset: { verify } }: { finset: Finset }) {
         id: box.id,
         name: finName(box.id, reader),
         cells: [
-          <Size key="long" ofM={box.cutOut.lengthM} />,
-          <Size key="wide" ofM={box.cutOut.widthM} />,
-          <Size key="deep" ofM={box.cutOut.depthM} />,
-          <Size key="bit" ofM={box.bits.find(({ id }) => id === units)?.diameterM ?? null} />,
-          <Size key="proud" ofM={box.proudM} />,
-          <Size key="foam" ofM={box.foamOverCutM} />,
+          <Size key="long" ofM={box.cutOut.lengthM} why={`boxes[${box.id}].cutOut.lengthM`} />,
+          <Size key="wide" ofM={box.cutOut.widthM} why={`boxes[${box.id}].cutOut.widthM`} />,
+          <Size key="deep" ofM={box.cutOut.depthM} why={`boxes[${box.id}].cutOut.depthM`} />,
+          <Size
+            key="bit"
+            ofM={box.bits.find(({ id }) => id === units)?.diameterM ?? null}
+            why={`boxes[${box.id}].bits[${units}].diameterM`}
+          />,
+          <Size key="proud" ofM={box.proudM} why={`boxes[${box.id}].proudM`} />,
+          <Size key="foam" ofM={box.foamOverCutM} why={`boxes[${box.id}].foamOverCutM`} />,
           <span key="resin">
-            <Amount of={volume(box.fillVolumeM3)} />
+            <Amount of={volume(box.fillVolumeM3)} why={`finset.verify.boxes[${box.id}].fillVolumeM3`} />
             <span className="quiet change">
               {t`${volume(box.fillVolumeLowM3)} to ${volume(box.fillVolumeHighM3)}`}
             </span>
           </span>,
-          <Patch key="patch" size={box.patch} />,
+          <Patch key="patch" size={box.patch} why={`boxes[${box.id}].patch`} />,
         ],
       }))}
     />
@@ -80,23 +84,34 @@ function GlassedOnTable({ finset: { verify } }: { finset: Finset }) {
         id: fin.id,
         name: finName(fin.id, reader),
         cells: [
-          <Size key="radius" ofM={fin.filletRadiusM} />,
-          <Amount key="resin" of={volume(fin.filletVolumeM3)} />,
-          <Size key="tacks" ofM={fin.tackLengthM} />,
-          <Patch key="cloth" size={fin.patch} />,
+          <Size key="radius" ofM={fin.filletRadiusM} why={`glassedOn[${fin.id}].filletRadiusM`} />,
+          <Amount
+            key="resin"
+            of={volume(fin.filletVolumeM3)}
+            why={`finset.verify.glassedOn[${fin.id}].filletVolumeM3`}
+          />,
+          <Size key="tacks" ofM={fin.tackLengthM} why={`glassedOn[${fin.id}].tackLengthM`} />,
+          <Patch key="cloth" size={fin.patch} why={`glassedOn[${fin.id}].patch`} />,
         ],
       }))}
     />
   );
 }
 
-const Size = ({ ofM }: { ofM: number | null }) => <Amount of={ofM === null ? null : length(ofM, "fine")} />;
+const Size = ({ ofM, why }: { ofM: number | null; why: string }) => (
+  <Amount of={ofM === null ? null : length(ofM, "fine")} why={`finset.verify.${why}`} />
+);
 
-function Patch({ size }: { size: { readonly lengthM: number; readonly widthM: number } | null }) {
+interface PatchProps {
+  readonly size: { readonly lengthM: number; readonly widthM: number } | null;
+  readonly why: string;
+}
+
+function Patch({ size, why }: PatchProps) {
   if (size === null) return "–";
   return (
     <>
-      <Size ofM={size.lengthM} /> × <Size ofM={size.widthM} />
+      <Size ofM={size.lengthM} why={`${why}.lengthM`} /> × <Size ofM={size.widthM} why={`${why}.widthM`} />
     </>
   );
 }

@@ -10,7 +10,9 @@ import type { Finset } from "./FinsForm";
 export function RoomTable({ finset }: { finset: Finset }) {
   const { reader } = useSettings();
   const t = useTell();
-  const show = (valueM: number | null) => <Amount of={valueM === null ? null : length(valueM)} />;
+  const show = (valueM: number | null, why: string) => (
+    <Amount of={valueM === null ? null : length(valueM)} why={`finset.${why}`} />
+  );
   return (
     <FactTable
       caption={t`Room around each box, or each base without one`}
@@ -28,16 +30,19 @@ export function RoomTable({ finset }: { finset: Finset }) {
         id: room.id,
         name: finName(room.id, reader),
         cells: [
-          show(finset.marks.find(({ id }) => id === room.id)?.foamUnderM ?? null),
-          show(room.foamBesideM),
-          show(room.toRailM),
-          show(room.toStringerM),
+          show(
+            finset.marks.find(({ id }) => id === room.id)?.foamUnderM ?? null,
+            `marks[${room.id}].foamUnderM`,
+          ),
+          show(room.foamBesideM, `clearances[${room.id}].foamBesideM`),
+          show(room.toRailM, `clearances[${room.id}].toRailM`),
+          show(room.toStringerM, `clearances[${room.id}].toStringerM`),
           <>
-            {show(room.toNextM)}{" "}
+            {show(room.toNextM, `clearances[${room.id}].toNextM`)}{" "}
             {room.next !== null && <span className="quiet">{finName(room.next, reader)}</span>}
           </>,
           <>
-            {show(Math.abs(room.bowUnderBaseM))}{" "}
+            {show(Math.abs(room.bowUnderBaseM), `clearances[${room.id}].bowUnderBaseM`)}{" "}
             <span className="quiet">{room.bowUnderBaseM > 0 ? t`hollow` : t`round`}</span>
           </>,
         ],

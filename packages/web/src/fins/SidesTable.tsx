@@ -55,6 +55,7 @@ function RuleRows({ rule, pair, isInForce }: RuleRowsProps) {
   const { reader } = useSettings();
   const t = tell(reader);
   if (pair === undefined) return null;
+  const at = `finset.sidesCompared[${rule}].pairs[${pair.id}]`;
   return (
     <tbody className={isInForce ? "in-force" : undefined}>
       <tr>
@@ -63,20 +64,20 @@ function RuleRows({ rule, pair, isInForce }: RuleRowsProps) {
         </th>
         <th scope="row">{t`left`}</th>
         <td>
-          <TapeAmount ofM={pair.leftFromStringerM} />
+          <TapeAmount ofM={pair.leftFromStringerM} why={`${at}.leftFromStringerM`} />
         </td>
         <td>
-          <TapeAmount ofM={pair.leftFromRailM} />
+          <TapeAmount ofM={pair.leftFromRailM} why={`${at}.leftFromRailM`} />
         </td>
         <td>{isInForce ? t`in force` : <Move ofM={pair.leftMovesM} />}</td>
       </tr>
       <tr>
         <th scope="row">{t`right`}</th>
         <td>
-          <TapeAmount ofM={pair.rightFromStringerM} />
+          <TapeAmount ofM={pair.rightFromStringerM} why={`${at}.rightFromStringerM`} />
         </td>
         <td>
-          <TapeAmount ofM={pair.rightFromRailM} />
+          <TapeAmount ofM={pair.rightFromRailM} why={`${at}.rightFromRailM`} />
         </td>
         <td>{isInForce ? "" : <Move ofM={pair.rightMovesM} />}</td>
       </tr>

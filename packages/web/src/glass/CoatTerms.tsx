@@ -22,7 +22,11 @@ export function CoatTerms({ coats }: { coats: readonly Coat[] }) {
                   .filter(({ massKg }) => massKg > 0)
                   .map((term) => (
                     <li key={term.id}>
-                      <Amount of={mass(term.massKg)} /> {tellText(term.name, reader)}
+                      <Amount
+                        of={mass(term.massKg)}
+                        why={`layup.coats[${coat.id}].terms[${term.id}].massKg`}
+                      />{" "}
+                      {tellText(term.name, reader)}
                     </li>
                   ))}
               </ul>

@@ -12,7 +12,17 @@ export function ComparedTable({ compared }: { compared: readonly Schedule[] }) {
   const { reader } = useSettings();
   const t = tell(reader);
   if (compared.length < 2) return null;
-  const share = (ratio: number | null) => (ratio === null ? "–" : <Amount of={count(ratio)} />);
+  type Ratio = "stiffnessRatio" | "deckWrinklingRatio" | "bottomWrinklingRatio";
+  const share = (schedule: Schedule, key: Ratio) => {
+    const ratio = schedule[key];
+    return (
+      <Amount
+        key={key}
+        of={ratio === null ? null : count(ratio)}
+        why={`layup.compared[${schedule.id}].${key}`}
+      />
+    );
+  };
   return (
     <Fold title={t`Lighter or stronger`} isFolded>
       <FactTable
@@ -27,10 +37,14 @@ export function ComparedTable({ compared }: { compared: readonly Schedule[] }) {
             </>
           ),
           cells: [
-            <Amount key="skin" of={mass(schedule.skinMassKg)} />,
-            share(schedule.stiffnessRatio),
-            share(schedule.deckWrinklingRatio),
-            share(schedule.bottomWrinklingRatio),
+            <Amount
+              key="skin"
+              of={mass(schedule.skinMassKg)}
+              why={`layup.compared[${schedule.id}].skinMassKg`}
+            />,
+            share(schedule, "stiffnessRatio"),
+            share(schedule, "deckWrinklingRatio"),
+            share(schedule, "bottomWrinklingRatio"),
           ],
         }))}
       />

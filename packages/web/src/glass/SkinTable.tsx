@@ -18,10 +18,26 @@ export function SkinTable({ zones }: { zones: readonly Zone[] }) {
         id: zone.id,
         name: names.join(", "),
         cells: [
-          <Amount key="glass" of={length(zone.laminateThicknessM)} />,
-          <Amount key="fibre" of={fraction(zone.fibreVolumeFraction)} />,
-          <Amount key="weighs" of={arealMass(zone.skinArealMassKgM2)} />,
-          <Amount key="fill" of={length(zone.fillThicknessM)} />,
+          <Amount
+            key="glass"
+            of={length(zone.laminateThicknessM)}
+            why={`layup.zones[${zone.id}].laminateThicknessM`}
+          />,
+          <Amount
+            key="fibre"
+            of={fraction(zone.fibreVolumeFraction)}
+            why={`layup.zones[${zone.id}].fibreVolumeFraction`}
+          />,
+          <Amount
+            key="weighs"
+            of={arealMass(zone.skinArealMassKgM2)}
+            why={`layup.zones[${zone.id}].skinArealMassKgM2`}
+          />,
+          <Amount
+            key="fill"
+            of={length(zone.fillThicknessM)}
+            why={`layup.zones[${zone.id}].fillThicknessM`}
+          />,
         ],
       }))}
     />

@@ -45,7 +45,13 @@ export function CoatCups({ coat, mix, findings }: CoatCupsProps) {
         <CupsView coat={coat} mix={mix} name={name} />
         {coat.cups.length === 0 && <WhyNone coat={coat} findings={findings} />}
         {groupCups(coat.cups).map(({ count: cups, cup }) => (
-          <Figures key={cup.mixAtS} entries={cupFigures(cups, cup, t)} />
+          <Figures
+            key={cup.mixAtS}
+            entries={cupFigures(
+              { cups, cup, at: `mix.coats[${coat.id}].cups[${coat.cups.indexOf(cup)}]` },
+              t,
+            )}
+          />
         ))}
       </div>
       <MasterBatch coat={coat} />

@@ -37,12 +37,18 @@ export function MixAir({ mix, findings }: MixAirProps) {
               <th scope="row">{tellText(need.name, reader)}</th>
               <td>{need.limitPpm}</td>
               <td>
-                <Amount of={flow(need.freshAirM3S)} />
+                <Amount
+                  of={flow(need.freshAirM3S)}
+                  why={`mix.coats[${worst.id}].vapour.needs[${need.id}].freshAirM3S`}
+                />
               </td>
             </tr>
           ))}
         </tbody>
       </table>
+      <p className="quiet">
+        {t`Reckoned high, on all the resin mixed, for the air; the styrene that Glass counts is what the coat on the board loses.`}
+      </p>
     </div>
   );
 }

@@ -4,8 +4,10 @@ import { Amount } from "../shared/Amount";
 
 type MixResin = NonNullable<Plan["mix"]>["resins"][number];
 
+const TIMES = ["exposureLowS", "exposureS", "exposureHighS"] as const;
+
 /** How long a sunlight-cured laminate lies in the sun, by the day's UV index. */
-export function SunTimes({ resin: { name, exposures } }: { resin: MixResin }) {
+export function SunTimes({ resin: { id, name, exposures } }: { resin: MixResin }) {
   const t = useTell();
   if (exposures.length === 0) return null;
   return (
@@ -20,12 +22,12 @@ export function SunTimes({ resin: { name, exposures } }: { resin: MixResin }) {
         </tr>
       </thead>
       <tbody>
-        {exposures.map(({ uvIndex, exposureS, exposureLowS, exposureHighS }) => (
-          <tr key={uvIndex}>
-            <th scope="row">{uvIndex}</th>
-            {[exposureLowS, exposureS, exposureHighS].map((timeS) => (
-              <td key={timeS}>
-                <Amount of={duration(timeS)} />
+        {exposures.map((exposure, i) => (
+          <tr key={exposure.uvIndex}>
+            <th scope="row">{exposure.uvIndex}</th>
+            {TIMES.map((key) => (
+              <td key={key}>
+                <Amount of={duration(exposure[key])} why={`mix.resins[${id}].exposures[${i}].${key}`} />
               </td>
             ))}
           </tr>

@@ -16,14 +16,14 @@ export function GritLadder({ sanding }: { sanding: NonNullable<Plan["sanding"]> 
             {grit.wet ? t`wet, all over` : grit.onEdges ? t`dry, rails too` : t`dry, flats only`}
           </span>
           <span>
-            {t`takes`} <Amount of={length(grit.removesM)} />
+            {t`takes`} <Amount of={length(grit.removesM)} why={`sanding.grits[${grit.id}].removesM`} />
           </span>
           <span>
-            <Amount of={duration(grit.handsOnS)} />
+            <Amount of={duration(grit.handsOnS)} why={`sanding.grits[${grit.id}].handsOnS`} />
             {grit.railsS > 0 && (
               <span className="quiet">
                 {" "}
-                {t`rails`} <Amount of={duration(grit.railsS)} />
+                {t`rails`} <Amount of={duration(grit.railsS)} why={`sanding.grits[${grit.id}].railsS`} />
               </span>
             )}
           </span>

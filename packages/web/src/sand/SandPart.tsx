@@ -1,5 +1,5 @@
 import type { BoardFile } from "@lapline/contract";
-import { duration, fraction, type Plan } from "@lapline/engine";
+import { duration, fraction, type Plan, type SurveyInput } from "@lapline/engine";
 import {
   filmDrawing,
   filmFigure,
@@ -19,14 +19,19 @@ import { useSettings } from "../settings/Settings";
 import { Amount } from "../shared/Amount";
 import { FactTable } from "../shared/FactTable";
 import { Fractions } from "../shared/Fractions";
+import { SolidFold } from "../solid/SolidFold";
+import { WhyNumber } from "../why/WhyNumber";
 import { DustForm } from "./DustForm";
 import { FilmForm } from "./FilmForm";
 import { GritLadder } from "./GritLadder";
 import { ThroughForm } from "./ThroughForm";
 
+const FILMS = ["filmM", "takenM", "remainingM", "remainingLowM", "remainingHighM"] as const;
+
 interface SandPartProps {
   readonly file: BoardFile;
   readonly plan: Plan;
+  readonly survey: SurveyInput;
   edit(path: FieldPath, value: unknown): void;
 }
 
@@ -36,7 +41,7 @@ type Sanding = NonNullable<Plan["sanding"]>;
 const LIES_FROM_MM = 150;
 
 /** The film as a budget on the board, the ladder of papers, and what to do where it went through. */
-export function SandPart({ file, plan, edit }: SandPartProps) {
+export function SandPart({ file, plan, survey, edit }: SandPartProps) {
   const { reader } = useSettings();
   const t = tell(reader);
   const { sanding, repairs } = plan;
@@ -45,6 +50,7 @@ export function SandPart({ file, plan, edit }: SandPartProps) {
       {sanding !== null && (
         <>
           <FilmLeft plan={plan} sanding={sanding} />
+          <SolidFold plan={plan} survey={survey} first="film" />
           <h3>{t`Papers`}</h3>
           <GritLadder sanding={sanding} />
           <ul className="under-table">
@@ -106,10 +112,16 @@ function FilmLeft({ plan, sanding }: { plan: Plan; sanding: Sanding }) {
           id: zone.id,
           name: `${zoneName(zone.id, reader)}: ${riskWord(zone.risk, reader)}`,
           cells: [
-            ...[zone.filmM, zone.takenM, zone.remainingM, zone.remainingLowM, zone.remainingHighM].map(
-              (valueM) => filmFigure(valueM, reader),
-            ),
-            <Amount key="gone" of={fraction(zone.throughShare)} />,
+            ...FILMS.map((key) => (
+              <WhyNumber key={key} path={`sanding.zones[${zone.id}].${key}`}>
+                {filmFigure(zone[key], reader)}
+              </WhyNumber>
+            )),
+            <Amount
+              key="gone"
+              of={fraction(zone.throughShare)}
+              why={`sanding.zones[${zone.id}].throughShare`}
+            />,
           ],
         }))}
       />

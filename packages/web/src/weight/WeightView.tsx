@@ -65,13 +65,14 @@ function WeightParts({ weight }: { weight: NonNullable<Plan["weight"]> }) {
         {
           name: t`finished`,
           of: mass(weight.finishedKg),
+          why: "weight.finishedKg",
           note: t`${mass(weight.finishedLowKg)} to ${mass(weight.finishedHighKg)}`,
         },
-        { name: t`foam`, of: mass(weight.foamKg) },
-        { name: t`stringer`, of: mass(weight.stringerKg) },
-        { name: t`cloth`, of: mass(weight.clothKg) },
-        { name: t`resin, cured`, of: mass(weight.resinKg) },
-        { name: t`boxes and plug`, of: mass(weight.fittingsKg) },
+        { name: t`foam`, of: mass(weight.foamKg), why: "weight.foamKg" },
+        { name: t`stringer`, of: mass(weight.stringerKg), why: "weight.stringerKg" },
+        { name: t`cloth`, of: mass(weight.clothKg), why: "weight.clothKg" },
+        { name: t`resin, cured`, of: mass(weight.resinKg), why: "weight.resinKg" },
+        { name: t`boxes and plug`, of: mass(weight.fittingsKg), why: "weight.fittingsKg" },
       ]}
     />
   );
@@ -93,7 +94,7 @@ function StageTable({ plan, weight }: { plan: Plan; weight: NonNullable<Plan["we
           id,
           name: stageName(id, reader),
           cells: [
-            <Amount key="plan" of={mass(massKg)} />,
+            <Amount key="plan" of={mass(massKg)} why={`weight.stages[${id}].massKg`} />,
             <span key="band">{`${inGrams(massLowKg)} – ${inGrams(massHighKg)}`}</span>,
             <Amount key="scale" of={readKg === undefined ? null : mass(readKg)} />,
           ],

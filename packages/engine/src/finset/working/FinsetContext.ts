@@ -1,5 +1,5 @@
 import { angle, length, mass, type Quantity } from "../../foundation/quantity";
-import type { Working, WorkingInput } from "../../foundation/stage";
+import type { Told, Working, WorkingInput } from "../../foundation/stage";
 import type { ShapePlan } from "../../shape/ShapePlan";
 import type { SourceId } from "../../sources/sources";
 import type { FinMark } from "../FinMark";
@@ -16,8 +16,8 @@ export interface FinsetContext {
 type ReadInputs<T> = (part: T, context: FinsetContext, ids: readonly string[]) => readonly WorkingInput[];
 
 export interface Explained<T> {
-  readonly words: string;
-  readonly formula: string;
+  readonly words: Told;
+  readonly formula: Told;
   readonly inputs: ReadInputs<T>;
   readonly sources?: readonly SourceId[];
 }
@@ -54,21 +54,17 @@ export const findStated = ({ board }: FinsetContext, name: string): FinInput | u
   board.fins?.set.find(({ fin }) => fin === name);
 
 const NONE = "not there";
-export const lengthIn = (name: string, valueM: number | null | undefined): WorkingInput =>
+export const lengthIn = (name: Told, valueM: number | null | undefined): WorkingInput =>
   read(name, valueM, (m) => length(m, "fine"));
 export const massIn = (name: string, valueKg: number | null | undefined): WorkingInput =>
   read(name, valueKg, (kg) => ({ ...mass(kg), grain: "coarse" }));
-export const angleIn = (name: string, valueRad: number | null | undefined): WorkingInput =>
+export const angleIn = (name: Told, valueRad: number | null | undefined): WorkingInput =>
   read(name, valueRad, (rad) => angle(rad, "fine"));
 export const textIn = (name: string, value: string | null | undefined): WorkingInput => ({
   name,
   value: value ?? NONE,
 });
 
-function read(
-  name: string,
-  value: number | null | undefined,
-  make: (value: number) => Quantity,
-): WorkingInput {
+function read(name: Told, value: number | null | undefined, make: (value: number) => Quantity): WorkingInput {
   return { name, value: value === null || value === undefined ? NONE : make(value) };
 }

@@ -1,3 +1,4 @@
+import { say } from "../../foundation/phrase";
 import type { WorkingTable } from "../../foundation/stage";
 import type { AsSetPairPlan, AsSetPlan } from "../AsSetPlan";
 import { angleIn, byId, type Explained, explain, type FinsetContext, lengthIn } from "./FinsetContext";
@@ -20,17 +21,17 @@ function endWorking(end: "trailing" | "leading"): WorkingTable<FinsetContext> {
   };
   return {
     [`${path}ErrorM`]: ofAsSet({
-      words: `How far the ${end} mark is from where it belongs, in whatever was measured of it.`,
+      words: say`How far the ${end} mark is from where it belongs, in whatever was measured of it.`,
       formula: "√(along² + across²)",
       inputs: (plan) => [lengthIn("along", plan[`${end}AlongM`]), lengthIn("across", plan[`${end}AcrossM`])],
     }),
     [`${path}AlongM`]: ofAsSet({
-      words: `How far the ${end} mark is too far towards the nose.`,
+      words: say`How far the ${end} mark is too far towards the nose.`,
       formula: "measured − planned, both straight",
       inputs: readPlanned,
     }),
     [`${path}AcrossM`]: ofAsSet({
-      words: `How far the ${end} mark is too far out from the centreline.`,
+      words: say`How far the ${end} mark is too far out from the centreline.`,
       formula: "measured − planned",
       inputs: readPlanned,
     }),

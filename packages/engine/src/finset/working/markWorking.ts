@@ -1,3 +1,4 @@
+import { say } from "../../foundation/phrase";
 import type { WorkingInput, WorkingTable } from "../../foundation/stage";
 import type { FinMark, MarkPoint } from "../FinMark";
 import type { ToeInput } from "../FinsInput";
@@ -128,12 +129,12 @@ function pointWorking(end: "trailing" | "leading"): WorkingTable<FinsetContext> 
   return {
     [`${path}.fromTailM`]: end === "trailing" ? trailingAlong() : leadingAlong(),
     [`${path}.fromTailTapeM`]: ofPoint({
-      words: `The ${name} mark as a tape along the bottom reads it from the tail tips.`,
+      words: say`The ${name} mark as a tape along the bottom reads it from the tail tips.`,
       formula: "length of the bottom's curve: ∫ √(1 + (dz/dx)²) dx",
       inputs: along,
     }),
     [`${path}.fromCrotchTapeM`]: ofPoint({
-      words: `The ${name} mark as a tape from the crotch of the swallow tail reads it.`,
+      words: say`The ${name} mark as a tape from the crotch of the swallow tail reads it.`,
       formula: "tape to the mark − tape to the crotch",
       inputs: (point, { plan }) => [
         lengthIn("tape to the mark", point.fromTailTapeM),
@@ -142,7 +143,7 @@ function pointWorking(end: "trailing" | "leading"): WorkingTable<FinsetContext> 
     }),
     [`${path}.fromCentrelineM`]: end === "trailing" ? trailingAcross() : leadingAcross(),
     [`${path}.fromStringerM`]: ofPoint({
-      words: `The ${name} mark out from the stringer, square to it: the same as from the line unless the set is laid out about the best-fit centreline.`,
+      words: say`The ${name} mark out from the stringer, square to it: the same as from the line unless the set is laid out about the best-fit centreline.`,
       formula: "|c + u sin ψ ± v cos ψ|, the line c left of the stringer at the tail and turned by ψ",
       inputs: (point, { plan }) => [
         ...across(point),
@@ -151,7 +152,7 @@ function pointWorking(end: "trailing" | "leading"): WorkingTable<FinsetContext> 
       ],
     }),
     [`${path}.fromRailM`]: ofPoint({
-      words: `The ${name} mark in from the outline on the fin's own side, square to the line.`,
+      words: say`The ${name} mark in from the outline on the fin's own side, square to the line.`,
       formula: "w(u) − v, w the half-width from the line on the fin's own side",
       inputs: (point) => [
         lengthIn("u, along the line", point.fromTailM),
@@ -160,17 +161,17 @@ function pointWorking(end: "trailing" | "leading"): WorkingTable<FinsetContext> 
       ],
     }),
     [`${path}.toRailM`]: ofPoint({
-      words: `Shortest distance from the ${name} mark to the outline, as a tape swung about the mark finds it.`,
+      words: say`Shortest distance from the ${name} mark to the outline, as a tape swung about the mark finds it.`,
       formula: "least of √((x − x₀)² + (w(x) − y₀)²) over x",
       inputs: across,
     }),
     [`${path}.at.xM`]: ofPoint({
-      words: `The ${name} mark along the stringer from the tail tips, for drawings.`,
+      words: say`The ${name} mark along the stringer from the tail tips, for drawings.`,
       formula: "u cos ψ ∓ v sin ψ",
       inputs: across,
     }),
     [`${path}.at.yM`]: ofPoint({
-      words: `The ${name} mark to the left of the stringer, for drawings.`,
+      words: say`The ${name} mark to the left of the stringer, for drawings.`,
       formula: "c + u sin ψ ± v cos ψ",
       inputs: across,
     }),

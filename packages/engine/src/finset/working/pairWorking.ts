@@ -1,4 +1,5 @@
-import type { WorkingTable } from "../../foundation/stage";
+import { say } from "../../foundation/phrase";
+import type { Told, WorkingTable } from "../../foundation/stage";
 import type { DiagonalPlan, FinsetPlan, PairPlan, SidesComparedPlan } from "../FinsetPlan";
 import {
   angleIn,
@@ -16,7 +17,7 @@ const ofSet = (explained: Explained<FinsetPlan>) => explain(({ plan }) => plan.f
 const ofPair = (explained: Explained<PairPlan>) =>
   explain(({ plan }, ids) => byId(plan.finset?.pairs, ids[0]), explained);
 
-const ofDiagonal = (words: string, formula: string) =>
+const ofDiagonal = (words: Told, formula: string) =>
   explain<DiagonalPlan>(({ plan }, ids) => byId(byId(plan.finset?.pairs, ids[0])?.diagonals, ids[1]), {
     words,
     formula,
@@ -25,7 +26,7 @@ const ofDiagonal = (words: string, formula: string) =>
       const at = (side: string) => byId(plan.finset?.marks, `${ids[0]}-${side}`)?.[end].at;
       const fromXM = from === "nose" ? plan.shape?.lengthM : (plan.finset?.line.crotchFromTailM ?? 0);
       return [
-        lengthIn(`${from}, along the stringer`, fromXM),
+        lengthIn(say`${from}, along the stringer`, fromXM),
         lengthIn("left mark, along the stringer", at("left")?.xM),
         lengthIn("left mark, y", at("left")?.yM),
         lengthIn("right mark, along the stringer", at("right")?.xM),
@@ -57,7 +58,7 @@ const lines: WorkingTable<FinsetContext> = {
     words:
       "How far apart the two fins of a pair would stand from the line if each followed its own rail, for the worst pair.",
     formula: "largest |left − right| of half-width − r",
-    inputs: ({ pairs }) => pairs.map(({ id, differM }) => lengthIn(`${id}, left less right`, differM)),
+    inputs: ({ pairs }) => pairs.map(({ id, differM }) => lengthIn(say`${id}, left less right`, differM)),
   }),
   "finset.toleranceM": ofSet({
     words: "How far a mark may be off.",
@@ -109,7 +110,7 @@ const pairs: WorkingTable<FinsetContext> = {
       [
         `finset.pairs[].${side}FromRailM`,
         ofPair({
-          words: `What the ${side} trailing mark reads from its own rail.`,
+          words: say`What the ${side} trailing mark reads from its own rail.`,
           formula: "half-width − distance from the line",
           inputs: (pair) => [lengthIn("from the line", pair[`${side}FromCentrelineM`])],
         }),
@@ -117,7 +118,7 @@ const pairs: WorkingTable<FinsetContext> = {
       [
         `finset.pairs[].${side}FromCentrelineM`,
         ofPair({
-          words: `How far the ${side} trailing mark stands from the line.`,
+          words: say`How far the ${side} trailing mark stands from the line.`,
           formula: "by the rule for the two sides",
           inputs: (_pair, { plan }) => [textIn("rule", plan.finset?.sides)],
         }),
@@ -128,14 +129,17 @@ const pairs: WorkingTable<FinsetContext> = {
 
 const POINTS = "from the nose tip, or the tail's middle (the crotch of a swallow), to the mark";
 const diagonals: WorkingTable<FinsetContext> = {
-  "finset.pairs[].diagonals[].leftM": ofDiagonal(`Straight in plan ${POINTS} on the left.`, "√(Δx² + y²)"),
-  "finset.pairs[].diagonals[].rightM": ofDiagonal(`Straight in plan ${POINTS} on the right.`, "√(Δx² + y²)"),
+  "finset.pairs[].diagonals[].leftM": ofDiagonal(say`Straight in plan ${POINTS} on the left.`, "√(Δx² + y²)"),
+  "finset.pairs[].diagonals[].rightM": ofDiagonal(
+    say`Straight in plan ${POINTS} on the right.`,
+    "√(Δx² + y²)",
+  ),
   "finset.pairs[].diagonals[].leftTapeM": ofDiagonal(
-    `With a taut tape along the bottom ${POINTS} on the left. A rockered bottom that is flat across unrolls.`,
+    say`With a taut tape along the bottom ${POINTS} on the left. A rockered bottom that is flat across unrolls.`,
     "√(Δtape² + y²)",
   ),
   "finset.pairs[].diagonals[].rightTapeM": ofDiagonal(
-    `With a taut tape along the bottom ${POINTS} on the right. A rockered bottom that is flat across unrolls.`,
+    say`With a taut tape along the bottom ${POINTS} on the right. A rockered bottom that is flat across unrolls.`,
     "√(Δtape² + y²)",
   ),
   "finset.pairs[].diagonals[].differM": ofDiagonal(

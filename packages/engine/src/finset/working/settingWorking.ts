@@ -1,4 +1,5 @@
 import { POCKET_GAP_M } from "../../constants/fittings";
+import { say } from "../../foundation/phrase";
 import type { WorkingTable } from "../../foundation/stage";
 import type { FinMark } from "../FinMark";
 import type { BoxSettingPlan, GlassedOnPlan } from "../verify/VerifyPlan";
@@ -30,7 +31,7 @@ const readBase = ({ id, filletRadiusM }: GlassedOnPlan, context: FinsetContext) 
 const fill = (words: string, gap: string) =>
   ofBox({
     words,
-    formula: `(l + 2g)(w + 2g)(D + g) − l w D, ${gap}`,
+    formula: say`(l + 2g)(w + 2g)(D + g) − l w D, ${gap}`,
     sources: ["geometry", "common-practice"],
     inputs: readBox,
   });

@@ -1,3 +1,4 @@
+import { say } from "../../foundation/phrase";
 import type { WorkingInput, WorkingTable } from "../../foundation/stage";
 import type { AngleReadingPlan, LengthReadingPlan, MadeForPlan, VerifyCheckPlan } from "../verify/VerifyPlan";
 import {
@@ -110,8 +111,8 @@ const ofAngles: WorkingTable<FinsetContext> = {
 };
 
 const readErrors = ({ lengths, angles }: VerifyCheckPlan): readonly WorkingInput[] => [
-  ...lengths.map(({ id, errorM }) => lengthIn(`${id}, error`, errorM)),
-  ...angles.map(({ id, errorRad }) => angleIn(`${id}, error`, errorRad)),
+  ...lengths.map(({ id, errorM }) => lengthIn(say`${id}, error`, errorM)),
+  ...angles.map(({ id, errorRad }) => angleIn(say`${id}, error`, errorRad)),
 ];
 
 const ofChange = (words: string, formula: string) =>
@@ -119,7 +120,7 @@ const ofChange = (words: string, formula: string) =>
 
 const hangsOn = (words: string, key: Exclude<keyof MadeForPlan, "on">) =>
   explain((context, ids) => findCheck(context, ids)?.madeFor, {
-    words: `${words}: the check is made for it, and has to be made again where it changes.`,
+    words: say`${words}: the check is made for it, and has to be made again where it changes.`,
     formula: "as in the plan where the check is made",
     inputs: (madeFor) => [
       key === "cantRad" ? angleIn("planned", madeFor[key]) : lengthIn("planned", madeFor[key]),

@@ -1,3 +1,4 @@
+import { say } from "../../foundation/phrase";
 import type { WorkingInput, WorkingTable } from "../../foundation/stage";
 import type { FinMark } from "../FinMark";
 import {
@@ -81,7 +82,7 @@ function roundingWorking(
       return mark && rounding ? { mark, rounding } : null;
     },
     {
-      words: `The most that rounding can turn the fin: ${what}, each off by half a step, in opposite directions.`,
+      words: say`The most that rounding can turn the fin: ${what}, each off by half a step, in opposite directions.`,
       formula,
       inputs: ({ mark, rounding }, context) => [
         lengthIn("s, step", rounding.stepM),

@@ -1,4 +1,5 @@
 import { SCALE_SPREAD_SHARE } from "../../constants/scale";
+import { say } from "../../foundation/phrase";
 import { count, fraction, length, mass } from "../../foundation/quantity";
 import type { Working, WorkingInput, WorkingTable } from "../../foundation/stage";
 import { bandWorking } from "../../layup/bandWorking";
@@ -130,8 +131,8 @@ function listReadings(entry: WeighinPlan, { plan: { weighins } }: WeighinsContex
   const entries = weighins?.entries ?? [];
   const before = entries[entries.indexOf(entry) - 1];
   return [
-    { name: `after ${entry.after}`, value: mass(entry.massKg) },
-    ...(before === undefined ? [] : [{ name: `after ${before.after}`, value: mass(before.massKg) }]),
+    { name: say`after ${entry.after}`, value: mass(entry.massKg) },
+    ...(before === undefined ? [] : [{ name: say`after ${before.after}`, value: mass(before.massKg) }]),
     ...amount("step of the scale", weighins?.scaleStepKg ?? null),
   ];
 }

@@ -25,6 +25,7 @@ import { TOOLS } from "./tools";
 import { WEB } from "./web";
 import { WEB_FINS } from "./webFins";
 import { WEIGHT } from "./weight";
+import { WHY } from "./why";
 import { WORDS } from "./words";
 
 /** German, by subject; a text stands in one file only. */
@@ -57,4 +58,5 @@ export const DE: Readonly<Record<string, string>> = {
   ...ACCESS,
   ...WEB_FINS,
   ...BENCH,
+  ...WHY,
 };

@@ -26,4 +26,6 @@ export const TOOLS: Readonly<Record<string, string>> = {
   "syringe or small cup for the pour": "Spritze oder kleiner Becher zum Gießen",
   "dry warm room, moving air": "trockener warmer Raum, bewegte Luft",
   "pull scale for the leash plug": "Zugwaage für den Leashplug",
+  "Sand the bottom": "Unterseite schleifen",
+  "Sand the bottom, by hand around the fins": "Unterseite schleifen, um die Finnen von Hand",
 };

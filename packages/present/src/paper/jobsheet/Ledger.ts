@@ -77,6 +77,7 @@ export class Ledger {
     if (grain === "tape") return formatTapeLength(value, this.reader);
     const described = describeKey(keyOf(path), value);
     if (typeof described === "string") return showNumbers(described, this.reader.language);
+    if (!("dimension" in described)) return tellPhrase(described, this.reader);
     return showQuantity({ ...described, grain }, this.reader);
   }
 

@@ -1,0 +1,22 @@
+import { WHY_FINISH } from "./whyFinish";
+import { WHY_FINS } from "./whyFins";
+import { WHY_FORMULAS } from "./whyFormulas";
+import { WHY_GLASS } from "./whyGlass";
+import { WHY_INPUTS } from "./whyInputs";
+import { WHY_MARKS } from "./whyMarks";
+import { WHY_MIX } from "./whyMix";
+import { WHY_MORE_FORMULAS } from "./whyMoreFormulas";
+import { WHY_MORE_INPUTS } from "./whyMoreInputs";
+
+/** Was die Herleitungen der Zahlen sagen: nur wer nach dem Warum fragt, braucht es. */
+export const DE_WORKINGS: Readonly<Record<string, string>> = {
+  ...WHY_FINISH,
+  ...WHY_FINS,
+  ...WHY_FORMULAS,
+  ...WHY_GLASS,
+  ...WHY_INPUTS,
+  ...WHY_MARKS,
+  ...WHY_MIX,
+  ...WHY_MORE_FORMULAS,
+  ...WHY_MORE_INPUTS,
+};
