@@ -40,6 +40,13 @@ const board = (prices: Readonly<Record<string, PriceInput>>): CostBoard => ({
 });
 const costOf = (prices: Readonly<Record<string, PriceInput>>) => buildCost(board(prices), basis);
 
+it("says that cloth is in no line where it cannot be cut", () => {
+  const codes = buildCost(board(byHand.prices), { ...basis, cutplan: null }).findings.map(({ code }) => code);
+  expect(codes).toContain("cost.no-cloth");
+  expect(costOf(byHand.prices).findings.map(({ code }) => code)).not.toContain("cost.no-cloth");
+});
+
+
 describe("a board priced by hand", () => {
   const plan = costOf(byHand.prices).value as CostPlan;
   const lineOf = (id: string) => plan.lines.find((line) => line.id === id);

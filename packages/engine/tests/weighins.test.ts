@@ -75,6 +75,12 @@ describe("what the scale cannot tell", () => {
     expect(lastOf([after("r1", "trim-bottom", 1.8)])?.gainedKg).toBeNull();
   });
 
+  it("doubts a first weighing that no such board can have, and takes one near the plan without a word", () => {
+    expect(codes([after("r1", "trim-bottom", 0.4)])).toEqual(["weighins.far-off"]);
+    expect(codes([after("r1", "trim-bottom", 4)])).toEqual(["weighins.far-off"]);
+    expect(codes([after("r1", "trim-bottom", 1.8)])).toEqual([]);
+  });
+
   it("takes two coats in one difference together, and says so", () => {
     const record = [after("r1", "prep", 1.47), after("r2", "trim-deck", 2.33)];
     expect(codes(record)).toEqual(["weighins.several"]);

@@ -43,7 +43,12 @@ export function readShopTime(shop: ShopInput, recorded: readonly string[]): Shop
   const air = buildShopAir(list === null ? shop : { ...shop, start: formatWall(zeroWallS) });
   if (air.value === null) return null;
   const dateOf = rememberTexts(formatDate);
-  const carried = carryAir(air.value.pieces, { clock, zeroWallS, isList: list !== null });
+  const carried = carryAir(air.value.pieces, {
+    clock,
+    zeroWallS,
+    lastWallS: latest(recorded, startWallS),
+    isList: list !== null,
+  });
   return {
     hours: buildWorkHours(clock, fromS, toS),
     air: { ...air.value, pieces: carried.pieces },
@@ -77,20 +82,30 @@ function earliest(texts: readonly string[]): number | null {
   return times.length === 0 ? null : Math.min(...times);
 }
 
+function latest(texts: readonly string[], leastWallS: number): number {
+  return texts.reduce((mostS, text) => Math.max(mostS, parseWallTimeS(text) ?? mostS), leastWallS);
+}
+
 function midnightOf(wallS: number): number {
   return Math.floor(wallS / S_PER_DAY) * S_PER_DAY;
 }
 
-/** The air's stretches, which go by the wall, in passed seconds; a list's last day is held on. */
+interface Carried {
+  readonly clock: WallClock;
+  readonly zeroWallS: number;
+  /** The start, or the record's last entry: a board that lay for months goes on from there. */
+  readonly lastWallS: number;
+  readonly isList: boolean;
+}
+
+/** The air's stretches, which go by the wall, in passed seconds; days and nights go on, a list's last day is held. */
 function carryAir(
   pieces: readonly AirPiece[],
-  {
-    clock,
-    zeroWallS,
-    isList,
-  }: { readonly clock: WallClock; readonly zeroWallS: number; readonly isList: boolean },
+  { clock, zeroWallS, lastWallS, isList }: Carried,
 ): { readonly pieces: readonly AirPiece[]; readonly heldFromS: number | null } {
-  const passed = pieces.map(({ fromS, toS, airK }) => ({
+  const gapS = Math.min(Math.max(0, lastWallS - zeroWallS), CALENDAR.longestRestS.value);
+  const all = isList ? pieces : [...repeatDays(pieces, gapS), ...shift(pieces, wholeDays(gapS))];
+  const passed = all.map(({ fromS, toS, airK }) => ({
     fromS: clock.passedS(zeroWallS + fromS),
     toS: clock.passedS(zeroWallS + toS),
     airK,
@@ -100,8 +115,23 @@ function carryAir(
   const lastDay = passed.filter(({ fromS }) => fromS >= last.toS - CALENDAR.lastDayS.value);
   const lengthS = lastDay.reduce((sum, { fromS, toS }) => sum + toS - fromS, 0);
   const airK = lastDay.reduce((sum, piece) => sum + piece.airK * (piece.toS - piece.fromS), 0) / lengthS;
-  const held = { fromS: last.toS, toS: last.toS + 2 * CURE_HORIZON_S.value, airK };
+  const fromS = Math.max(last.toS, clock.passedS(zeroWallS + gapS));
+  const held = { fromS: last.toS, toS: fromS + 2 * CURE_HORIZON_S.value, airK };
   return { pieces: [...passed, held], heldFromS: last.toS };
+}
+
+/** The first day over and over, up to as many whole days as the gap has; every day is like the other. */
+function repeatDays(pieces: readonly AirPiece[], gapS: number): AirPiece[] {
+  const day = pieces.filter(({ fromS }) => fromS < S_PER_DAY);
+  return Array.from({ length: wholeDays(gapS) / S_PER_DAY }, (_, i) => shift(day, i * S_PER_DAY)).flat();
+}
+
+function shift(pieces: readonly AirPiece[], byS: number): AirPiece[] {
+  return pieces.map(({ fromS, toS, airK }) => ({ fromS: fromS + byS, toS: toS + byS, airK }));
+}
+
+function wholeDays(timeS: number): number {
+  return Math.floor(timeS / S_PER_DAY) * S_PER_DAY;
 }
 
 /** To the minute: the one that has begun by then. */

@@ -89,6 +89,16 @@ describe("the record", () => {
       expect(entry.done || entry.startsAt! >= "2026-03-30T15:00").toBe(true);
   });
 
+  it("a board that lay for a year goes on from there, on warm days or a list's last one", () => {
+    const later = build({}, [done("prep", "2027-04-02T10:00")]);
+    expect(later.find("water").endsAt! > "2027-04-03").toBe(true);
+    const earlier = build({}, [done("prep", "2025-04-02T10:00")]);
+    expect(earlier.find("water").endsAt! > "2026-03-29").toBe(true);
+    const temperature = ["2026-03-27T00:00", "2026-03-31T00:00"].map((at) => ({ at, airK: kelvin(18) }));
+    const listed = build({ temperature }, [done("prep", "2027-04-02T10:00")]);
+    expect(listed.find("water").endsAt! > "2027-04-03").toBe(true);
+  });
+
   it("what was done out of order stands as it happened, and what it needed is still to do", () => {
     const { find, value } = build({}, [done("laminate-bottom", "2026-03-28T11:00")]);
     expect(find("laminate-bottom")).toMatchObject({ done: true, endsAt: "2026-03-28T11:00" });

@@ -20,6 +20,8 @@ export const CALENDAR = {
   dullS: { value: 20 * S_PER_MINUTE, source: "common-practice" },
   /** Beyond the last reading of a temperature list its last day's mean is held. */
   lastDayS: { value: S_PER_DAY, source: "convention" },
+  /** A board may lie so long between start and record; a date farther off is a slip. */
+  longestRestS: { value: 1100 * S_PER_DAY, source: "convention" },
 } as const satisfies Record<string, Sourced>;
 
 /** A resin that daylight sets, once it is carried into the sun; it goes on hardening for some hours. */

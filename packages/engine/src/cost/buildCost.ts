@@ -27,7 +27,7 @@ export function buildCost(board: CostBoard, basis: CostBasis): Stage<CostPlan> {
     lines.reduce((sum, line) => sum + (of(line) ?? 0), 0);
   return {
     value: { materials: total((line) => line.cost), toBuy: total((line) => line.outlay), unpriced, lines },
-    findings: sayUnpriced(board, lines, unpriced),
+    findings: [...sayNoCloth(basis), ...sayUnpriced(board, lines, unpriced)],
     assumptions: listLimits(lines),
   };
 }
@@ -49,6 +49,13 @@ function checkPrices({ shop }: CostBoard): Finding[] {
     const says = say`a price is nought or more, and a pack, its pieces and what is used are above nought`;
     return [finding("blocker", "cost.price", `shop.prices[${id}]`, says)];
   });
+}
+
+/** Cloth is bought by the cut plan; without one no line has it, priced or not. */
+function sayNoCloth({ layup, cutplan }: CostBasis): Finding[] {
+  if (cutplan !== null || layup === null || layup.pieces.length === 0) return [];
+  const says = say`the cloth is in no line and no total: it cannot be cut as planned, see what stops the cut plan`;
+  return [finding("warning", "cost.no-cloth", "cost", says)];
 }
 
 function sayUnpriced(

@@ -228,6 +228,15 @@ describe("a patch that names its part of the board", () => {
     expect(stage.value?.pieces.at(-1)?.widthM).toBeCloseTo(0.1, 9);
   });
 
+  it("is no wider than the tape that it is cut from", () => {
+    const tape = { fibre: "carbon", arealMassKgM2: 0.2, weave: "one-way", rollWidthM: 0.05 } as const;
+    const patch = { face: "bottom", cloth: "tape", over: "strip" } as const;
+    const board = { glass: { ...POLYESTER, patches: [patch] }, blank: PU, materials: { cloths: { tape } } };
+    expect(buildLayup(board, shape).value?.pieces.at(-1)?.widthM).toBeCloseTo(0.05, 9);
+    const rolled = { ...board, shop: { rolls: { tape: { widthM: 0.08 } } } };
+    expect(buildLayup(rolled, shape).value?.pieces.at(-1)?.widthM).toBeCloseTo(0.08, 9);
+  });
+
   it.each([
     [{ face: "deck", cloth: "e-136" }, "layup.patch-where glass.patches[0]"],
     [{ face: "deck", cloth: "e-136", fromTailM: 0.2 }, "layup.patch-where glass.patches[0]"],

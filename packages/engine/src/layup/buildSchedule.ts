@@ -20,7 +20,9 @@ export function buildSchedule(board: ResolvedBoard, skin: Skin | null): Stage<Sc
   const foam = resolveFoam(board);
   const resins = resolveResins(glass, foam.value?.foam ?? null, listResins(materials));
   const faces = resolveFaces(glass, skin, materials);
-  const patches = resolvePatches(glass, { skin, materials, fins: board.fins });
+  const rollWidthM: Schedule["rollWidthM"] = ({ id, rollWidthM }) =>
+    board.shop?.rolls?.[id]?.widthM ?? rollWidthM.value;
+  const patches = resolvePatches(glass, { skin, materials, fins: board.fins, rollWidthM });
   const ratio = resolveRatio(glass);
   const fillers = resolveFillers(glass, materials);
   const stages = [foam, resins, faces, patches, ratio, fillers];
@@ -43,7 +45,7 @@ export function buildSchedule(board: ResolvedBoard, skin: Skin | null): Stage<Sc
           faces: faces.value,
           patches: patches.value,
           finish: glass.finish ?? "sanded",
-          rollWidthM: ({ id, rollWidthM }) => board.shop?.rolls?.[id]?.widthM ?? rollWidthM.value,
+          rollWidthM,
         }
       : null,
     findings: stages.flatMap((stage) => stage.findings),

@@ -16,6 +16,8 @@ interface PatchPlace {
 interface Known {
   readonly skin: Skin | null;
   readonly fins: FittingsInput | undefined;
+  /** A tape that is narrower than a usual strip is laid as wide as it comes; infinite where it is not known. */
+  readonly clothWidthM: number;
 }
 
 /**
@@ -35,7 +37,7 @@ export function placePatch(input: PatchInput, path: string, known: Known): Stage
     return { value: null, findings: [missing], assumptions: [] };
   }
   if (known.skin === null) return { value: null, findings: [], assumptions: [] };
-  const usual = usualPlace(over, known.skin.lengthTapeM, known.fins);
+  const usual = usualPlace(over, known.skin.lengthTapeM, known);
   const place = {
     fromTailM: fromTailM ?? usual.fromTailM,
     toM: toM ?? usual.toM,
@@ -59,7 +61,7 @@ function plain(value: PatchPlace): Stage<PatchPlace> {
 function usualPlace(
   over: NonNullable<PatchInput["over"]>,
   lengthTapeM: number,
-  fins: FittingsInput | undefined,
+  { fins, clothWidthM }: Known,
 ): PatchPlace {
   const { tailM, deckShare, noseM, beyondFinsM, stripWidthM } = PATCH_EXTENTS;
   const end = (toM: number) => Math.min(toM, lengthTapeM);
@@ -71,7 +73,7 @@ function usualPlace(
     case "nose":
       return { fromTailM: Math.max(lengthTapeM - noseM.value, 0), toM: lengthTapeM, widthM: undefined };
     case "strip":
-      return { fromTailM: 0, toM: lengthTapeM, widthM: stripWidthM.value };
+      return { fromTailM: 0, toM: lengthTapeM, widthM: Math.min(stripWidthM.value, clothWidthM) };
     case "fins": {
       const set = fins?.set ?? [];
       const backM = Math.min(...set.map((fin) => fin.fromTailM));

@@ -7,7 +7,7 @@ import type { FittingsInput } from "./FittingsInput";
 import { findCloth } from "./findCloth";
 import type { GlassInput, PatchInput } from "./GlassInput";
 import { placePatch } from "./placePatch";
-import type { Patch } from "./Schedule";
+import type { Patch, Schedule } from "./Schedule";
 import type { Skin } from "./Skin";
 
 /** A tape's own millimetre: a patch that ends within it of the nose ends at the nose. */
@@ -52,13 +52,15 @@ interface Known {
   readonly skin: Skin | null;
   readonly materials: MaterialsInput | undefined;
   readonly fins: FittingsInput | undefined;
+  readonly rollWidthM: Schedule["rollWidthM"];
 }
 
 function resolvePatch(input: PatchInput, index: number, known: Known): Stage<Patch> {
   const { skin, materials } = known;
   const path = `glass.patches[${index}]`;
   const cloth = findCloth(input.cloth, `${path}.cloth`, materials);
-  const place = placePatch(input, path, known);
+  const clothWidthM = cloth.value === null ? Number.POSITIVE_INFINITY : known.rollWidthM(cloth.value);
+  const place = placePatch(input, path, { ...known, clothWidthM });
   const extent = place.value === null ? [] : checkExtent({ ...input, ...place.value }, path, skin);
   const findings = [...cloth.findings, ...place.findings, ...extent];
   const { assumptions } = place;

@@ -1,6 +1,6 @@
 import type { Resin } from "../constants/Resin";
 import { type Phrase, say } from "../foundation/phrase";
-import { density, fraction, temperature } from "../foundation/quantity";
+import { density, duration, fraction, temperature } from "../foundation/quantity";
 import type { Assumption } from "../foundation/stage";
 import type { MaterialsInput } from "../materials/MaterialsInput";
 import { assume } from "../sources/assume";
@@ -32,13 +32,25 @@ export function listOwnResins(
 }
 
 function listTaken(resin: Resin, given: ReadonlySet<string>): Taken[] {
-  const { liquidDensityKgM3, leastCureTemperatureK } = resin;
+  const { liquidDensityKgM3, curedDensityKgM3, leastCureTemperatureK, recoatUntil } = resin;
   const taken: Array<Taken & { readonly key: string }> = [
     {
       key: "liquidDensityKgM3",
       field: "liquidDensity",
       value: say`${density(liquidDensityKgM3.value)}`,
       source: liquidDensityKgM3.source,
+    },
+    {
+      key: "curedDensityKgM3",
+      field: "curedDensity",
+      value: say`${density(curedDensityKgM3.value)}`,
+      source: curedDensityKgM3.source,
+    },
+    {
+      key: "recoatUntil",
+      field: "recoat",
+      value: say`bonds without sanding for ${duration(recoatUntil.durationS.value)} at ${temperature(recoatUntil.temperatureK)}`,
+      source: recoatUntil.durationS.source,
     },
     {
       key: "leastCureTemperatureK",
@@ -55,6 +67,18 @@ function listTaken(resin: Resin, given: ReadonlySet<string>): Taken[] {
       value: say`${density(value)}`,
       source,
     });
+  }
+  if (resin.kind === "two-part")
+    taken.push({
+      key: "blushes",
+      field: "blushes",
+      value: resin.blushes ? say`it blushes in damp or cold air` : say`it does not blush`,
+      source: "epoxy-memory",
+    });
+  if (resin.kind === "sunlight") {
+    const { uvIndex, durationS } = resin.exposure;
+    const value = say`sets in ${duration(durationS.value)} in the sun of UV index ${uvIndex}`;
+    taken.push({ key: "exposure", field: "exposure", value, source: durationS.source });
   }
   if (resin.kind === "peroxide")
     taken.push({

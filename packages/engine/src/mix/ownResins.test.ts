@@ -29,6 +29,22 @@ const mixOf = (resin: OwnResinInput, more = {}) =>
 const codesOf = (resin: OwnResinInput, more = {}) =>
   mixOf(resin, more).findings.map(({ severity, code }) => `${severity} ${code}`);
 
+it("tells what each kind leaves to the generic resin, and not what the sheet gave", () => {
+  const fields = (resin: OwnResinInput) =>
+    mixOf(resin)
+      .assumptions.filter(({ path }) => path.startsWith("materials.resins.mine."))
+      .map(({ path }) => path.slice("materials.resins.mine.".length));
+  expect(fields(sheet(TABLE))).toEqual(expect.arrayContaining(["curedDensity", "recoat"]));
+  const life = { massKg: 0.1, temperatureK: kelvin(20), durationS: 1500 };
+  expect(fields({ kind: "two-part", ratioByMass: 0.45, potLife: life })).toContain("blushes");
+  expect(fields({ kind: "two-part", ratioByMass: 0.45, potLife: life, blushes: false })).not.toContain(
+    "blushes",
+  );
+  expect(fields({ kind: "sunlight" })).toContain("exposure");
+  const exposure = { uvIndex: 6, durationS: 300 };
+  expect(fields({ kind: "sunlight", exposure, curedDensityKgM3: 1200 })).not.toContain("exposure");
+});
+
 describe("a peroxide resin of the builder's own", () => {
   it("narrows the band that a generic sheet needs, and never under a fifth", () => {
     const generic = buildMix(
@@ -141,14 +157,17 @@ describe("what an own resin leaves out", () => {
     );
 
   it("is told field by field, and what is given is not", () => {
-    expect(pathsOf(sheet(TABLE)).toSorted()).toEqual(
-      ["hardenerDensity", "leastTemperature", "liquidDensity", "promoter", "styrene", "wax"].toSorted(),
-    );
+    expect(pathsOf(sheet(TABLE)).toSorted()).toEqual([
+      ...["curedDensity", "hardenerDensity", "leastTemperature", "liquidDensity"],
+      ...["promoter", "recoat", "styrene", "wax"],
+    ]);
     const given: OwnPeroxideResin = {
       ...sheet(TABLE),
       hardenerDensityKgM3: 1150,
       leastCureTemperatureK: kelvin(15),
       liquidDensityKgM3: 1100,
+      curedDensityKgM3: 1200,
+      recoatUntil: { temperatureK: kelvin(20), durationS: 86_400 },
       promoter: "in the resin",
       styreneShare: 0.35,
       waxVolumeShare: null,

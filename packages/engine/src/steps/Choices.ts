@@ -1,7 +1,7 @@
 import { FOAM_KINDS, type FoamKind } from "../constants/foams";
 import type { BoxTiming } from "../finset/FinsInput";
 import type { Finish, LapKind } from "../layup/GlassInput";
-import type { LayupPlan } from "../layup/LayupPlan";
+import type { Face, LayupPlan } from "../layup/LayupPlan";
 import { findFoamIn } from "../materials/listBlanks";
 import type { StepsInput } from "./StepsInput";
 
@@ -18,6 +18,8 @@ export interface Choices {
   /** Null where it is not known. */
   readonly foam: FoamKind | null;
   readonly lapKind: LapKind;
+  /** Whether cloth is laid on that face; all are taken to have some where the lay-up is not known. */
+  readonly hasCloth: Readonly<Record<Face, boolean>>;
   readonly hasLogos: boolean;
   readonly hasPinline: boolean;
   readonly hasVent: boolean;
@@ -38,8 +40,13 @@ export function readChoices(board: StepsInput, layup: LayupPlan | null): Choices
     isPolystyrene: kind === null || FOAM_KINDS[kind].dissolvesInStyrene,
     foam: kind,
     lapKind: glass?.lapKind ?? "free",
+    hasCloth: { bottom: isLaid(layup, "bottom"), deck: isLaid(layup, "deck") },
     hasLogos: glass?.logos === true,
     hasPinline: glass?.pinline === true,
     hasVent: blank?.vent === true,
   };
+}
+
+function isLaid(layup: LayupPlan | null, face: Face): boolean {
+  return layup?.coats.some(({ id }) => id === `laminate-${face}`) ?? true;
 }

@@ -264,6 +264,18 @@ describe("a sand-through", () => {
     expect(ids(taken)).toContain("repair-2-sand");
   });
 
+  it("waits for both faces' sanding, and is not turned onto while its resin is wet", () => {
+    const both = [through("r5", "glass"), through("r6", "weave", { face: "bottom" })];
+    const before = board(both);
+    expect(step("repair-1-feather", before).after).toEqual(["sand-bottom", "sand-deck"]);
+    const [turn] = step("repair-2-feather", before).needs.filter(({ step: id }) => id.startsWith("repair-1"));
+    expect(turn).toMatchObject({ step: "repair-1-fill", until: "flip" });
+    const begun = board([...both, { id: "r7", kind: "done", step: "repair-2-feather" }]);
+    expect(step("repair-1-feather", begun).after).toContain("repair-2-fill");
+    expect(step("repair-2-fill", begun).after).not.toContain("repair-1-fill");
+    expect(codes(begun).filter((code) => code.includes("repair"))).toEqual([]);
+  });
+
   it.each([{ fromTailM: 2 }, { fromTailM: -0.1 }, { sizeM: 0 }, { fromCentrelineM: Number.NaN }])(
     "off the board is refused: %o",
     (place) => {
@@ -272,6 +284,19 @@ describe("a sand-through", () => {
       expect(ids(off).filter((id) => id.startsWith("repair"))).toEqual([]);
     },
   );
+});
+
+it("a face without cloth has no laminate to lay or trim, and its fill coat closes the foam", () => {
+  const bare = { ...layup, coats: layup.coats.filter(({ id }) => id !== "laminate-bottom") };
+  const { value } = buildSteps(board(), { finset: null, layup: bare, mix });
+  const bottom = value!.filter(({ id }) => id.endsWith("-bottom")).map(({ id }) => id);
+  expect(bottom).toEqual(["fill-bottom", "sand-bottom"]);
+  expect(value!.find(({ id }) => id === "laminate-deck")?.after).toEqual(["prep", "mark-fins"]);
+  const done = value!.map((each) => ({ ...each, done: each.id !== "fill-bottom" }));
+  const { open } = buildWater(board(), done, null).value;
+  expect(open.filter(({ bars }) => bars).map(({ step: id, text }) => [id, text])).toEqual([
+    ["fill-bottom", "foam shows: the bottom is not glassed yet"],
+  ]);
 });
 
 describe("ready for the water", () => {

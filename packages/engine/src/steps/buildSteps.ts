@@ -50,9 +50,9 @@ export function buildSteps(
   }
   const choices = readChoices(board, layup);
   const { standing, findings } = readRecord(board.record ?? [], board.survey);
-  const rows = chooseRows(choices, standing.sandThroughs);
   const bench: Bench = { crew: crewOf(board.shop), layup, mix, ladder };
   const doneIds = new Set(standing.done.map(({ step }) => step));
+  const rows = chooseRows(choices, standing.sandThroughs, doneIds);
   const rowOf = new Map(rows.map((row) => [row.id, row]));
   const waitOf = ({ step, until }: StepRow["needs"][number]) =>
     computeNeedWaitS(rowOf.get(step)!, until, mix);

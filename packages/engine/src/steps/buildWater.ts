@@ -1,6 +1,7 @@
 import { formatPhrase, type Phrase, say } from "../foundation/phrase";
 import { length } from "../foundation/quantity";
 import { type Finding, finding, type Severity, type Stage } from "../foundation/stage";
+import { FACES } from "../layup/LayupPlan";
 import { readRecord } from "./readRecord";
 import { repairEnd } from "./repairRows";
 import type { SandThrough } from "./Standing";
@@ -86,19 +87,24 @@ function openFinding(through: SandThrough): Finding {
 
 /** Foam shows until both faces are glassed. */
 function checkGlass(steps: readonly StepPlan[]): OpenPlan[] {
-  const bare = steps.filter(({ id, done }) => GLASS.includes(id) && !done);
+  const closing = FACES.flatMap((face) => {
+    const first = FIRST_COATS.map((coat) => steps.find(({ id }) => id === `${coat}-${face}`));
+    return first.find((step) => step !== undefined) ?? [];
+  });
+  const bare = closing.filter(({ done }) => !done);
   const [first] = bare;
   if (first === undefined) return [];
   const says =
-    bare.length === GLASS.length
+    bare.length === FACES.length
       ? say`foam shows: neither face is glassed yet`
-      : first.id === "laminate-bottom"
+      : first.id.endsWith("bottom")
         ? say`foam shows: the bottom is not glassed yet`
         : say`foam shows: the deck is not glassed yet`;
   return [openOf(says, { step: first.id, bars: true })];
 }
 
-const GLASS: readonly string[] = ["laminate-bottom", "laminate-deck"];
+/** What closes a face's foam: its cloth, or the fill coat of a face without. */
+const FIRST_COATS = ["laminate", "fill"] as const;
 
 function checkFittings(steps: readonly StepPlan[], isGlassedOn: boolean): OpenPlan[] {
   const isOpen = (id: string) => steps.some((step) => step.id === id && !step.done);

@@ -1,4 +1,4 @@
-import type { Face } from "../layup/LayupPlan";
+import { FACES, type Face } from "../layup/LayupPlan";
 import { coat, work } from "./labour";
 import type { SandThrough } from "./Standing";
 import type { StepRow } from "./StepRow";
@@ -12,8 +12,8 @@ export function repairRows(through: SandThrough): readonly StepRow[] {
   const name = (part: string) => `repair-${through.number}-${part}`;
   const depth = DEPTHS[shows];
   const rows = [
-    ...(depth >= DEPTHS.foam ? [dryRow(name, face)] : []),
-    shows === "shine" ? dullRow(name, face) : featherRow(name, face),
+    ...(depth >= DEPTHS.foam ? [dryRow(name)] : []),
+    shows === "shine" ? dullRow(name) : featherRow(name),
     ...(depth >= DEPTHS.glass ? [patchRow(name)] : []),
     fillRow(name),
     sandRow(name, face),
@@ -33,32 +33,33 @@ const LEVEL: Readonly<Record<Face, string>> = {
 
 type Name = (part: string) => string;
 
-const afterSanding = (face: Face): StepRow["needs"][number] => ({
+/** Both faces: the board is turned for the other one, and its dust falls here too. */
+const afterSanding: StepRow["needs"] = FACES.map((face) => ({
   step: `sand-${face}`,
   until: "hands-off",
-  because: "the rest of the face is sanded first, clear of it: nothing is sanded beside a wet patch",
-});
+  because: "the rest is sanded first, clear of it: nothing is sanded beside a wet patch",
+}));
 
-function dryRow(name: Name, face: Face): StepRow {
+function dryRow(name: Name): StepRow {
   return {
     id: name("dry"),
     title: "keep it dry, and let the foam dry out",
     when: () => true,
     because: "damp foam blisters under a patch",
-    needs: [afterSanding(face)],
+    needs: afterSanding,
     labour: work("repairDry"),
     cautions: [],
   };
 }
 
-function featherRow(name: Name, face: Face): StepRow {
+function featherRow(name: Name): StepRow {
   return {
     id: name("feather"),
     title: "feather the edge",
     when: () => true,
     because: "a patch or coat needs a dull slope to hold on to, not a step",
     needs: [
-      afterSanding(face),
+      ...afterSanding,
       { step: name("dry"), until: "dry", because: "damp foam blisters under a patch" },
     ],
     labour: work("repairFeather"),
@@ -66,9 +67,9 @@ function featherRow(name: Name, face: Face): StepRow {
   };
 }
 
-function dullRow(name: Name, face: Face): StepRow {
+function dullRow(name: Name): StepRow {
   return {
-    ...featherRow(name, face),
+    ...featherRow(name),
     title: "dull the low spot by hand with a pad, and leave the sander off it",
     because: "whoever chases the shine is through beside it first",
   };

@@ -27,6 +27,18 @@ const BEFORE_CUTTING: Readonly<
     ],
     deck: [
       { step: "laminate-deck", until: "sandable", because: "a cutter tears a laminate that is still soft" },
+      {
+        step: "prep",
+        until: "hands-off",
+        when: ({ hasCloth }) => !hasCloth.deck,
+        because: "the pocket goes into the finished foam",
+      },
+      {
+        step: "seal-deck",
+        until: "sandable",
+        when: ({ hasCloth }) => !hasCloth.deck,
+        because: "a cutter tears a soft seal",
+      },
     ],
   },
   "after-fill": {

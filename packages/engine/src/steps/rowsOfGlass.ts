@@ -2,7 +2,7 @@ import type { FoamKind } from "../constants/foams";
 import type { Face } from "../layup/LayupPlan";
 import type { Choices } from "./Choices";
 import { coat, work } from "./labour";
-import type { StepRow } from "./StepRow";
+import type { NeedRow, StepRow } from "./StepRow";
 
 const always = () => true;
 
@@ -16,6 +16,35 @@ const TRIM_TITLES: Readonly<Record<Face, Readonly<Record<Choices["lapKind"], str
     free: "Trim strings and corners off the deck's laps",
   },
 };
+
+const hasCloth =
+  (face: Face) =>
+  (choices: Choices): boolean =>
+    choices.hasCloth[face];
+
+const isBare =
+  (...faces: readonly Face[]) =>
+  (choices: Choices): boolean =>
+    faces.every((face) => !choices.hasCloth[face]);
+
+/** What the bottom's cloth would have waited for, where none is laid. */
+const ON_BARE_BOTTOM: readonly NeedRow[] = [
+  { step: "prep", until: "hands-off", when: isBare("bottom"), because: "dust stays under the coat" },
+  {
+    step: "mark-fins",
+    until: "hands-off",
+    when: isBare("bottom"),
+    because: "the marks must lie under the glass",
+  },
+];
+
+/** The fill coat lies on the seal itself where a face has no cloth. */
+const onSealOf = (face: Face): NeedRow => ({
+  step: `seal-${face}`,
+  until: "recoat",
+  because: "the coat bonds to the seal while it is still green",
+  when: isBare(face),
+});
 
 const trimTitle =
   (face: Face) =>
@@ -57,7 +86,7 @@ const maskTitle: Readonly<Record<Face, string>> = {
 const maskRow = (face: Face): StepRow => ({
   id: `mask-${face}`,
   title: maskTitle[face],
-  when: ({ lapKind }) => lapKind === "cut",
+  when: (choices) => choices.lapKind === "cut" && choices.hasCloth[face],
   because: "a cut lap is only as clean as its tape",
   needs: [
     { step: "prep", until: "hands-off", because: "tape does not hold on dust" },
@@ -123,7 +152,7 @@ export const ROWS_OF_LAMINATE: readonly StepRow[] = [
   {
     id: "laminate-bottom",
     title: "Laminate the bottom",
-    when: always,
+    when: hasCloth("bottom"),
     because: "the bottom goes first, so that the deck's laps cover its edge",
     needs: [
       { step: "mask-bottom", until: "hands-off", because: "the cloth is cut along the tape" },
@@ -148,7 +177,7 @@ export const ROWS_OF_LAMINATE: readonly StepRow[] = [
   {
     id: "trim-bottom",
     title: trimTitle("bottom"),
-    when: always,
+    when: hasCloth("bottom"),
     because: "cloth cuts clean while it is leathery: sooner it drags, later it must be ground",
     needs: [{ step: "laminate-bottom", until: "trim", because: "wet cloth drags under the knife" }],
     labour: work("trim"),
@@ -157,7 +186,7 @@ export const ROWS_OF_LAMINATE: readonly StepRow[] = [
   {
     id: "laps-bottom",
     title: "Level the bottom's laps",
-    when: always,
+    when: hasCloth("bottom"),
     because: "a proud lap edge bridges the deck's cloth and traps air beside it",
     needs: [
       { step: "trim-bottom", until: "hands-off", because: "untrimmed cloth cannot be levelled" },
@@ -170,9 +199,10 @@ export const ROWS_OF_LAMINATE: readonly StepRow[] = [
   {
     id: "logos",
     title: "Lay the logos on the deck, face up, with a little resin, and smooth them down",
-    when: ({ hasLogos }) => hasLogos,
+    when: (choices) => choices.hasLogos && choices.hasCloth.deck,
     because: "under the cloth they are sealed in and never sanded",
     needs: [
+      ...ON_BARE_BOTTOM,
       { step: "laps-bottom", until: "hands-off", because: "the board lies deck up from here" },
       { step: "laminate-bottom", until: "flip", because: "the board lies on it now" },
     ],
@@ -187,10 +217,11 @@ export const ROWS_OF_LAMINATE: readonly StepRow[] = [
   {
     id: "laminate-deck",
     title: "Laminate the deck",
-    when: always,
+    when: hasCloth("deck"),
     because: "its laps run over the bottom's, and the rails end up with both",
     needs: [
       { step: "mask-deck", until: "hands-off", because: "the cloth is cut along the tape" },
+      ...ON_BARE_BOTTOM,
       { step: "logos", until: "hands-off", because: "they lie under the cloth" },
       { step: "laps-bottom", until: "hands-off", because: "the cloth must lie down over the laps" },
       { step: "laminate-bottom", until: "flip", because: "the board lies on it now" },
@@ -212,7 +243,7 @@ export const ROWS_OF_LAMINATE: readonly StepRow[] = [
   {
     id: "trim-deck",
     title: trimTitle("deck"),
-    when: always,
+    when: hasCloth("deck"),
     because: "cloth cuts clean while it is leathery: sooner it drags, later it must be ground",
     needs: [{ step: "laminate-deck", until: "trim", because: "wet cloth drags under the knife" }],
     labour: work("trim"),
@@ -228,6 +259,26 @@ export const ROWS_OF_FILL: readonly StepRow[] = [
     when: always,
     because: "it fills the weave and gives the sander a film of its own, so that the glass stays whole",
     needs: [
+      ...ON_BARE_BOTTOM,
+      onSealOf("bottom"),
+      {
+        step: "laps-bottom",
+        until: "hands-off",
+        when: isBare("deck"),
+        because: "loose threads stand up in the coat",
+      },
+      {
+        step: "seal-deck",
+        until: "flip",
+        when: isBare("bottom", "deck"),
+        because: "the board lies on it now",
+      },
+      {
+        step: "boxes",
+        until: "sandable",
+        because: "boxes are ground flush before the coat",
+        when: (choices) => choices.boxes === "before-glass" && isBare("bottom")(choices),
+      },
       { step: "trim-deck", until: "hands-off", because: "loose threads stand up in the coat" },
       {
         step: "laminate-bottom",
@@ -258,6 +309,13 @@ export const ROWS_OF_FILL: readonly StepRow[] = [
     because: "it fills the weave and gives the sander a film of its own, so that the glass stays whole",
     needs: [
       { step: "fill-bottom", until: "flip", because: "the board lies on it now" },
+      onSealOf("deck"),
+      {
+        step: "leash-plug",
+        until: "sandable",
+        because: "the plug is ground flush before the coat",
+        when: (choices) => choices.plug === "before-glass" && isBare("deck")(choices),
+      },
       {
         step: "laminate-deck",
         until: "recoat",

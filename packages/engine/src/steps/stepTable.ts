@@ -1,5 +1,6 @@
 import type { Choices } from "./Choices";
-import { repairEnd, repairRows } from "./repairRows";
+import { repairEnd } from "./repairRows";
+import { repairsByFace } from "./repairsByFace";
 import { ROWS_OF_FINISH, ROWS_OF_SANDING } from "./rowsOfFinish";
 import { ROWS_OF_GLASSED_FINS, rowsOfFittings } from "./rowsOfFittings";
 import { ROWS_OF_FILL, ROWS_OF_FOAM, ROWS_OF_LAMINATE } from "./rowsOfGlass";
@@ -10,7 +11,12 @@ import type { NeedRow, StepRow } from "./StepRow";
  * The steps that this board calls for, in the order of the work, each after those it needs. Repairs stand after the
  * sanding, and what finishes the board waits for them.
  */
-export function chooseRows(choices: Choices, sandThroughs: readonly SandThrough[]): readonly StepRow[] {
+export function chooseRows(
+  choices: Choices,
+  sandThroughs: readonly SandThrough[],
+  doneIds: ReadonlySet<string> = new Set(),
+): readonly StepRow[] {
+  const repairs = repairsByFace(sandThroughs, doneIds);
   const rows = [
     ...ROWS_OF_FOAM,
     ...rowsOfFittings("before-glass"),
@@ -20,7 +26,7 @@ export function chooseRows(choices: Choices, sandThroughs: readonly SandThrough[
     ...ROWS_OF_FILL,
     ...rowsOfFittings("after-fill"),
     ...ROWS_OF_SANDING,
-    ...sandThroughs.flatMap(repairRows),
+    ...repairs,
     ...ROWS_OF_FINISH,
   ].filter((row) => row.when(choices));
   const ids = new Set(rows.map(({ id }) => id));

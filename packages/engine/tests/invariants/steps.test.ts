@@ -12,6 +12,7 @@ const choices: fc.Arbitrary<Choices> = fc.record({
   isPolystyrene: fc.boolean(),
   foam: fc.constantFrom("pu", "eps", "xps", null),
   lapKind: fc.constantFrom("free", "cut"),
+  hasCloth: fc.record({ bottom: fc.boolean(), deck: fc.boolean() }),
   hasLogos: fc.boolean(),
   hasPinline: fc.boolean(),
   hasVent: fc.boolean(),

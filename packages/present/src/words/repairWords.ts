@@ -27,7 +27,16 @@ export function repairSentences(repair: Repair, reader: Reader): readonly string
     featherM > 0
       ? t`Feather the edge ${length(featherM)} out by hand, no step left; wipe the dust off dry.`
       : t`Stop sanding: the low spot is dulled by hand with a pad, and not chased.`,
-    ...(layers.length > 0 ? [t`Patch, the smallest first, from what is left of the cloth: ${patches}.`] : []),
+    ...(layers.length > 0
+      ? [
+          t`A hollow deeper than a coat first: fill it level with the patch resin, thickened until it stays put, and let that set. What it takes is not counted here.`,
+        ]
+      : []),
+    ...(layers.length > 0
+      ? [
+          t`Patch, the smallest first, from what is left of the cloth; the cut plan buys none for it: ${patches}.`,
+        ]
+      : []),
     ...coats.map((coat) => coatSentence(coat, reader)),
     shows === "foam" || shows === "glass"
       ? t`Sand it level by hand once it is hard; the board is not for water until then.`

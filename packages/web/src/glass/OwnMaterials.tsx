@@ -1,17 +1,19 @@
 import { tell } from "@lapline/present";
 import { useState } from "react";
-import { fieldAt } from "../board/withField";
 import { useSettings } from "../settings/Settings";
-import { Choice } from "../shared/Choice";
-import { PartProblem, problemAt } from "./GlassField";
+import { PartProblem } from "./GlassField";
 import type { GlassForm } from "./GlassForm";
-import { OWN_KINDS, type OwnField, type OwnKind } from "./ownKinds";
+import { OwnFieldView } from "./OwnFieldView";
+import { OwnResins } from "./OwnResins";
+import { ownId } from "./ownId";
+import { OWN_KINDS, type OwnKind } from "./ownKinds";
 import { TypedField } from "./TypedField";
 
-/** Cloths, foams and woods that the list does not have: by a name of the builder's own, as their sheet gives them. */
+/** Resins, cloths, foams and woods that the list does not have: by a name of the builder's own, as their sheet gives them. */
 export function OwnMaterials({ form }: { readonly form: GlassForm }) {
   return (
     <>
+      <OwnResins form={form} />
       {(Object.keys(OWN_KINDS) as OwnKind[]).map((kind) => (
         <OwnOfKind key={kind} form={form} kind={kind} />
       ))}
@@ -26,7 +28,7 @@ function OwnOfKind({ form, kind }: { form: GlassForm; kind: OwnKind }) {
   const { file, edit } = form;
   const { add, start } = OWN_KINDS[kind];
   const ids = Object.keys(file.materials?.[kind] ?? {});
-  const name = id.trim().toLowerCase().replaceAll(/\s+/g, "-");
+  const name = ownId(id);
   const begin = () => {
     edit(["materials", kind, name], start);
     setId("");
@@ -67,40 +69,5 @@ function OwnRecord({ form, kind, id }: { form: GlassForm; kind: OwnKind; id: str
         <span className="unseen"> {id}</span>
       </button>
     </fieldset>
-  );
-}
-
-function OwnFieldView({
-  form,
-  at,
-  field,
-}: {
-  readonly form: GlassForm;
-  readonly at: readonly string[];
-  readonly field: OwnField;
-}) {
-  const { reader } = useSettings();
-  const t = tell(reader);
-  const path = [...at, field.name];
-  const given = fieldAt(form.file, path);
-  const value = typeof given === "string" ? given : undefined;
-  const names = field.choices?.(t);
-  if (names === undefined)
-    return (
-      <TypedField
-        label={field.label(t)}
-        value={value}
-        problem={problemAt(form, path)}
-        onType={(text) => form.edit(path, text.trim() === "" ? undefined : text)}
-      />
-    );
-  return (
-    <Choice
-      label={field.label(t)}
-      value={value ?? Object.keys(names)[0] ?? ""}
-      choices={Object.keys(names)}
-      names={names}
-      choose={(chosen) => form.edit(path, chosen)}
-    />
   );
 }

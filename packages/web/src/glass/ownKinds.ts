@@ -5,8 +5,11 @@ export type OwnKind = Exclude<keyof NonNullable<BoardFile["materials"]>, "resins
 
 /** One field of a record: typed, or one of a few. */
 export interface OwnField {
+  /** Its name in the record, `dose.least` for one in a part of it. */
   readonly name: string;
   label(t: Tell): string;
+  /** A bare number, without a unit. */
+  readonly isNumber?: true;
   /** What each choice is called, the one that stands without a choice first. */
   choices?(t: Tell): Readonly<Record<string, string>>;
 }

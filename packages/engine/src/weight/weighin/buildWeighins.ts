@@ -6,7 +6,7 @@ import { standingEntries } from "../../foundation/standingEntries";
 import type { CoatPlan, LayupPlan } from "../../layup/LayupPlan";
 import { assume } from "../../sources/assume";
 import type { WeightPlan } from "../WeightPlan";
-import { checkWeighin } from "./checkWeighin";
+import { checkFirstWeighing, checkWeighin } from "./checkWeighin";
 import { computeAhead } from "./computeAhead";
 import { computeWeighedZones } from "./computeWeighedZones";
 import { computeWeighin, tellWeighed } from "./computeWeighin";
@@ -76,10 +76,11 @@ function buildEntry(
     after: to.after,
     coats: from === undefined ? [] : coats.map(({ id }) => id),
     massKg: to.massKg,
-    plannedKg: plannedKgOf(bench, laid),
+    plannedKg: plannedOf(bench, laid).massKg,
   };
   if (from === undefined) {
-    return { entry: { ...place, ...UNKNOWN }, difference: null, findings: [] };
+    const findings = checkFirstWeighing(place, plannedOf(bench, laid));
+    return { entry: { ...place, ...UNKNOWN }, difference: null, findings };
   }
   const difference = makeDifference(layup, steps, { from, to, coats, scaleStepKg });
   const mixedKg = sumMixed(board, coats);
@@ -87,7 +88,7 @@ function buildEntry(
   const entry: WeighinPlan = {
     ...place,
     ...tellWeighed(weighed),
-    plannedGainKg: place.plannedKg - plannedKgOf(bench, before),
+    plannedGainKg: place.plannedKg - plannedOf(bench, before).massKg,
     plannedKeptKg: coats.length > 0 ? difference.plannedKeptKg : null,
     mixedKg,
   };
@@ -125,9 +126,9 @@ function laidBy({ layup, steps }: Bench, weighing: Weighing | undefined): CoatPl
   return layup.coats.filter(({ id }) => ids.has(id));
 }
 
-function plannedKgOf({ weight }: Bench, laid: readonly CoatPlan[]): number {
+function plannedOf({ weight }: Bench, laid: readonly CoatPlan[]): WeightPlan["stages"][number] {
   const ids = new Set(laid.map(({ id }) => id));
-  return (weight.stages.findLast(({ id }) => ids.has(id)) ?? weight.stages[0]!).massKg;
+  return weight.stages.findLast(({ id }) => ids.has(id)) ?? weight.stages[0]!;
 }
 
 /** All cups of these coats in the record; null while a coat has none, as its loss cannot be told then. */

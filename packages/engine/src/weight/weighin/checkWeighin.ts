@@ -18,6 +18,17 @@ export function checkWeighin(entry: WeighinPlan, difference: Difference): Findin
   ];
 }
 
+/** The first weighing has nothing before it but the plan, and a scale or unit that is wrong shows there. */
+export function checkFirstWeighing(
+  { id, after, massKg }: Pick<WeighinPlan, "id" | "after" | "massKg">,
+  planned: { readonly massKg: number; readonly massLowKg: number; readonly massHighKg: number },
+): Finding[] {
+  const spreadKg = planned.massHighKg - planned.massLowKg;
+  if (massKg >= planned.massLowKg - spreadKg && massKg <= planned.massHighKg + spreadKg) return [];
+  const says = say`${mass(massKg)} on the scale after ${after}, where the plan has ${mass(planned.massKg)} (${mass(planned.massLowKg)} to ${mass(planned.massHighKg)}): look at scale, unit and step, or weigh the shaped blank and write it down`;
+  return [finding("warning", "weighins.far-off", `record[${id}]`, says)];
+}
+
 interface Told {
   readonly code: string;
   readonly says: Phrase;

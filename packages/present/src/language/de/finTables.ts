@@ -15,6 +15,7 @@ export const FIN_TABLES: Readonly<Record<string, string>> = {
   "from crotch": "ab Kerbe",
   "string beside nose": "Schnur neben Nose",
   "or meets line beyond nose": "oder trifft Linie vor Nose",
+  base: "Basis",
   "true cant": "wahrer Cant",
   "toe turned by": "Vorspur dreht um",
   "1 mm at one end of the base": "1 mm an einem Ende der Basis",

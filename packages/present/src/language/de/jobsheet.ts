@@ -160,7 +160,7 @@ export const JOBSHEET: Readonly<Record<string, string>> = {
 
   "cup {1} of {2}": "Becher {1} von {2}",
   can: "Dose",
-  base: "Harz",
+  "resin base": "Harz",
   "tinted base, {1} of tint in it": "gefärbtes Harz, darin {1} Farbe",
   "hardener in at": "Härter drin um",
   opened: "geöffnet",

@@ -102,6 +102,10 @@ export const MIX: Readonly<Record<string, string>> = {
     "die Fingerprobe an {1} liegt {2} vor dem Mischen des letzten Bechers und stellt keine Uhr: ihre Zeit oder die des Bechers berichtigen",
   "the resin's record leaves it out, so the generic resin of its kind gives it: read it off your own sheet":
     "der Eintrag des Harzes lässt es weg, also gilt das allgemeine Harz seiner Art: im eigenen Datenblatt nachlesen",
+  "bonds without sanding for {1} at {2}": "haftet ohne Anschleifen {1} bei {2}",
+  "it blushes in damp or cold air": "in feuchter oder kalter Luft schwitzt es aus",
+  "it does not blush": "es schwitzt nicht aus",
+  "sets in {1} in the sun of UV index {2}": "härtet in {1} in der Sonne bei UV-Index {2}",
   "promoter in the resin": "Beschleuniger im Harz",
   "read them off its sheet again": "noch einmal vom Datenblatt ablesen",
   "the gel points of {1} contradict the law that warmer or stronger gels sooner, so no time can be given: {2}":

@@ -19,8 +19,8 @@ export const SEAL: Readonly<Record<string, string>> = {
   "foam shows: the bottom is not glassed yet": "Schaum liegt offen: die Unterseite ist nicht laminiert",
   "foam shows: the deck is not glassed yet": "Schaum liegt offen: das Deck ist nicht laminiert",
   "the leash plug is not sealed in": "der Leashplug ist nicht eingegossen",
-  "the rest of the face is sanded first, clear of it: nothing is sanded beside a wet patch":
-    "der Rest der Seite wird zuerst geschliffen, mit Abstand davon: neben einem nassen Flicken wird nicht geschliffen",
+  "the rest is sanded first, clear of it: nothing is sanded beside a wet patch":
+    "der Rest wird zuerst geschliffen, mit Abstand davon: neben einem nassen Flicken wird nicht geschliffen",
   "Black: hands on. Amber: curing or resting until the next step may begin. Bracket beneath: the window in which it must begin. Broken line: how far it can slip. Shaded: the shop is shut.":
     "Schwarz: Handarbeit. Bernstein: härtet oder ruht, bis der nächste Schritt beginnen darf. Klammer darunter: das Fenster, in dem er beginnen muss. Gestrichelt: so weit kann er rutschen. Schattiert: die Werkstatt ist zu.",
   "Grey: done.": "Grau: fertig.",
@@ -41,8 +41,10 @@ export const SEAL: Readonly<Record<string, string>> = {
   'After "{1}": {2}.': "Nach „{1}“: {2}.",
   'After "{1}", once it has come so far: {2}.': "Nach „{1}“, sobald es so weit ist: {2}.",
   '{1} after "{2}": {3}.': "{1} nach „{2}“: {3}.",
-  "Patch, the smallest first, from what is left of the cloth: {1}.":
-    "Flicken aus den Resten des Gewebes, der kleinste zuerst: {1}.",
+  "A hollow deeper than a coat first: fill it level with the patch resin, thickened until it stays put, and let that set. What it takes is not counted here.":
+    "Eine Mulde, tiefer als eine Schicht, zuerst: mit dem Flickenharz eben füllen, so weit angedickt, dass es stehen bleibt, und fest werden lassen. Was sie nimmt, ist hier nicht gezählt.",
+  "Patch, the smallest first, from what is left of the cloth; the cut plan buys none for it: {1}.":
+    "Flicken aus den Resten des Gewebes, der kleinste zuerst; der Schnittplan kauft dafür keines: {1}.",
   "Sand it level by hand once it is hard.": "Von Hand ebenschleifen, wenn es hart ist.",
   "Days: {1} to {2}.": "Tage: {1} bis {2}.",
   "Not for water: {1}.": "Nicht ins Wasser: {1}.",

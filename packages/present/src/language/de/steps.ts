@@ -147,6 +147,9 @@ export const STEPS: Readonly<Record<string, string>> = {
     "die Unterseite kommt zuerst, damit die Überlappung des Decks ihren Rand deckt",
   "dust lifts the cloth": "Staub hebt das Gewebe",
   "the marks must lie under the glass": "die Marken müssen unter dem Glas liegen",
+  "dust stays under the coat": "Staub bleibt unter der Schicht",
+  "the coat bonds to the seal while it is still green":
+    "die Schicht haftet am Siegel, solange es nicht ausgehärtet ist",
   "the laminate bonds to the seal while it is still green":
     "das Laminat haftet am Siegel, solange es nicht ausgehärtet ist",
   "boxes are ground flush before cloth lies over them":

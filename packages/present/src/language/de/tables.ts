@@ -63,6 +63,8 @@ export const TABLES: Readonly<Record<string, string>> = {
     "{1}: gezählt ab {2}, wie eingetragen. Nach der Fingerspitze braucht es {3} der Modellzeit.",
   "{1}: stir {2} of tint into {3} of resin as one master batch, weigh the cups from it, then dose each.":
     "{1}: {2} Farbe in {3} Harz als einen Ansatz rühren, die Becher daraus wiegen, dann jeden dosieren.",
+  "{1}: stir {2} of tint into {3} of resin first, then dose it.":
+    "{1}: zuerst {2} Farbe in {3} Harz rühren, dann dosieren.",
   "Gel points of {1}, time over temperature:": "Gelpunkte von {1}, Zeit über Temperatur:",
   point: "Punkt",
   temperature: "Temperatur",
@@ -78,6 +80,8 @@ export const TABLES: Readonly<Record<string, string>> = {
     "Das Letzte ist eine Grenze, alle Wärme gehalten, keine Vorhersage. Nichts stehen lassen: Reste kommen in eine flache Wanne im Freien.",
   "Air about the gel. {1} gives off about {2} of styrene in {3}. Fresh air that would keep the shop at":
     "Luft um die Gelzeit. {1} gibt etwa {2} Styrol in {3} ab. Frischluft, die die Werkstatt hält auf",
+  "Reckoned high, on all the resin mixed, for the air; the styrene that Glass counts is what the coat on the board loses.":
+    "Für die Luft hoch gerechnet, auf alles gemischte Harz; das Styrol unter Glas ist, was die Schicht auf dem Board verliert.",
   "a published limit": "veröffentlichter Grenzwert",
   ppm: "ppm",
   "fresh air": "Frischluft",

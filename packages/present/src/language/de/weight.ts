@@ -82,6 +82,10 @@ export const WEIGHT: Readonly<Record<string, string>> = {
     "ein Preis ist null oder mehr; Packung, Stückzahl und Verbrauch sind größer als null",
   "no prices are given: put them into shop.prices, in your own money":
     "keine Preise angegeben: unter shop.prices eintragen, in der eigenen Währung",
+  "{1} on the scale after {2}, where the plan has {3} ({4} to {5}): look at scale, unit and step, or weigh the shaped blank and write it down":
+    "{1} auf der Waage nach {2}, wo der Plan {3} hat ({4} bis {5}): Waage, Einheit und Schritt ansehen, oder den geshapten Rohling wiegen und eintragen",
+  "the cloth is in no line and no total: it cannot be cut as planned, see what stops the cut plan":
+    "das Gewebe steht in keiner Zeile und keiner Summe: so wie geplant lässt es sich nicht schneiden, siehe, was den Schnittplan aufhält",
   "the total leaves out what has no price: {1}": "in der Summe fehlt, was keinen Preis hat: {1}",
   "the price of {1} needs its pack: resin, hardener and tint by mass or volume, wax by volume":
     "zum Preis von {1} gehört die Packung: Harz, Härter und Farbe nach Masse oder Volumen, Paraffin nach Volumen",

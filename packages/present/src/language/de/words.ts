@@ -72,6 +72,12 @@ export const WORDS: Readonly<Record<string, string>> = {
   "wet-sand": "Nassschliff",
   polish: "Polieren",
   "cure-out": "Aushärten",
+  repair: "Reparatur",
+  "repair dry": "Trocknen",
+  "repair feather": "Ausschleifen",
+  "repair patch": "Flicken",
+  "repair fill": "Hotcoat",
+  "repair sand": "Ebenschleifen",
   water: "Wasser",
 
   "laminating polyester": "Laminierpolyester",

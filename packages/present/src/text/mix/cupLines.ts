@@ -151,11 +151,13 @@ function stretchTable(mix: Mix, reader: Reader): readonly string[] {
 
 function masterLines(mix: Mix, reader: Reader): readonly string[] {
   const t = tell(reader);
-  return mix.coats.flatMap(({ id, masterBatch }) => {
+  return mix.coats.flatMap(({ id, masterBatch, cups }) => {
     if (masterBatch === null) return [];
     const [tint, base] = [mass(masterBatch.tintMassKg), mass(masterBatch.baseMassKg)];
     return wrapText(
-      t`${id}: stir ${tint} of tint into ${base} of resin as one master batch, weigh the cups from it, then dose each.`,
+      cups.length > 1
+        ? t`${id}: stir ${tint} of tint into ${base} of resin as one master batch, weigh the cups from it, then dose each.`
+        : t`${id}: stir ${tint} of tint into ${base} of resin first, then dose it.`,
       { indent: 2, hanging: 4 },
     );
   });

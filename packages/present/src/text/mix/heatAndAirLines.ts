@@ -81,6 +81,10 @@ function airLines(mix: Mix, reader: Reader): readonly string[] {
       4,
     ),
     ...wrapText(
+      t`Reckoned high, on all the resin mixed, for the air; the styrene that Glass counts is what the coat on the board loses.`,
+      { indent: 2 },
+    ),
+    ...wrapText(
       t`Limits differ by country and change. Not a compliance calculation: the safety data sheet, local codes and licensed practice decide.`,
       { indent: 2 },
     ),

@@ -60,7 +60,7 @@ function cupCard(coat: Coat, { cup, i }: CupAt, context: CardContext): LabelCard
     which: t`cup ${i + 1} of ${coat.cups.length}`,
     figures: [
       ...(cup.tintedBaseKg === null
-        ? [{ name: t`base`, figure: show("baseMassKg") }]
+        ? [{ name: t`resin base`, figure: show("baseMassKg") }]
         : [{ name: t`tinted base, ${show("tintMassKg")} of tint in it`, figure: show("tintedBaseKg") }]),
       { name: t`hardener`, figure: hardener },
       ...(cup.waxVolumeM3 > 0 ? [{ name: t`wax solution`, figure: show("waxVolumeM3") }] : []),
