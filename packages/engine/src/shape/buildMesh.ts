@@ -17,18 +17,26 @@ interface MeshRing {
   readonly shared: boolean;
 }
 
-const INTERVALS = 150;
-const RING = { deckIntervals: 44, bottomIntervals: 50 };
+/** How closely the surface is followed: the last facet for a file, or a sixteenth of the points for a first look. */
+export type MeshDetail = "fine" | "coarse";
+
+const DETAIL = {
+  fine: { intervals: 150, deckIntervals: 44, bottomIntervals: 50 },
+  coarse: { intervals: 50, deckIntervals: 9, bottomIntervals: 8 },
+} as const;
 
 /**
  * The surveyed board as a watertight triangle mesh: rings across the board joined by strips, the ends closed by fans, a
  * swallow's notch by walls. About 56,000 triangles; its volume is up to 0.04 % short of the sections' own, since its facets lie
- * inside the curved skin.
+ * inside the curved skin. A coarse one has its points on the same surface and its facets deeper inside, up to 1 % of
+ * the volume short.
  */
-export function buildMesh(shape: SurveyedShape): Mesh {
+export function buildMesh(shape: SurveyedShape, detail: MeshDetail = "fine"): Mesh {
   const positions: number[] = [];
   const triangles: number[] = [];
-  const rings = listPlaces(shape).map((xM) => addRing(shape, xM, positions));
+  const rings = listPlaces(shape, DETAIL[detail].intervals).map((xM) =>
+    addRing(shape, { xM, ...DETAIL[detail] }, positions),
+  );
   rings.forEach((ring, i) => {
     const next = rings[i + 1];
     if (next !== undefined) joinRings(ring, next, triangles);
@@ -39,8 +47,8 @@ export function buildMesh(shape: SurveyedShape): Mesh {
 }
 
 /** Places of the rings: both ends only where the board is wide there, and where a notch or a diamond's corner stands. */
-function listPlaces(shape: SurveyedShape): number[] {
-  const places = pointsAlong(shape.lengthM, INTERVALS).slice(1, -1);
+function listPlaces(shape: SurveyedShape, intervals: number): number[] {
+  const places = pointsAlong(shape.lengthM, intervals).slice(1, -1);
   if (isWide(shape, 0)) places.unshift(0);
   for (const cornerM of shape.cornersM()) if (!places.includes(cornerM)) places.push(cornerM);
   return places.sort((a, b) => a - b);
@@ -54,10 +62,14 @@ function isWide(shape: SurveyedShape, xM: number): boolean {
   );
 }
 
-function addRing(shape: SurveyedShape, xM: number, positions: number[]): MeshRing {
+function addRing(
+  shape: SurveyedShape,
+  { xM, ...steps }: { readonly xM: number; readonly deckIntervals: number; readonly bottomIntervals: number },
+  positions: number[],
+): MeshRing {
   const shared = shape.notchHalfWidthM(xM) === 0;
-  const left = buildHalfRing(shape, "left", xM, RING);
-  const right = buildHalfRing(shape, "right", xM, RING);
+  const left = buildHalfRing(shape, "left", xM, steps);
+  const right = buildHalfRing(shape, "right", xM, steps);
   const add = (yM: number, zM: number): number => positions.push(xM, yM, zM) / 3 - 1;
   const leftIds = Array.from(left.yM, (y, i) => add(y, left.zM[i]!));
   const last = leftIds.length - 1;

@@ -70,7 +70,7 @@ export function BoardSheet({ id, session, board }: BoardSheetProps) {
             <GlassPart draft={draft} edit={edit} />
             <CutPart plan={plan} />
             <MixPart plan={plan} />
-            <SandPart file={draft.file} plan={plan} edit={edit} />
+            <SandPart file={draft.file} plan={plan} survey={draft.good.board.survey} edit={edit} />
             <SealPart plan={plan} />
             <WaterPart file={draft.file} plan={plan} edit={edit} />
             <AssumedPart plan={plan} />

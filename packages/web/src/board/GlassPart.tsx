@@ -9,6 +9,7 @@ import { SkinTable } from "../glass/SkinTable";
 import { useSettings } from "../settings/Settings";
 import { useTell } from "../settings/useTell";
 import { Amount } from "../shared/Amount";
+import { SolidFold } from "../solid/SolidFold";
 import { CostView } from "../weight/CostView";
 import { WeightView } from "../weight/WeightView";
 import type { Draft } from "./applyEdit";
@@ -34,6 +35,7 @@ export function GlassPart({ draft, edit }: GlassPartProps) {
         <>
           <SkinView plan={plan} />
           <SkinTable zones={layup.zones} />
+          <SolidFold plan={plan} survey={board.survey} first="skin" />
           <div className="pair">
             <div>
               <PieceTable pieces={layup.pieces} />

@@ -5,6 +5,7 @@ import { PadSwitch } from "../pad/PadSwitch";
 import { useSettings } from "../settings/Settings";
 import { useTell } from "../settings/useTell";
 import { Fractions } from "../shared/Fractions";
+import { SolidFold } from "../solid/SolidFold";
 import type { Draft } from "./applyEdit";
 import { MeasureFigures } from "./MeasureFigures";
 import { PartSection } from "./PartSection";
@@ -34,6 +35,7 @@ export function MeasurePart({ draft, edit }: MeasurePartProps) {
             <PlanView plan={plan} />
             <SymmetryWords plan={plan} />
             <ProfileView plan={plan} />
+            <SolidFold plan={plan} survey={draft.good.board.survey} first="difference" />
           </>
         )}
         <h3>{t`Readings`}</h3>

@@ -17,6 +17,7 @@ import { MIX } from "./mix";
 import { PAGE } from "./page";
 import { SANDING } from "./sanding";
 import { SEAL } from "./seal";
+import { SOLID } from "./solid";
 import { STEPS } from "./steps";
 import { SURVEY } from "./survey";
 import { TABLES } from "./tables";
@@ -43,6 +44,7 @@ export const DE: Readonly<Record<string, string>> = {
   ...WEIGHT,
   ...SANDING,
   ...SEAL,
+  ...SOLID,
   ...STEPS,
   ...CALENDAR,
   ...TOOLS,
