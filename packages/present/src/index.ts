@@ -8,6 +8,7 @@ export { filmDrawing } from "./board/filmDrawing";
 export { finDrawing } from "./board/finDrawing";
 export { gelBandDrawing } from "./board/gelBandDrawing";
 export { gelPointsDrawing } from "./board/gelPointsDrawing";
+export { LAID_SKIN_TIMES, laidSkinDrawing } from "./board/laidSkinDrawing";
 export { planDrawing } from "./board/planDrawing";
 export { profileDrawing } from "./board/profileDrawing";
 export { repairsDrawing } from "./board/repairsDrawing";
@@ -49,6 +50,7 @@ export { formatTolerance } from "./words/formatTolerance";
 export { groupCups } from "./words/groupCups";
 export { hardenerAmounts } from "./words/hardenerAmounts";
 export { haveReady } from "./words/haveReady";
+export { laidSentence } from "./words/laidCoats";
 export {
   comparisonLimits,
   cuttingSentence,
@@ -69,7 +71,7 @@ export { stepTitle } from "./words/stepTitle";
 export { type StepWait, stepWaits } from "./words/stepWaits";
 export { symmetrySentences } from "./words/symmetrySentences";
 export { statedTailWord, tailWord } from "./words/tailWords";
-export { wallTimeText } from "./words/wallTimeWords";
+export { wallTimeText, wallTimeWords } from "./words/wallTimeWords";
 export { barredSentence, waitsExplained, waterRules, waterState } from "./words/waterWords";
 export { aheadSentences, weighinSentences } from "./words/weighinWords";
 export { influenceSentences, type WhyWords, whyWords } from "./words/whyWords";

@@ -7,6 +7,7 @@ import { ShedPage } from "./shed/ShedPage";
 const DevicesPage = lazy(() => import("./access/DevicesPage"));
 const PairPage = lazy(() => import("./access/PairPage"));
 const BoardPage = lazy(() => import("./board/BoardPage"));
+const NewBoardPage = lazy(() => import("./newBoard/NewBoardPage"));
 
 const BenchPage = lazy(() => import("./bench/BenchPage"));
 
@@ -30,6 +31,13 @@ export function App() {
     return (
       <Suspense fallback={<main className="page" aria-busy="true" />}>
         <BoardPage key={id} id={decodeURIComponent(id)} />
+      </Suspense>
+    );
+  }
+  if (path === "/new") {
+    return (
+      <Suspense fallback={<main className="page" aria-busy="true" />}>
+        <NewBoardPage />
       </Suspense>
     );
   }

@@ -6,17 +6,21 @@ import { edgeItem, edgeOf, foamItem, stringerItem } from "./outlineItems";
 
 /**
  * A board as it stands in the shed, deck to the reader and nose up, with nothing written on it: boards drawn with one
- * scale stand side by side at their true sizes. Null where the shape could not be built.
+ * scale stand side by side at their true sizes. On a narrow sheet it lies, nose to the right. Null where the shape could not be built.
  * @param mmPerM millimetres of sheet for each metre of board
  */
-export function silhouetteDrawing(plan: Plan, mmPerM: number): Drawing | null {
+export function silhouetteDrawing(
+  plan: Plan,
+  mmPerM: number,
+  stands: "stands" | "lies" = "stands",
+): Drawing | null {
   const { shape } = plan;
   if (shape === null) return null;
   const margin = 1;
   const leftMm = Math.max(...shape.outline.map((point) => point.leftM)) * mmPerM;
   const rightMm = Math.max(...shape.outline.map((point) => point.rightM)) * mmPerM;
   const lay: Lay = {
-    stands: true,
+    stands: stands === "stands",
     face: "deck",
     mmPerM,
     uTotalMm: shape.lengthM * mmPerM + 2 * margin,

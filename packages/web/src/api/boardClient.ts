@@ -8,6 +8,9 @@ export interface BoardEntry {
   readonly id: string;
   readonly revision: string;
   readonly name: string;
+  readonly rider: string | null;
+  /** As it stands in the board file. */
+  readonly length: string | null;
   readonly readable: boolean;
 }
 
@@ -92,8 +95,9 @@ export async function sendEntry(id: string, entry: RecordEntryFile): Promise<Ent
 const JSON_TYPE = { "content-type": "application/json" };
 const pathOf = (id: string) => `/api/boards/${encodeURIComponent(id)}`;
 
-async function ask(path: string, how: RequestInit = {}): Promise<Response> {
-  const response = await send(path, { ...how, headers: { accept: "application/json" } });
+/** Asks the shop's computer. Throws ShopFailureError. */
+export async function ask(path: string, how: RequestInit = {}): Promise<Response> {
+  const response = await send(path, { ...how, headers: { ...how.headers, accept: "application/json" } });
   if (response === null) throw new ShopFailureError({ kind: "away" });
   if (!response.ok) throw new ShopFailureError(failureOf(response.status, await answerOf(response)));
   return response;

@@ -4,6 +4,7 @@ import { BenchLink } from "../bench/BenchLink";
 import { CutPart } from "../cut/CutPart";
 import { FinsPart } from "../fins/FinsPart";
 import { MixPart } from "../mix/MixPart";
+import { PapersPart } from "../papers/PapersPart";
 import { SandPart } from "../sand/SandPart";
 import { SealPart } from "../seal/SealPart";
 import { Heard } from "../session/Heard";
@@ -13,6 +14,7 @@ import { VersionsPart } from "../session/VersionsPart";
 import { SettingsBar } from "../settings/SettingsBar";
 import { useTell } from "../settings/useTell";
 import { PageLink } from "../shared/PageLink";
+import { ShopForm } from "../shop/ShopForm";
 import { WaterPart } from "../water/WaterPart";
 import { WhyProvider } from "../why/WhyProvider";
 import { AssumedPart } from "./AssumedPart";
@@ -35,7 +37,9 @@ export function BoardSheet({ id, session, board }: BoardSheetProps) {
   const { draft, saving } = board;
   const { edit } = session;
   const { plan } = draft.good;
-  const blockers = plan.findings.filter((finding) => finding.severity === "blocker");
+  const blockers = plan.findings.filter(
+    (finding) => finding.severity === "blocker" && !isFromNoShape(finding),
+  );
   useEffect(() => {
     document.title = `${plan.name} · Lapline`;
   }, [plan.name]);
@@ -69,10 +73,19 @@ export function BoardSheet({ id, session, board }: BoardSheetProps) {
             />
             <GlassPart draft={draft} edit={edit} />
             <CutPart plan={plan} />
-            <MixPart plan={plan} />
+            <MixPart plan={plan}>
+              <ShopForm file={draft.file} problems={draft.problems} findings={plan.findings} edit={edit} />
+            </MixPart>
             <SandPart file={draft.file} plan={plan} survey={draft.good.board.survey} edit={edit} />
             <SealPart plan={plan} />
             <WaterPart file={draft.file} plan={plan} edit={edit} />
+            <PapersPart
+              id={id}
+              file={draft.file}
+              board={draft.good.board}
+              plan={plan}
+              isSaved={saving.kind === "saved" && !saving.isAway}
+            />
             <AssumedPart plan={plan} />
           </WhyProvider>
           <VersionsPart id={id} session={session} board={board} />
@@ -81,6 +94,10 @@ export function BoardSheet({ id, session, board }: BoardSheetProps) {
     </>
   );
 }
+
+/** That there is nothing measured yet, and what only follows from it, stands in its part: the page leads through the readings. */
+const isFromNoShape = ({ code }: Finding): boolean =>
+  code.endsWith(".no-shape") || code === "survey.too-few-stations" || code === "survey.no-thickness";
 
 /** What stops the build, across the edge of the page. */
 function Blockers({ blockers }: { blockers: readonly Finding[] }) {

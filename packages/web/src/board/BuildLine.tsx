@@ -3,29 +3,34 @@ import { tellText } from "@lapline/present";
 import { useEffect, useRef, useState } from "react";
 import { useSettings } from "../settings/Settings";
 import { useTell } from "../settings/useTell";
+import { partProgress, progressWords } from "./partProgress";
 import { PARTS, type PartId, partState } from "./parts";
 
-/** The pencil line through the eight parts of the build; the part in view is the amber one. */
+/** The pencil line through the eight parts of the build: what is done is inked, now is amber, what waits says from when. */
 export function BuildLine({ plan }: { plan: Plan }) {
   const t = useTell();
   const { reader } = useSettings();
   const inView = usePartInView();
+  const progress = partProgress(plan);
   const line = useRef<HTMLElement>(null);
   useEffect(() => {
-    const link = line.current?.querySelector<HTMLElement>(`a[href="#${inView}"]`);
-    if (link) line.current?.scrollTo({ left: link.offsetLeft - line.current.clientWidth / 3 });
+    const place = line.current?.querySelector(`a[href="#${inView}"]`)?.closest("li");
+    if (place) line.current?.scrollTo({ left: place.offsetLeft - line.current.clientWidth / 3 });
   }, [inView]);
   return (
     <nav ref={line} className="build-line" aria-label={t`The build`}>
       <ol>
         {PARTS.map(({ id, name }) => {
-          const state = partState(plan, id, reader);
+          const own = progress.get(id) ?? { kind: "waiting", from: null };
+          const found = partState(plan, id, reader);
+          const isStopped = found === t`stopped`;
           return (
-            <li key={id}>
+            <li key={id} className={`line-${own.kind}`}>
               <a href={`#${id}`} aria-current={inView === id ? "location" : undefined}>
                 <span className="build-line-name">{tellText(name, reader)}</span>
-                {state !== "" && (
-                  <span className={`build-line-state ${state === t`stopped` ? "stopped" : ""}`}>{state}</span>
+                <span className="build-line-state">{progressWords(own, reader)}</span>
+                {found !== "" && (
+                  <span className={`build-line-state ${isStopped ? "stopped" : "found"}`}>{found}</span>
                 )}
               </a>
             </li>

@@ -1,5 +1,6 @@
 import type { Finding, Plan } from "@lapline/engine";
 import { symmetrySentences } from "@lapline/present";
+import { OrderFields } from "../order/OrderFields";
 import { PadProvider } from "../pad/PadProvider";
 import { PadSwitch } from "../pad/PadSwitch";
 import { useSettings } from "../settings/Settings";
@@ -8,10 +9,12 @@ import { Fractions } from "../shared/Fractions";
 import { SolidFold } from "../solid/SolidFold";
 import type { Draft } from "./applyEdit";
 import { MeasureFigures } from "./MeasureFigures";
+import { MeasureFirst } from "./MeasureFirst";
 import { PartSection } from "./PartSection";
 import { PlanView } from "./PlanView";
 import { ProfileView } from "./ProfileView";
 import { SurveyFields } from "./SurveyFields";
+import { SurveyMore } from "./SurveyMore";
 import { SurveyTable } from "./SurveyTable";
 import type { FieldPath } from "./withField";
 
@@ -29,7 +32,9 @@ export function MeasurePart({ draft, edit }: MeasurePartProps) {
   return (
     <PartSection id="measure" findings={plan.findings} placed={isReading}>
       <PadProvider>
-        {shape !== null && (
+        {shape === null ? (
+          <MeasureFirst file={draft.file} />
+        ) : (
           <>
             <MeasureFigures plan={plan} shape={shape} />
             <PlanView plan={plan} />
@@ -42,6 +47,8 @@ export function MeasurePart({ draft, edit }: MeasurePartProps) {
         <PadSwitch />
         <SurveyFields {...fields} />
         <SurveyTable {...fields} />
+        <SurveyMore {...fields} />
+        <OrderFields {...fields} />
       </PadProvider>
     </PartSection>
   );

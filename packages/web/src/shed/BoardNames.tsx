@@ -5,14 +5,18 @@ import { PageLink } from "../shared/PageLink";
 export function BoardNames({ entries }: { entries: readonly BoardEntry[] }) {
   return (
     <ul className="boards">
-      {entries.map((entry) => (
+      {entries.slice(0, FIRST_SHOWN).map((entry) => (
         <li key={entry.id}>
           <PageLink to={`/board/${entry.id}`} className="standing">
             <span className="standing-wall" />
             <span className="standing-name">{entry.name}</span>
           </PageLink>
+          <span className="standing-words" />
         </li>
       ))}
     </ul>
   );
 }
+
+/** A shop with more boards is asked to search. */
+export const FIRST_SHOWN = 60;

@@ -1,9 +1,11 @@
-import { lazy, Suspense, useEffect, useState } from "react";
+import { lazy, Suspense, useCallback, useEffect, useState } from "react";
 import { DevicesLink } from "../access/DevicesLink";
 import { type BoardEntry, listBoards } from "../api/boardClient";
 import { SettingsBar } from "../settings/SettingsBar";
 import { useTell } from "../settings/useTell";
+import { PageLink } from "../shared/PageLink";
 import { BoardNames } from "./BoardNames";
+import { PutAwayBoards } from "./PutAwayBoards";
 
 /** The boards' plans bring the engine along; their names are here before it. */
 const BoardRow = lazy(() => import("./BoardRow"));
@@ -21,34 +23,48 @@ export function ShedPage() {
   useEffect(() => {
     document.title = `${name} · Lapline`;
   }, [name]);
+  const open = useCallback(
+    () =>
+      listBoards().then(
+        (entries) => setShed({ kind: "open", entries }),
+        (error: unknown) =>
+          setShed({ kind: "failed", why: error instanceof Error ? error.message : String(error) }),
+      ),
+    [],
+  );
   useEffect(() => {
-    let current = true;
-    listBoards().then(
-      (entries) => current && setShed({ kind: "open", entries }),
-      (error: unknown) =>
-        current && setShed({ kind: "failed", why: error instanceof Error ? error.message : String(error) }),
-    );
-    return () => {
-      current = false;
-    };
-  }, []);
+    void open();
+  }, [open]);
   return (
     <>
       <header className="top">
         <span className="home">Lapline</span>
         <SettingsBar />
       </header>
-      <main className="page" aria-busy={shed.kind === "opening"}>
-        <h1>{name}</h1>
-        <DevicesLink />
+      <main className="page shed" aria-busy={shed.kind === "opening"}>
+        <div className="shed-head">
+          <h1>{name}</h1>
+          <PageLink to="/new" className="new-board">{t`New board`}</PageLink>
+          <DevicesLink />
+        </div>
         {shed.kind === "failed" && <p className="tape tape-blocker">{shed.why}</p>}
-        {shed.kind === "open" && shed.entries.length === 0 && <p>{t`No boards yet.`}</p>}
+        {shed.kind === "open" && shed.entries.length === 0 && <Empty />}
         {shed.kind === "open" && shed.entries.length > 0 && (
           <Suspense fallback={<BoardNames entries={shed.entries} />}>
             <BoardRow entries={shed.entries} />
           </Suspense>
         )}
+        {shed.kind === "open" && <PutAwayBoards cameBack={() => void open()} />}
       </main>
     </>
+  );
+}
+
+function Empty() {
+  const t = useTell();
+  return (
+    <p className="says">
+      {t`No boards yet. Begin one by three questions, from a board file, or from a table of readings.`}
+    </p>
   );
 }

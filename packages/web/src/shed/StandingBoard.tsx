@@ -1,77 +1,97 @@
 import { length, type Plan, volume } from "@lapline/engine";
-import { drawingToSvgNode, silhouetteDrawing, stepTitle, tell } from "@lapline/present";
-import { useId, useMemo } from "react";
+import { stepTitle } from "@lapline/present";
+import { memo, useEffect, useRef } from "react";
 import type { BoardEntry } from "../api/boardClient";
+import { shortTitle } from "../bench/shortTitle";
 import type { PlanRead } from "../board/planOf";
-import { SvgTree } from "../drawing/SvgTree";
 import { useSettings } from "../settings/Settings";
 import { useTell } from "../settings/useTell";
 import { Fractions } from "../shared/Fractions";
 import { PageLink } from "../shared/PageLink";
+import { BoardDrawing } from "./BoardDrawing";
+import { boardStateAt, boardStateWords } from "./boardState";
 
 interface StandingBoardProps {
   readonly entry: BoardEntry;
-  readonly read: PlanRead | null;
+  /** Undefined while it is not worked out, null where it could not be fetched. */
+  readonly read: PlanRead | null | undefined;
   readonly mmPerM: number;
+  readonly stands: "stands" | "lies";
+  readonly nowMs: number;
+  cameIntoView(id: string): void;
 }
 
-/** One board against the wall, with its name and what comes next. */
-export function StandingBoard({ entry, read, mmPerM }: StandingBoardProps) {
-  const t = useTell();
+/** One board against the wall or in the rack, with its name, its state in a word and what comes next. */
+export const StandingBoard = memo(function StandingBoard(props: StandingBoardProps) {
+  const { entry, read, mmPerM, stands, nowMs, cameIntoView } = props;
+  const ref = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    const observer = new IntersectionObserver((seen) => {
+      if (seen.some(({ isIntersecting }) => isIntersecting)) cameIntoView(entry.id);
+    });
+    if (ref.current !== null) observer.observe(ref.current);
+    return () => observer.disconnect();
+  }, [entry.id, cameIntoView]);
   const plan = read?.ok === true ? read.plan : null;
   return (
-    <>
+    <div ref={ref} className="rack">
       <PageLink to={`/board/${entry.id}`} className="standing">
-        <span className="standing-wall">{plan !== null && <Silhouette plan={plan} mmPerM={mmPerM} />}</span>
+        <span className="standing-wall">
+          {plan !== null && <BoardDrawing plan={plan} mmPerM={mmPerM} stands={stands} />}
+        </span>
         <span className="standing-name">{plan?.name ?? entry.name}</span>
-        {plan === null ? (
-          <span className="standing-stopped">{t`cannot be read`}</span>
-        ) : (
-          <StandingWords plan={plan} />
-        )}
       </PageLink>
-      {plan !== null && <NextStep id={entry.id} plan={plan} />}
-    </>
+      <div className="standing-words">
+        {plan !== null && <PlanWords id={entry.id} plan={plan} rider={entry.rider} nowMs={nowMs} />}
+        {(read === null || read?.ok === false || !entry.readable) && <WhyNot read={read} />}
+      </div>
+    </div>
   );
+});
+
+interface PlanWordsProps {
+  readonly id: string;
+  readonly plan: Plan;
+  readonly rider: string | null;
+  readonly nowMs: number;
 }
 
-/** What comes next on the board, and the way to its Bench; nothing while something stops the build. */
-function NextStep({ id, plan }: { id: string; plan: Plan }) {
+function PlanWords({ id, plan, rider, nowMs }: PlanWordsProps) {
   const t = useTell();
   const { reader } = useSettings();
-  const next = plan.steps?.find((step) => !step.done);
-  if (next === undefined || plan.findings.some(({ severity }) => severity === "blocker")) return null;
-  return (
-    <PageLink to={`/board/${id}/bench`} className="standing-bench">
-      {t`next: ${stepTitle(next.title, reader)}`}
-    </PageLink>
-  );
-}
-
-function StandingWords({ plan }: { plan: Plan }) {
-  const t = useTell();
-  const stopped = plan.findings.some((finding) => finding.severity === "blocker");
+  const state = boardStateAt(plan, nowMs);
+  const isOpen = state.kind !== "measure" && state.kind !== "stopped" && state.next !== null;
   return (
     <>
-      {plan.shape !== null && (
-        <span className="standing-size">
-          <Fractions text={t`${length(plan.shape.lengthTapeM)}, ${volume(plan.shape.volumeM3)}`} />
-        </span>
+      {(plan.shape !== null || rider !== null) && (
+        <p className="standing-size">
+          {plan.shape !== null && (
+            <Fractions text={t`${length(plan.shape.lengthTapeM)}, ${volume(plan.shape.volumeM3)}`} />
+          )}
+          {plan.shape !== null && rider !== null && " · "}
+          {rider}
+        </p>
       )}
-      {plan.water.barred && <span className="standing-next">{t`not for water`}</span>}
-      {stopped && <span className="standing-stopped">{t`stopped`}</span>}
+      <p className={`standing-state standing-${state.kind}`}>{boardStateWords(state, reader)}</p>
+      {plan.water.barred && <p className="standing-barred">{t`not for water`}</p>}
+      {isOpen && state.next !== null && (
+        <PageLink to={`/board/${id}/bench`} className="standing-bench">
+          <span className="unseen">{stepTitle(state.next.title, reader)}</span>
+          <span aria-hidden="true">{t`next: ${shortTitle(state.next, reader).name}`}</span>
+        </PageLink>
+      )}
     </>
   );
 }
 
-function Silhouette({ plan, mmPerM }: { plan: Plan; mmPerM: number }) {
-  const { reader } = useSettings();
-  const idPrefix = useId();
-  const node = useMemo(() => {
-    const t = tell(reader);
-    const drawing = silhouetteDrawing(plan, mmPerM);
-    if (drawing === null) return null;
-    return drawingToSvgNode(drawing, { title: plan.name, desc: t`Outline, deck up, nose up.`, idPrefix });
-  }, [plan, mmPerM, idPrefix, reader]);
-  return node === null ? null : <SvgTree node={node} />;
+/** Why a board has no plan. */
+function WhyNot({ read }: { read: PlanRead | null | undefined }) {
+  const t = useTell();
+  const first = read?.ok === false ? read.problems[0] : undefined;
+  return (
+    <>
+      <p className="standing-stopped">{read === null ? t`cannot be fetched just now` : t`cannot be read`}</p>
+      {first !== undefined && <p className="standing-size">{`${first.path}: ${first.message}`}</p>}
+    </>
+  );
 }

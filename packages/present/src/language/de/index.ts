@@ -1,6 +1,7 @@
+import { ACCESS } from "./access";
 import { ASSUMED } from "./assumed";
 import { BENCH } from "./bench";
-import { ACCESS } from "./access";
+import { BOARD_FORMS } from "./boardForms";
 import { CALENDAR } from "./calendar";
 import { CAUTIONS } from "./cautions";
 import { CLOTH } from "./cloth";
@@ -14,9 +15,11 @@ import { GLASS } from "./glass";
 import { GLASS_FORM } from "./glassForm";
 import { JOBSHEET } from "./jobsheet";
 import { MIX } from "./mix";
+import { NEW_BOARD } from "./newBoard";
 import { PAGE } from "./page";
 import { SANDING } from "./sanding";
 import { SEAL } from "./seal";
+import { SHED } from "./shed";
 import { SOLID } from "./solid";
 import { STEPS } from "./steps";
 import { SURVEY } from "./survey";
@@ -59,6 +62,9 @@ export const DE: Readonly<Record<string, string>> = {
   ...WEB,
   ...ACCESS,
   ...WEB_FINS,
+  ...SHED,
+  ...NEW_BOARD,
+  ...BOARD_FORMS,
   ...BENCH,
   ...WHY,
 };

@@ -59,8 +59,7 @@ export const WEB: Readonly<Record<string, string>> = {
   Redo: "Wieder vor",
   "What is in the record stays there: write a new entry that corrects it.":
     "Was im Protokoll steht, bleibt dort: mit einem neuen Eintrag berichtigen.",
-  "Struck in the record; nothing there is erased.":
-    "Im Protokoll gestrichen; dort wird nichts gelöscht.",
+  "Struck in the record; nothing there is erased.": "Im Protokoll gestrichen; dort wird nichts gelöscht.",
   "Changed on another device since: that value stays as it is.":
     "Seither auf einem anderen Gerät geändert: dieser Wert bleibt, wie er ist.",
   "Last changed by {1}, {2}.": "Zuletzt geändert von {1}, {2}.",
@@ -155,7 +154,6 @@ export const WEB: Readonly<Record<string, string>> = {
   "Lengths in": "Längen in",
   Language: "Sprache",
   Light: "Licht",
-  "No boards yet.": "Noch keine Boards.",
   "cannot be read": "nicht lesbar",
   "next: {1}": "als Nächstes: {1}",
   "Outline, deck up, nose up.": "Outline, Deck vorn, Nose oben.",

@@ -1,0 +1,82 @@
+import { type BoardFile, formatBoardFile } from "@lapline/contract";
+import { useEffect, useState } from "react";
+import { createBoard } from "../api/shedClient";
+import { useSettings } from "../settings/Settings";
+import { SettingsBar } from "../settings/SettingsBar";
+import { useTell } from "../settings/useTell";
+import { PageLink } from "../shared/PageLink";
+import { moveTo } from "../shared/usePath";
+import { FromFile } from "./FromFile";
+import { FromOldBoard } from "./FromOldBoard";
+import { type Answers, startingFile } from "./startingFile";
+import { suggestName } from "./suggestName";
+import { ThreeQuestions } from "./ThreeQuestions";
+import "./newBoard.css";
+
+/** A stringer in polyurethane and polyester over it: what most boards were made of. Each is there to be changed. */
+const FIRST: Answers = { name: "", length: "", arrangement: "tri", foam: "pu-48", resin: "polyester" };
+
+/** A new board: by three questions, like an old one, or from a file. */
+export default function NewBoardPage() {
+  const t = useTell();
+  const { units } = useSettings();
+  const title = t`New board`;
+  const [answers, setAnswers] = useState(FIRST);
+  const [table, setTable] = useState<BoardFile["survey"] | null>(null);
+  const [why, setWhy] = useState<string | null>(null);
+  useEffect(() => {
+    document.title = `${title} · Lapline`;
+  }, [title]);
+  const name = answers.name.trim() || suggestName(answers) || title;
+  const begun = withTable(startingFile({ ...answers, name }, units), table);
+  const create = async (text: string) => {
+    try {
+      moveTo(`/board/${await createBoard(text)}`);
+    } catch (error) {
+      setWhy(error instanceof Error ? error.message : String(error));
+    }
+  };
+  const keep = (file: BoardFile) => void create(formatBoardFile(file));
+  return (
+    <>
+      <header className="top">
+        <PageLink to="/" className="home">
+          <span aria-hidden="true">‹&nbsp;</span>
+          {t`The Shed`}
+        </PageLink>
+        <SettingsBar />
+      </header>
+      <main className="page new">
+        <div>
+          <h1>{title}</h1>
+          <div role="status">{why !== null && <p className="tape tape-blocker">{why}</p>}</div>
+        </div>
+        <ThreeQuestions
+          answers={answers}
+          begun={begun}
+          table={table}
+          change={(some) => {
+            if (some.length !== undefined) setTable(null);
+            setAnswers({ ...answers, ...some });
+          }}
+          keep={keep}
+        />
+        <FromFile
+          begun={begun}
+          keepText={(text) => void create(text)}
+          takeTable={(survey) => {
+            setTable(survey);
+            setAnswers({ ...answers, length: survey.length });
+          }}
+          takeName={(name) => setAnswers({ ...answers, name })}
+        />
+        <FromOldBoard keep={keep} />
+      </main>
+    </>
+  );
+}
+
+/** With the readings of a table, where one was given. */
+function withTable(file: BoardFile, table: BoardFile["survey"] | null): BoardFile {
+  return table === null ? file : { ...file, survey: { ...file.survey, stations: table.stations } };
+}
