@@ -3,6 +3,9 @@ import { Fragment } from "react";
 
 /** Before a fraction the space is a thin one, as it is set in print. */
 const THIN_SPACE = "\u2009";
+/** A number and its unit stay on one line. */
+const UNIT_GAP = /(?<=^|\d) (?=(?:µm|mm|cm|m|in|ft|g|kg|lb|oz|mL|L|%|K|h|min|s)(?!\p{L})|°)/gu;
+const NO_BREAK = "\u00a0";
 
 /** A text with its fractions set as fractions. */
 export function Fractions({ text }: { text: string }) {
@@ -14,7 +17,7 @@ export function Fractions({ text }: { text: string }) {
       </span>
     ) : (
       // biome-ignore lint/suspicious/noArrayIndexKey: the parts of one text have no other name
-      <Fragment key={i}>{part.text.replace(/ $/, THIN_SPACE)}</Fragment>
+      <Fragment key={i}>{part.text.replace(UNIT_GAP, NO_BREAK).replace(/ $/, THIN_SPACE)}</Fragment>
     ),
   );
 }
