@@ -1,10 +1,15 @@
 import { describe, expect, it } from "vitest";
 import { DE as DE_OF_PAGES } from "../packages/present/src/language/de";
 import { DE_WORKINGS } from "../packages/present/src/language/de/workings";
+import { GLOSSARY } from "../packages/web/src/words/glossary";
 import { readTexts } from "./readTexts";
 import { readSourceFiles, type SourceFile } from "./sourceFiles";
 import { inputTexts, workingTexts } from "./workingTexts";
 
+const glossary = GLOSSARY.flatMap(({ title, entries }) => [
+  title,
+  ...entries.flatMap(({ word, means }) => [word, means]),
+]);
 const DE = { ...DE_OF_PAGES, ...DE_WORKINGS };
 
 /** Where every text has its German. The list only grows, until it is every folder whose texts a person reads. */
@@ -71,10 +76,16 @@ describe("German", () => {
     expect(missing).toEqual([]);
   });
 
+  it("stands for every word of the glossary and what it means", () => {
+    expect(glossary.length).toBeGreaterThan(200);
+    expect(glossary.filter((key) => !Object.hasOwn(DE, key))).toEqual([]);
+  });
+
   it("stands for nothing that no source says", () => {
     const known = new Set([
       ...texts.flatMap(({ said, strings }) => [...said, ...strings]),
       ...workingTexts(),
+      ...glossary,
     ]);
     // A mark's id is its fin's and its side's.
     const isKnown = (key: string): boolean =>

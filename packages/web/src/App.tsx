@@ -7,6 +7,7 @@ import { ShedPage } from "./shed/ShedPage";
 const DevicesPage = lazy(() => import("./access/DevicesPage"));
 const PairPage = lazy(() => import("./access/PairPage"));
 const BoardPage = lazy(() => import("./board/BoardPage"));
+const WordsPage = lazy(() => import("./words/WordsPage"));
 const NewBoardPage = lazy(() => import("./newBoard/NewBoardPage"));
 
 const BenchPage = lazy(() => import("./bench/BenchPage"));
@@ -38,6 +39,13 @@ export function App() {
     return (
       <Suspense fallback={<main className="page" aria-busy="true" />}>
         <NewBoardPage />
+      </Suspense>
+    );
+  }
+  if (path === "/words") {
+    return (
+      <Suspense fallback={<main className="page" aria-busy="true" />}>
+        <WordsPage />
       </Suspense>
     );
   }

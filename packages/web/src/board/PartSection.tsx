@@ -2,8 +2,10 @@ import type { Finding } from "@lapline/engine";
 import { sortFindings, tellText } from "@lapline/present";
 import type { ReactNode } from "react";
 import { useSettings } from "../settings/Settings";
+import { WordsButton } from "../words/WordsButton";
 import { FindingTape } from "./FindingTape";
 import { PARTS, type PartId, partOf } from "./parts";
+import { WORDS_OF } from "./wordsOf";
 
 interface PartSectionProps {
   readonly id: PartId;
@@ -16,11 +18,14 @@ interface PartSectionProps {
 /** A part of the build with what was found in it, blockers first. */
 export function PartSection({ id, findings, placed = () => false, children }: PartSectionProps) {
   const { reader } = useSettings();
-  const name = PARTS.find((part) => part.id === id)?.name;
+  const title = tellText(PARTS.find((part) => part.id === id)?.name ?? "", reader);
   const own = sortFindings(findings.filter((finding) => partOf(finding) === id && !placed(finding)));
   return (
     <section id={id} className="part" aria-labelledby={`${id}-name`}>
-      <h2 id={`${id}-name`}>{tellText(name ?? "", reader)}</h2>
+      <div className="part-head">
+        <h2 id={`${id}-name`}>{title}</h2>
+        <WordsButton title={WORDS_OF[id]} of={title} />
+      </div>
       {own.length > 0 && (
         <div className="tapes">
           {own.map((finding, i) => (

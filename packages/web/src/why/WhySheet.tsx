@@ -21,7 +21,7 @@ export function WhySheet({
   const { reader } = useSettings();
   const t = tell(reader);
   return (
-    <div className="why-sheet">
+    <>
       <p className="why-words">
         <Fractions text={words} />
       </p>
@@ -53,7 +53,7 @@ export function WhySheet({
         <FindingTape key={`${finding.code} ${i}`} finding={finding} />
       ))}
       <p className="why-path">{explanation.path}</p>
-    </div>
+    </>
   );
 }
 
@@ -85,7 +85,7 @@ function Part({ title, children }: { title: string; children: ReactNode }) {
 
 function Lines({ of }: { of: readonly string[] }) {
   return (
-    <ul>
+    <ul className="why-list">
       {of.map((line, i) => (
         <li key={`${line} ${i}`}>
           <Fractions text={line} />

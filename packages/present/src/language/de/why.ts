@@ -43,4 +43,11 @@ export const WHY: Readonly<Record<string, string>> = {
   "reading of the scale": "Ablesung der Waage",
   "resin in the cup": "Harz im Becher",
   Close: "Schließen",
+  Words: "Wörter",
+  words: "Wörter",
+  "Words: {1}": "Wörter: {1}",
+  "of {1}, and what they mean": "zu {1}, und was sie meinen",
+  "All words on one page": "Alle Wörter auf einer Seite",
+  "Left and right are always the surfer's: standing at the tail, facing the nose, deck up.":
+    "Links und rechts sind immer die des Surfers: am Tail stehend, Blick zur Nose, Deck oben.",
 };

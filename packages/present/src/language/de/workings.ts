@@ -1,3 +1,5 @@
+import { GLOSSARY } from "./glossary";
+import { GLOSSARY_PROGRAM } from "./glossaryProgram";
 import { WHY_FINISH } from "./whyFinish";
 import { WHY_FINS } from "./whyFins";
 import { WHY_FORMULAS } from "./whyFormulas";
@@ -8,8 +10,10 @@ import { WHY_MIX } from "./whyMix";
 import { WHY_MORE_FORMULAS } from "./whyMoreFormulas";
 import { WHY_MORE_INPUTS } from "./whyMoreInputs";
 
-/** Was die Herleitungen der Zahlen sagen: nur wer nach dem Warum fragt, braucht es. */
+/** Was die Herleitungen der Zahlen sagen: und was die Wörter meinen; nur wer danach fragt, braucht es. */
 export const DE_WORKINGS: Readonly<Record<string, string>> = {
+  ...GLOSSARY,
+  ...GLOSSARY_PROGRAM,
   ...WHY_FINISH,
   ...WHY_FINS,
   ...WHY_FORMULAS,

@@ -1,0 +1,122 @@
+import AxeBuilder from "@axe-core/playwright";
+import { DEMO_BOARDS } from "@lapline/contract";
+import { explain } from "@lapline/engine";
+import type { Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { planOf } from "../src/board/planOf";
+import { openSite, type Site } from "./openSite";
+
+let site: Site;
+beforeAll(async () => {
+  site = await openSite();
+});
+afterAll(() => site.close());
+
+const QUAD = "five-ten-quad";
+const VOLUME = "shape.volumeM3";
+const PHONE = { width: 360, height: 740 };
+const LIGHTS = ["paper", "night", "sun"] as const;
+
+const numberAt = (page: Page, path: string) => page.locator(`[data-why="${path}"]`).first();
+
+async function turnOver(page: Page, path: string) {
+  await numberAt(page, path).focus();
+  await page.keyboard.press("Enter");
+  const drawer = page.getByRole("dialog");
+  await drawer.getByRole("heading", { level: 2 }).waitFor();
+  return drawer;
+}
+
+async function expectNoViolation(page: Page, within: string) {
+  const { violations } = await new AxeBuilder({ page }).include(within).analyze();
+  expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`)).toEqual([]);
+}
+
+test("a number opens by keyboard on the back of its sheet, and Escape leads back to it", async () => {
+  const page = await site.openBoard(QUAD, { viewport: PHONE });
+  const drawer = await turnOver(page, VOLUME);
+  await drawer.getByText("added up along the board").waitFor();
+  await drawer.getByText("Γ(1 + 1/n)").waitFor();
+  await drawer.getByText("deck fullness", { exact: true }).waitFor();
+  await drawer.getByRole("heading", { name: "Source" }).waitFor();
+  // Worked out while the sheet can be read: thickness and section move a volume most.
+  const found = drawer.locator('[aria-busy="false"] li');
+  await found.first().waitFor();
+  expect(await found.count()).toBe(3);
+  expect(await found.first().textContent()).toMatch(/ more makes it .* (more|less)\.$/);
+  const width = await drawer.evaluate((element) => [element.scrollWidth, element.clientWidth]);
+  expect(width[0]).toBe(width[1]);
+  await page.keyboard.press("Escape");
+  await drawer.waitFor({ state: "detached" });
+  expect(await page.evaluate(() => (document.activeElement as HTMLElement).dataset.why)).toBe(VOLUME);
+  await page.context().close();
+});
+
+test.each(LIGHTS)("the sheet is for everyone in %s light", async (light) => {
+  const page = await site.openBoard(QUAD, { light });
+  await turnOver(page, "finset.marks[front-left].toeRad");
+  await expectNoViolation(page, "dialog");
+  await page.context().close();
+});
+
+test("in German it has its words, its formula and its inputs", async () => {
+  const page = await site.openBoard(QUAD, { language: "de", units: "mm" });
+  const drawer = await turnOver(page, "weight.finishedKg");
+  await drawer.getByText("Das Board ohne Finnen, Wachs und Leash").waitFor();
+  await drawer.getByText("Schaum + Stringer + Gewebe + Harz + Einbauten").waitFor();
+  await drawer.getByRole("button", { name: "Schließen" }).click();
+  await drawer.waitFor({ state: "detached" });
+  await page.context().close();
+});
+
+describe.each(DEMO_BOARDS)("$id", ({ id, text }) => {
+  test("every number of the page that can be turned over has a back", async () => {
+    const read = planOf(text);
+    if (!read.ok) throw new Error("a demo board must be readable");
+    const page = await site.openBoard(id);
+    await page.locator("#water").waitFor();
+    const paths = await page
+      .locator("[data-why]")
+      .evaluateAll((numbers) => numbers.map((each) => (each as HTMLElement).dataset.why ?? ""));
+    expect(paths.length).toBeGreaterThan(100);
+    const mute = paths.filter((path) => "message" in explain(read.board, read.plan, path));
+    expect(mute).toEqual([]);
+    const low = await page
+      .locator("[data-why]:visible")
+      .evaluateAll((numbers) => numbers.filter((each) => each.getBoundingClientRect().height < 24).length);
+    expect(low).toBe(0);
+    await page.context().close();
+  });
+});
+
+test("at the Bench a number to turn over is as large as a wet thumb needs", async () => {
+  const page = await site.open(`board/${QUAD}/bench/mark-fins`, {
+    viewport: { width: 320, height: 568 },
+    clock: "2026-04-12T09:00:00",
+  });
+  await page.locator(".bench h1").waitFor();
+  const first = page.locator("[data-why]").first();
+  await first.waitFor();
+  const box = await first.boundingBox();
+  expect(Math.min(box?.width ?? 0, box?.height ?? 0)).toBeGreaterThanOrEqual(56);
+  await page.context().close();
+});
+
+test("each part opens its words, and one page has them all", async () => {
+  const page = await site.openBoard(QUAD, { viewport: PHONE });
+  const open = page.locator("#fins").getByRole("button", { name: /^words/ });
+  await open.focus();
+  await page.keyboard.press("Enter");
+  const drawer = page.getByRole("dialog");
+  await drawer.getByText("how far a fin leans outwards, from square to the bottom").waitFor();
+  await expectNoViolation(page, "dialog");
+  await page.keyboard.press("Escape");
+  await drawer.waitFor({ state: "detached" });
+  expect(await open.evaluate((button) => button === document.activeElement)).toBe(true);
+  await open.click();
+  await drawer.getByRole("link", { name: "All words on one page" }).click();
+  await page.getByRole("heading", { level: 1, name: "Words" }).waitFor();
+  await page.getByText("the strip of wood glued into the blank along its middle").waitFor();
+  await expectNoViolation(page, "body");
+  await page.context().close();
+});
