@@ -10,6 +10,7 @@ import { exitCodeOf } from "./exitCodeOf";
 import { readOutputPath } from "./outputPath";
 import { READER_OPTIONS, readReader } from "./readerOptions";
 import { refuseBlocked } from "./refuseBlocked";
+import { tellBarred } from "./tellBarred";
 
 /** As the engine takes them where the file names none. */
 const USUAL_HOURS = { from: "09:00", to: "18:00" };
@@ -120,7 +121,7 @@ function tellStates(
 ): ExitCode {
   for (const { name, plan } of boards) {
     const barred = barredSentence(plan, reader);
-    if (barred !== null) terminal.tell(boards.length === 1 ? barred : `${name}: ${barred}`);
+    if (barred !== null) tellBarred(boards.length === 1 ? barred : `${name}: ${barred}`, terminal);
   }
   return boards.some(({ plan }) => exitCodeOf(plan) === 1) ? 1 : 0;
 }

@@ -10,6 +10,7 @@ import type { Terminal } from "../Terminal";
 import { writeWhole } from "../writeWhole";
 import { readOutputPath } from "./outputPath";
 import { READER_OPTIONS, readReader } from "./readerOptions";
+import { tellBarred } from "./tellBarred";
 
 const ENDINGS = [".svg", ".pdf"] as const;
 /** One seed for all, so that the same files give the same lay. */
@@ -49,7 +50,7 @@ export const cutCommand: Command = {
       const sentence = barredSentence(plan, reader);
       return sentence === null ? [] : [`${name}: ${sentence}`];
     });
-    for (const sentence of barred) terminal.tell(sentence);
+    for (const sentence of barred) tellBarred(sentence, terminal);
     if (output === null) {
       const rolled = boards.filter(({ plan }) => plan.layup?.cutting === "rolled").map(({ name }) => name);
       terminal.print(formatLayText(lays, { reader, rolled }));

@@ -50,12 +50,17 @@ export function layPdf({ boards, lays, barred, reader }: LayPaper, instant: Date
         ...rollDrawings(lay, { reader, widthMm, heightMm: ONE_ROW_MM }).map((drawing) =>
           drawingPiece({ ...drawing, notes: [] }, { alt: t`${lay.cloth} on its roll` }),
         ),
-        ...rollDrawings(lay, { reader, widthMm })[0].notes.map((note) => text.paragraph(note)),
       ]),
+      ...notesOnce(lays, reader).map((note) => text.paragraph(note)),
     ];
     const room = { x: MARGIN_MM, y: MARGIN_MM, widthMm, heightMm: size.heightMm - 2 * MARGIN_MM };
     return flowPieces(pieces, () => room).map((blocks) => ({ ...size, blocks }));
   });
+}
+
+/** How the pictures are to be read, each sentence once however many rolls there are. */
+function notesOnce(lays: LayPaper["lays"], reader: Reader): readonly string[] {
+  return [...new Set(lays.flatMap((lay) => rollDrawings(lay, { reader, widthMm: SVG_WIDTH_MM })[0].notes))];
 }
 
 /** The same as one picture. */
