@@ -41,7 +41,7 @@ describe.each(SIZES)("at $width × $height", (viewport) => {
     const complaints = watch(page);
     await page.goto(app.address);
     for (const { text } of DEMO_BOARDS) {
-      await page.getByText(JSON.parse(text).name).first().waitFor();
+      await page.locator(".standing-name", { hasText: JSON.parse(text).name }).waitFor();
     }
     const { violations } = await new AxeBuilder({ page }).analyze();
     expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(" ")}`)).toEqual(

@@ -51,6 +51,7 @@ export default function BoardRow({ entries }: { entries: readonly BoardEntry[] }
   );
   return (
     <div ref={ref}>
+      <h2 className="unseen">{t`All boards`}</h2>
       {entries.length >= SEARCHED_FROM && (
         <search className="shed-search">
           <div className="field">
