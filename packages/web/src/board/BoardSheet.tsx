@@ -1,29 +1,21 @@
 import type { Finding } from "@lapline/engine";
-import { useEffect } from "react";
+import { lazy, Suspense, useCallback, useEffect, useState } from "react";
 import { BenchLink } from "../bench/BenchLink";
-import { CutPart } from "../cut/CutPart";
-import { FinsPart } from "../fins/FinsPart";
-import { MixPart } from "../mix/MixPart";
-import { PapersPart } from "../papers/PapersPart";
-import { SandPart } from "../sand/SandPart";
-import { SealPart } from "../seal/SealPart";
 import { Heard } from "../session/Heard";
 import type { BoardSession, OpenBoard } from "../session/SessionView";
 import { UndoButtons } from "../session/UndoButtons";
-import { VersionsPart } from "../session/VersionsPart";
 import { SettingsBar } from "../settings/SettingsBar";
 import { useTell } from "../settings/useTell";
 import { PageLink } from "../shared/PageLink";
-import { ShopForm } from "../shop/ShopForm";
-import { WaterPart } from "../water/WaterPart";
 import { WhyProvider } from "../why/WhyProvider";
-import { AssumedPart } from "./AssumedPart";
 import { BarredLine } from "./BarredLine";
 import { BuildLine } from "./BuildLine";
 import { FindingTape } from "./FindingTape";
-import { GlassPart } from "./GlassPart";
 import { MeasurePart } from "./MeasurePart";
 import { SavingWords } from "./SavingWords";
+import { useAfterTyping } from "./useAfterTyping";
+
+const LaterParts = lazy(() => import("./LaterParts"));
 
 interface BoardSheetProps {
   readonly id: string;
@@ -37,6 +29,9 @@ export function BoardSheet({ id, session, board }: BoardSheetProps) {
   const { draft, saving } = board;
   const { edit } = session;
   const { plan } = draft.good;
+  const [isWhole, setWhole] = useState(false);
+  const whole = useCallback(() => setWhole(true), []);
+  const later = useAfterTyping(board, "#measure");
   const blockers = plan.findings.filter(
     (finding) => finding.severity === "blocker" && !isFromNoShape(finding),
   );
@@ -54,7 +49,7 @@ export function BoardSheet({ id, session, board }: BoardSheetProps) {
         <SettingsBar />
       </header>
       <div className="board">
-        <BuildLine plan={plan} />
+        <BuildLine plan={plan} isWhole={isWhole} />
         <main>
           <h1>{draft.file.name}</h1>
           <SavingWords state={saving} file={draft.file} />
@@ -64,31 +59,10 @@ export function BoardSheet({ id, session, board }: BoardSheetProps) {
           {blockers.length > 0 && <Blockers blockers={blockers} />}
           <WhyProvider board={draft.good.board} plan={plan}>
             <MeasurePart draft={draft} edit={edit} />
-            <FinsPart
-              file={draft.file}
-              board={draft.good.board}
-              plan={plan}
-              problems={draft.problems}
-              edit={edit}
-            />
-            <GlassPart draft={draft} edit={edit} />
-            <CutPart plan={plan} />
-            <MixPart plan={plan}>
-              <ShopForm file={draft.file} problems={draft.problems} findings={plan.findings} edit={edit} />
-            </MixPart>
-            <SandPart file={draft.file} plan={plan} survey={draft.good.board.survey} edit={edit} />
-            <SealPart plan={plan} />
-            <WaterPart file={draft.file} plan={plan} edit={edit} />
-            <PapersPart
-              id={id}
-              file={draft.file}
-              board={draft.good.board}
-              plan={plan}
-              isSaved={saving.kind === "saved" && !saving.isAway}
-            />
-            <AssumedPart plan={plan} />
+            <Suspense fallback={<div className="later-parts" aria-busy="true" />}>
+              <LaterParts id={id} session={session} board={later} here={whole} />
+            </Suspense>
           </WhyProvider>
-          <VersionsPart id={id} session={session} board={board} />
         </main>
       </div>
     </>

@@ -6,11 +6,17 @@ import { useTell } from "../settings/useTell";
 import { partProgress, progressWords } from "./partProgress";
 import { PARTS, type PartId, partState } from "./parts";
 
+interface BuildLineProps {
+  readonly plan: Plan;
+  /** All parts stand on the page. */
+  readonly isWhole: boolean;
+}
+
 /** The pencil line through the eight parts of the build: what is done is inked, now is amber, what waits says from when. */
-export function BuildLine({ plan }: { plan: Plan }) {
+export function BuildLine({ plan, isWhole }: BuildLineProps) {
   const t = useTell();
   const { reader } = useSettings();
-  const inView = usePartInView();
+  const inView = usePartInView(isWhole);
   const progress = partProgress(plan);
   const line = useRef<HTMLElement>(null);
   useEffect(() => {
@@ -42,8 +48,9 @@ export function BuildLine({ plan }: { plan: Plan }) {
 }
 
 /** The part whose heading was passed last, a third of the way down the window. */
-function usePartInView(): PartId {
+function usePartInView(isWhole: boolean): PartId {
   const [inView, setInView] = useState<PartId>("measure");
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the sections are looked for again when the last are there
   useEffect(() => {
     const observer = new IntersectionObserver(
       (entries) => {
@@ -58,6 +65,6 @@ function usePartInView(): PartId {
       if (section !== null) observer.observe(section);
     }
     return () => observer.disconnect();
-  }, []);
+  }, [isWhole]);
   return inView;
 }
