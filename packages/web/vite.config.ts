@@ -1,10 +1,15 @@
 import { createHash } from "node:crypto";
 import { readFileSync } from "node:fs";
-import react from "@vitejs/plugin-react";
 import { defineConfig, type Plugin } from "vite";
 
 /** Where `npm start` serves, for the development server to ask for boards. */
 const SERVER = "http://127.0.0.1:5170";
+
+/** The components are written for React's interface; what runs is the small library that offers it too (docs/decisions, 15). */
+const SMALL_REACT = [
+  { find: /^react-dom\/client$/, replacement: "preact/compat/client" },
+  { find: /^react(-dom)?$/, replacement: "preact/compat" },
+];
 
 /** Our own packages only declare things: what the page does not use is left out whole. */
 const DECLARES_ONLY = /[\\/]packages[\\/](engine|contract|present|nest)[\\/]/;
@@ -30,12 +35,16 @@ function serviceWorker(): Plugin {
 }
 
 export default defineConfig({
-  plugins: [react(), serviceWorker()],
+  plugins: [serviceWorker()],
+  resolve: { alias: SMALL_REACT },
+  oxc: { jsx: { runtime: "automatic", importSource: "preact" } },
   build: {
     /** Scripts, styles and fonts stay files of their own: the server allows nothing inline. */
     assetsInlineLimit: 0,
     chunkSizeWarningLimit: 600,
     modulePreload: { polyfill: false },
+    /** For `npm run size`. */
+    manifest: true,
     rolldownOptions: { treeshake: { moduleSideEffects: (id) => !DECLARES_ONLY.test(id) } },
   },
   worker: { format: "es" },

@@ -83,7 +83,10 @@ function PairForm({ isSecure }: { isSecure: boolean }) {
           value={code}
           inputMode="none"
           autoComplete="off"
-          onChange={(event) => setCode(event.target.value.replace(/\D/g, "").slice(0, DIGITS))}
+          onChange={({ target }) => {
+            target.value = target.value.replace(/\D/g, "").slice(0, DIGITS);
+            setCode(target.value);
+          }}
         />
       </label>
       <CodeKeys
