@@ -24,7 +24,7 @@ export const weighinsWorking: WorkingTable<WeighinsContext> = {
     sources: ["common-practice"],
     inputs: () => [],
   },
-  [`${ENTRY}massKg`]: read("the board on the scale", "as read"),
+  [`${ENTRY}massKg`]: read("the board on the scale", "as the scale shows it"),
   [`${ENTRY}plannedKg`]: read("the board at this place in the work by the plan", "weight.stages"),
   [`${ENTRY}plannedGainKg`]: read(
     "what the plan has it gain since the weighing before",

@@ -153,7 +153,7 @@ export const WHY_MORE_FORMULAS: Readonly<Record<string, string>> = {
   "ρ V − finished board − rider": "ρ V − fertiges Board − Surfer",
   "V = thickness × Σ thickness of the board × Δx": "V = Dicke × Σ Dicke des Boards × Δx",
   "as given, or usual": "wie angegeben, oder üblich",
-  "as read": "wie gelesen",
+  "as the scale shows it": "wie die Waage es zeigt",
   "planned − planned before": "geplant − geplant davor",
   "Σ kept of the coats": "Σ Behaltenes der Schichten",
   "Σ base + hardener": "Σ Harz + Härter",
