@@ -2,7 +2,7 @@ import { mkdtemp, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { DEMO_BOARDS } from "@lapline/contract";
-import { startBuiltServer } from "./startBuiltServer";
+import { cpuSeconds, startBuiltServer } from "./startBuiltServer";
 
 export interface LoadRunOptions {
   readonly devices: number;
@@ -42,6 +42,7 @@ export async function loadRun({ devices, writesPerSecond, seconds }: LoadRunOpti
     took.push(performance.now() - due);
   };
   const last: Promise<void>[] = [];
+  const [serverBefore, cpuBefore] = [await cpuSeconds(server.child.pid), process.cpuUsage()];
   const began = performance.now();
   const writes = Array.from({ length: writesPerSecond * seconds }, async (_, n) => {
     const due = began + (n * 1000) / writesPerSecond;
@@ -53,6 +54,11 @@ export async function loadRun({ devices, writesPerSecond, seconds }: LoadRunOpti
   });
   await Promise.all(writes);
   const lasted = (performance.now() - began) / 1000;
+  const askerCpu = process.cpuUsage(cpuBefore);
+  const serverCpuS = (await cpuSeconds(server.child.pid)) - serverBefore;
+  // The last events are still on their way.
+  while (Math.min(...heard) < Math.max(...heard) || heard[0] === 0)
+    await new Promise((resolve) => setTimeout(resolve, 50));
   stop.abort();
   await Promise.all(listening.map(({ ended }) => ended));
   server.child.kill("SIGTERM");
@@ -65,7 +71,11 @@ export async function loadRun({ devices, writesPerSecond, seconds }: LoadRunOpti
     refused,
     lastedS: lasted,
     events: heard.reduce((sum, each) => sum + each, 0),
+    /** What the server's process worked, and what this one did, which asks, listens and reads. */
+    serverCpuS,
+    askerCpuS: (askerCpu.user + askerCpu.system) / 1e6,
     p50Ms: at(0.5),
+    p95Ms: at(0.95),
     p99Ms: at(0.99),
     worstMs: at(1),
   };

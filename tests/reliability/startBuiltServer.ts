@@ -1,4 +1,5 @@
 import { spawn } from "node:child_process";
+import { readFile } from "node:fs/promises";
 import { join } from "node:path";
 import { createInterface } from "node:readline";
 import { ROOT } from "../sourceFiles";
@@ -20,4 +21,14 @@ export async function startBuiltServer(folder: string, databaseUrl?: string) {
     child.once("close", () => reject(new Error(`the server did not start: ${told.join(" ")}`)));
   });
   return { child, address, ended, told };
+}
+
+/** What a process has worked so far (Linux, in its usual hundredths of a second); 0 where that cannot be read. */
+export async function cpuSeconds(pid: number | undefined): Promise<number> {
+  const status = await readFile(`/proc/${pid}/stat`, "utf8").catch(() => "");
+  const [user, system] = status
+    .slice(status.lastIndexOf(")") + 2)
+    .split(" ")
+    .slice(11, 13);
+  return (Number(user ?? 0) + Number(system ?? 0)) / 100;
 }

@@ -1,3 +1,4 @@
+export { addToRecord } from "./addToRecord";
 export { buildJsonSchemas, type JsonSchemaFile } from "./buildJsonSchemas";
 export { compareFiles, type FieldDifference, isSame } from "./compareFiles";
 export { DEMO_BOARDS, type DemoBoard } from "./demoBoards";

@@ -1,5 +1,4 @@
-import { readBoardFile } from "@lapline/contract";
-import { idsFromName, isBoardId, type Shop } from "@lapline/store";
+import { idsFromName, isBoardId, readOnce, type Shop } from "@lapline/store";
 import { Hono } from "hono";
 import { changedMeanwhile } from "./changedMeanwhile";
 import { conditionOf, revisionNeeded } from "./conditionOf";
@@ -39,9 +38,9 @@ export function boardRoutes(shop: Shop): Hono {
   routes.post("/", async (context) => {
     const text = await readJsonBody(context);
     if (text instanceof Response) return text;
-    const read = readBoardFile(text);
+    const read = readOnce(text);
     if (!read.ok) return notABoard(read.problems);
-    const ids = idsFromName(read.board.name);
+    const ids = idsFromName(read.file.name);
     for (;;) {
       const write = {
         id: ids.next().value,
@@ -65,7 +64,7 @@ export function boardRoutes(shop: Shop): Hono {
     }
     const text = await readJsonBody(context);
     if (text instanceof Response) return text;
-    const read = readBoardFile(text);
+    const read = readOnce(text);
     if (!read.ok) return notABoard(read.problems);
     const condition = conditionOf(context.req.raw.headers);
     const result = await boards.write({

@@ -1,6 +1,7 @@
-import type { Change, Shop } from "@lapline/store";
+import type { Shop } from "@lapline/store";
 import { Hono } from "hono";
 import { streamSSE } from "hono/streaming";
+import { openChangeFeed } from "./changeFeed";
 
 /** Ends a wait now and then, so that a connection that died is noticed and a change told elsewhere is not missed. */
 const LOOK_AGAIN_MS = 15_000;
@@ -9,7 +10,8 @@ const LOOK_AGAIN_MS = 15_000;
  * What is kept, as server-sent events while it happens (WHATWG HTML, 9.2). Each has its number as id: a page that was away sends
  * it as Last-Event-ID and gets what it missed, or `reload` where that is too long ago.
  */
-export function changeRoutes({ changes }: Shop): Hono {
+export function changeRoutes(shop: Shop): Hono {
+  const feed = openChangeFeed(shop);
   const routes = new Hono();
   routes.get("/", (context) => {
     const asked = context.req.header("last-event-id");
@@ -21,19 +23,20 @@ export function changeRoutes({ changes }: Shop): Hono {
         isNews = true;
         wake();
       };
-      const unwatch = changes.watch(news);
+      const unwatch = feed.watch(news);
       stream.onAbort(news);
       try {
-        let seq = known ?? (await changes.last());
+        let seq = known ?? (await shop.changes.last());
         await stream.writeSSE({ event: "open", id: String(seq), data: "" });
+        // What was kept before it was watched for.
+        feed.look();
         while (!stream.aborted && !stream.closed) {
           isNews = false;
-          for (const change of await changes.after(seq)) {
-            const missed = change.seq > seq + 1;
-            await stream.writeSSE(
-              missed ? { event: "reload", id: String(change.seq), data: "" } : eventOf(change),
-            );
-            seq = change.seq;
+          const more = await feed.after(seq);
+          if (more !== null) {
+            await stream.write(more.text);
+            seq = more.seq;
+            continue;
           }
           if (isNews) continue;
           await new Promise<void>((resolve) => {
@@ -44,7 +47,9 @@ export function changeRoutes({ changes }: Shop): Hono {
               resolve();
             };
           });
-          if (!isNews) await stream.write(": still here\n\n");
+          if (isNews) continue;
+          feed.look();
+          await stream.write(": still here\n\n");
         }
       } finally {
         unwatch();
@@ -52,8 +57,4 @@ export function changeRoutes({ changes }: Shop): Hono {
     });
   });
   return routes;
-}
-
-function eventOf({ seq, ...change }: Change) {
-  return { event: "change", id: String(seq), data: JSON.stringify(change) };
 }

@@ -5,6 +5,7 @@ export { makeCopy } from "./archive/makeCopy";
 export type { NewestBoard, StoredBoard, WriteCondition } from "./boards/BoardStore";
 export { idsFromName } from "./boards/idsFromName";
 export { isBoardId } from "./boards/isBoardId";
+export { readOnce } from "./boards/readOnce";
 export type { Change } from "./Changes";
 export { NewerDatabaseError } from "./database/migrate";
 export type { Device, DeviceRole } from "./devices/DeviceStore";

@@ -6,6 +6,7 @@ import type { ChangeKind, StoreParts } from "./StoreParts";
 const AT_MOST = 500;
 /** Older ones are forgotten: whoever was away longer reads the whole list again. */
 const KEPT = 10_000;
+const FORGET_EVERY = 100;
 
 interface OpenChanges {
   readonly changes: Changes;
@@ -57,10 +58,11 @@ export async function openChanges(database: Database, now: () => Date): Promise<
             .insertInto("changes")
             .values({ seq, ...row, at, device })
             .execute();
-          await tx
-            .deleteFrom("changes")
-            .where("seq", "<=", seq - KEPT)
-            .execute();
+          if (seq % FORGET_EVERY === 0)
+            await tx
+              .deleteFrom("changes")
+              .where("seq", "<=", seq - KEPT)
+              .execute();
         },
       }),
     );

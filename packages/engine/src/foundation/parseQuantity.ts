@@ -36,24 +36,28 @@ interface Term {
  * @returns the value in SI, or a message and the position (from 0) where reading stopped
  */
 export function parseQuantity(text: string, dimension: Dimension): ParsedQuantity {
-  const { name, example } = DIMENSION_WORDS[dimension];
-  const like = dimension === "count" ? `such as ${example}` : `with its unit, such as ${quoteText(example)}`;
+  const { name } = DIMENSION_WORDS[dimension];
   if (text.length > LONGEST_TEXT) {
-    const reason = `${text.length} characters are too many; ${name} ${like}, needs no more than ${LONGEST_TEXT}`;
+    const reason = `${text.length} characters are too many; ${name} ${likeOf(dimension)}, needs no more than ${LONGEST_TEXT}`;
     return { ok: false, message: `${quoteText(text)}: ${reason}`, reason, position: LONGEST_TEXT };
   }
   const start = skipSpaces(text, 0);
   if (start === text.length) {
-    const reason = `nothing was read; write ${name} ${like}`;
+    const reason = `nothing was read; write ${name} ${likeOf(dimension)}`;
     return { ok: false, message: reason, reason, position: 0 };
   }
   const result = readSigned(text, start, dimension);
   if ("value" in result) return { ok: true, value: result.value };
-  const hint = result.isAnswer ? "" : `; write ${name} ${like}`;
+  const hint = result.isAnswer ? "" : `; write ${name} ${likeOf(dimension)}`;
   const where = `character ${result.position + 1}`;
   const message = `${quoteText(text)}, ${where}: ${result.message}${hint}`;
   const reason = result.isAnswer ? result.message : `${where}: ${result.message}${hint}`;
   return { ok: false, message, reason, position: result.position };
+}
+
+function likeOf(dimension: Dimension): string {
+  const { example } = DIMENSION_WORDS[dimension];
+  return dimension === "count" ? `such as ${example}` : `with its unit, such as ${quoteText(example)}`;
 }
 
 function readSigned(text: string, start: number, dimension: Dimension): { value: number } | Fault {
@@ -132,10 +136,19 @@ interface UnitName {
   readonly unit: ReadableUnit;
 }
 
-/** Longest names first, so that the first that fits is the right one. */
+/** By their first character; longest names first, so that the first that fits is the right one. */
 const UNIT_NAMES = Object.fromEntries(
-  Object.entries(READABLE_UNITS).map(([dimension, units]) => [dimension, listNames(units)]),
-) as Readonly<Record<Dimension, readonly UnitName[]>>;
+  Object.entries(READABLE_UNITS).map(([dimension, units]) => [dimension, byFirst(listNames(units))]),
+) as Readonly<Record<Dimension, ReadonlyMap<string, readonly UnitName[]>>>;
+
+function byFirst(names: readonly UnitName[]): ReadonlyMap<string, readonly UnitName[]> {
+  const grouped = new Map<string, UnitName[]>();
+  for (const entry of names) {
+    const first = entry.name[0] ?? "";
+    grouped.set(first, [...(grouped.get(first) ?? []), entry]);
+  }
+  return grouped;
+}
 
 function listNames(units: readonly ReadableUnit[]): readonly UnitName[] {
   const names = units.flatMap((unit) => unit.names.map((name) => ({ name: name.toLowerCase(), unit })));
@@ -150,7 +163,7 @@ function findUnit(
   dimension: Dimension,
 ): { unit: ReadableUnit; end: number } | null {
   const rest = text.slice(at).toLowerCase();
-  for (const { name, endsInLetter, unit } of UNIT_NAMES[dimension]) {
+  for (const { name, endsInLetter, unit } of UNIT_NAMES[dimension].get(rest[0] ?? "") ?? []) {
     if (!rest.startsWith(name)) continue;
     const runsOn = endsInLetter && /[a-zµμ°/²³^]/.test(rest[name.length] ?? "");
     if (!runsOn) return { unit, end: at + name.length };
@@ -203,21 +216,21 @@ function follows(before: ReadableUnit, unit: ReadableUnit): boolean {
 /** In `5 ft 10 in` the larger unit comes first, is whole, and the rest is less than one of it. */
 function checkOrder(text: string, before: Term | undefined, term: Term): Fault | null {
   if (before === undefined) return null;
-  const shown = quoteText(text.slice(term.start, term.end));
+  const shown = () => quoteText(text.slice(term.start, term.end));
   if (!follows(before.unit, term.unit)) {
     return {
-      message: `${shown} cannot follow ${quoteText(text.slice(before.start, before.end))}`,
+      message: `${shown()} cannot follow ${quoteText(text.slice(before.start, before.end))}`,
       position: term.start,
     };
   }
   if (!before.isWhole) {
     return {
-      message: `${quoteText(text.slice(before.start, before.end))} should be whole where ${shown} follows`,
+      message: `${quoteText(text.slice(before.start, before.end))} should be whole where ${shown()} follows`,
       position: before.start,
     };
   }
   if (term.unit.toSi(term.number) >= before.unit.toSi(1)) {
-    return { message: `${shown} is not less than one ${before.unit.names[0]}`, position: term.start };
+    return { message: `${shown()} is not less than one ${before.unit.names[0]}`, position: term.start };
   }
   return null;
 }

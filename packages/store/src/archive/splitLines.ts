@@ -6,14 +6,22 @@ const LONGEST_LINE = 16_000_000;
 /** The lines of a text in UTF-8, never more than one of them in memory. */
 export async function* splitLines(parts: AsyncIterable<Uint8Array>): AsyncGenerator<string> {
   const decoder = new TextDecoder("utf-8", { fatal: true });
-  let rest = "";
+  // A line's pieces are put together once, at its end, so that a long one that comes in small pieces costs no more than another.
+  let pieces: string[] = [];
+  let length = 0;
   for await (const part of parts) {
-    const lines = (rest + decode(decoder, part)).split("\n");
-    rest = lines.pop() ?? "";
-    if (rest.length > LONGEST_LINE) throw new ArchiveRefusedError("a line of it is too long");
-    yield* lines;
+    const [first = "", ...others] = decode(decoder, part).split("\n");
+    pieces.push(first);
+    length += first.length;
+    if (length > LONGEST_LINE) throw new ArchiveRefusedError("a line of it is too long");
+    const last = others.pop();
+    if (last === undefined) continue;
+    yield pieces.join("");
+    yield* others;
+    pieces = [last];
+    length = last.length;
   }
-  rest += decode(decoder);
+  const rest = pieces.join("") + decode(decoder);
   if (rest !== "") yield rest;
 }
 

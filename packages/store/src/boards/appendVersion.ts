@@ -1,13 +1,13 @@
-import type { BoardFileRead } from "@lapline/contract";
 import { revisionOf } from "../revisionOf";
 import type { WriteContext } from "../StoreParts";
 import type { StoredBoard } from "./BoardStore";
+import type { FileRead } from "./readOnce";
 import { summariseBoard } from "./summariseBoard";
 
 interface NextVersion {
   readonly id: string;
   readonly text: string;
-  readonly read: BoardFileRead;
+  readonly read: FileRead;
   readonly version: number;
   readonly engine: string;
 }

@@ -1,4 +1,4 @@
-import type { BoardFileRead } from "@lapline/contract";
+import type { FileRead } from "./readOnce";
 
 /** A board in the list, in the maker's own words: enough to know it by without working out its plan. */
 interface BoardSummary {
@@ -15,7 +15,7 @@ interface BoardSummary {
 
 export function summariseBoard(
   named: { readonly id: string; readonly revision: string },
-  read: BoardFileRead,
+  read: FileRead,
 ): BoardSummary {
   if (!read.ok)
     return { ...named, name: named.id, rider: null, length: null, tail: null, fins: null, readable: false };

@@ -1,4 +1,3 @@
-import { readBoardFile } from "@lapline/contract";
 import { entriesOf } from "../journal/entriesOf";
 import { withJournal } from "../journal/withJournal";
 import { revisionOf } from "../revisionOf";
@@ -6,6 +5,7 @@ import type { WriteContext } from "../StoreParts";
 import { appendVersion } from "./appendVersion";
 import type { BoardWrite, WriteResult } from "./BoardStore";
 import { newestOf } from "./newestOf";
+import { readOnce } from "./readOnce";
 
 /**
  * Keeps a board's text as its next version, inside a write that has begun. Entries of the board's journal that it came without are
@@ -20,9 +20,7 @@ export async function writeBoard(
   const current = await newestOf(tx, id);
   const journal = current === undefined ? [] : await entriesOf(tx, id);
   const merged = withJournal(sent, journal);
-  const { text, added, read } = merged.read.ok
-    ? merged
-    : { text: sent, added: [], read: readBoardFile(sent) };
+  const { text, added, read } = merged.read.ok ? merged : { text: sent, added: [], read: readOnce(sent) };
   // A client that did not hear the answer sends the same again: it is there already. A new board must be new, though.
   const isThere = current?.revision === revisionOf(text) && "ifRevision" in condition;
   const holds =

@@ -1,5 +1,6 @@
 import { Kysely, PostgresDialect, sql } from "kysely";
 import type { Database } from "./Database";
+import { groupWrites } from "./groupWrites";
 import { CHANGES_CHANNEL, openEar } from "./openEar";
 import { runIn } from "./runIn";
 import type { Tables } from "./Tables";
@@ -26,12 +27,13 @@ export async function openPostgres(url: string, report: (message: string) => voi
   return {
     kind: "postgres",
     db,
-    write: (work) =>
+    write: groupWrites((work) =>
       runIn(db, ["begin", `select pg_advisory_xact_lock(${WRITE_LOCK})`], async (tx) => {
         const result = await work(tx);
         await sql.raw(`notify ${CHANGES_CHANNEL}`).execute(tx);
         return result;
       }),
+    ),
     snapshot: (work) => runIn(db, ["begin isolation level repeatable read read only"], work),
     async check() {
       const { rows } = await sql<{ answer: number }>`select 1 as answer`.execute(db);

@@ -1,5 +1,7 @@
 import { Kysely, SqliteDialect, sql } from "kysely";
 import type { Database } from "./Database";
+import { groupWrites } from "./groupWrites";
+import { keepStatements } from "./keepStatements";
 import { runIn } from "./runIn";
 import type { Tables } from "./Tables";
 
@@ -15,7 +17,7 @@ export async function openSqlite(path: string): Promise<Database> {
   return {
     kind: "sqlite",
     db,
-    write: (work) => runIn(db, ["begin immediate"], work),
+    write: groupWrites((work) => runIn(db, ["begin immediate"], work)),
     async snapshot(work) {
       const reading = await connect(path);
       return runIn(reading, ["begin"], work).finally(() => reading.destroy());
@@ -45,5 +47,5 @@ async function connect(path: string): Promise<Kysely<Tables>> {
     "foreign_keys = on",
   ])
     file.pragma(pragma);
-  return new Kysely<Tables>({ dialect: new SqliteDialect({ database: file }) });
+  return new Kysely<Tables>({ dialect: new SqliteDialect({ database: keepStatements(file) }) });
 }

@@ -1,4 +1,5 @@
-import { type BoardFileRead, formatBoardFile, readBoardFile } from "@lapline/contract";
+import { addToRecord, formatBoardFile, LARGEST_BOARD_FILE_BYTES } from "@lapline/contract";
+import { type FileRead, readOnce, remember } from "../boards/readOnce";
 
 interface Entry {
   readonly id: string;
@@ -10,7 +11,7 @@ interface WithJournal {
   /** The entries that the file came without. */
   readonly added: readonly string[];
   /** How the text reads with them. */
-  readonly read: BoardFileRead;
+  readonly read: FileRead;
 }
 
 /**
@@ -18,13 +19,19 @@ interface WithJournal {
  * in which they came. A file that lacks none stays as it is, to the byte.
  */
 export function withJournal(text: string, journal: readonly Entry[]): WithJournal {
-  const read = readBoardFile(text);
+  const read = readOnce(text);
   if (!read.ok) return { text, added: [], read };
   const record = read.file.record ?? [];
   const there = new Set(record.map(({ id }) => id));
   const missing = journal.filter(({ id }) => !there.has(id));
   if (missing.length === 0) return { text, added: [], read };
+  const added = missing.map(({ id }) => id);
   const entries = missing.map((entry) => JSON.parse(entry.text) as (typeof record)[number]);
-  const merged = formatBoardFile({ ...read.file, record: [...record, ...entries] });
-  return { text: merged, added: missing.map(({ id }) => id), read: readBoardFile(merged) };
+  const file = addToRecord(read.file, entries);
+  const merged = formatBoardFile(file ?? { ...read.file, record: [...record, ...entries] });
+  // Only where something is wrong is the whole read again, to say what and on which line.
+  if (file === null || merged.length > LARGEST_BOARD_FILE_BYTES)
+    return { text: merged, added, read: readOnce(merged) };
+  remember(merged, file);
+  return { text: merged, added, read: { ok: true, file } };
 }
