@@ -29,12 +29,9 @@ test("the lay-up is chosen on the page: the cloth follows at once, and what cann
   const glass = page.locator("#glass");
   const pieces = glass.getByRole("table", { name: "Cloth" }).getByRole("rowheader");
   const bottom = glass.getByRole("group", { name: "Bottom's cloth" });
-  expect(await pieces.allTextContents()).toEqual([
-    "bottom 1 e-136",
-    "deck 1 e-136",
-    "deck 2 e-136",
-    "patch 1 e-136",
-  ]);
+  await expect
+    .poll(() => pieces.allTextContents(), { timeout: 30_000 })
+    .toEqual(["bottom 1 e-136", "deck 1 e-136", "deck 2 e-136", "patch 1 e-136"]);
 
   await bottom.getByRole("button", { name: "add a layer" }).click();
   await bottom.getByLabel("layer 2").selectOption("s-136");
@@ -51,7 +48,24 @@ test("the lay-up is chosen on the page: the cloth follows at once, and what cann
   await roll.getByLabel("price of a metre").fill("9,5");
   await expect.poll(() => glass.locator(".field-problem").count()).toBe(0);
 
+  await glass.getByText("Materials of your own").click();
+  await glass.getByLabel("a resin of your own, by a short name").fill("Shed Poly");
+  await glass.getByRole("button", { name: "add it" }).first().click();
+  const resin = glass.getByRole("group", { name: "shed-poly" });
+  const problems = () => resin.locator(".field-problem").count();
+  await expect.poll(problems).toBe(5);
+  const fields = ["least dose (%)", "most dose (%)", "at (20 C)", "dose (%)", "gels in (25 min)"];
+  for (const [i, text] of ["1 %", "2 %", "20 C", "1 %", "48 min"].entries()) {
+    await resin.getByLabel(fields[i]!, { exact: true }).fill(text);
+  }
+  await expect.poll(problems).toBe(0);
+  await resin.getByLabel("kind of resin").selectOption("sunlight");
+  await resin.getByLabel("UV index").fill("6");
+  await expect.poll(problems).toBe(1);
+  await resin.getByLabel("UV index").fill("");
+  await expect.poll(problems).toBe(0);
+
   const { violations } = await new AxeBuilder({ page }).include("#glass").analyze();
   expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`)).toEqual([]);
   await context.close();
-}, 180_000);
+}, 300_000);
