@@ -1,5 +1,6 @@
 import type { Finding, Plan } from "@lapline/engine";
 import { symmetrySentences } from "@lapline/present";
+import { ReadingsView } from "../charts/ReadingsView";
 import { OrderFields } from "../order/OrderFields";
 import { PadProvider } from "../pad/PadProvider";
 import { PadSwitch } from "../pad/PadSwitch";
@@ -40,6 +41,7 @@ export function MeasurePart({ draft, edit }: MeasurePartProps) {
             <PlanView plan={plan} />
             <SymmetryWords plan={plan} />
             <ProfileView plan={plan} />
+            <ReadingsView plan={plan} />
             <SolidFold plan={plan} survey={draft.good.board.survey} first="difference" />
           </>
         )}

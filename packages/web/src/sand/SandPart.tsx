@@ -14,6 +14,7 @@ import {
 import { useCallback } from "react";
 import { PartSection } from "../board/PartSection";
 import type { FieldPath } from "../board/withField";
+import { FilmBarsView } from "../charts/FilmBarsView";
 import { SheetDrawing } from "../drawing/SheetDrawing";
 import { useSettings } from "../settings/Settings";
 import { Amount } from "../shared/Amount";
@@ -125,6 +126,7 @@ function FilmLeft({ plan, sanding }: { plan: Plan; sanding: Sanding }) {
           ],
         }))}
       />
+      <FilmBarsView plan={plan} />
       <p>
         {t`Hands on, all papers:`}{" "}
         <Amount of={duration(sanding.work.reduce((sumS, work) => sumS + work.handsOnS, 0))} />

@@ -52,7 +52,7 @@ function AlongRows({ plan, colouring }: Omit<SolidTableProps, "isOpen">) {
   return (
     <FactTable
       caption={isFilm ? t`Film left at the rails` : t`Each side against the other`}
-      heads={[t`from the tail`, t`left`, t`right`]}
+      heads={[t`place from the tail`, t`left`, t`right`]}
       rows={rows}
     />
   );

@@ -4,6 +4,7 @@ import { BENCH } from "./bench";
 import { BOARD_FORMS } from "./boardForms";
 import { CALENDAR } from "./calendar";
 import { CAUTIONS } from "./cautions";
+import { CHARTS } from "./charts";
 import { CLOTH } from "./cloth";
 import { COMMAND } from "./command";
 import { CUT } from "./cut";
@@ -48,6 +49,7 @@ export const DE: Readonly<Record<string, string>> = {
   ...SANDING,
   ...SEAL,
   ...SOLID,
+  ...CHARTS,
   ...STEPS,
   ...CALENDAR,
   ...TOOLS,
