@@ -2,10 +2,14 @@ import { createHash } from "node:crypto";
 import type { Dirent } from "node:fs";
 import { readdir, readFile } from "node:fs/promises";
 import { extname, join, relative, sep } from "node:path";
+import { promisify } from "node:util";
+import { gzip } from "node:zlib";
 
 /** A file of the built web app, ready to be sent. */
 export interface WebFile {
   readonly body: Uint8Array<ArrayBuffer>;
+  /** The same for a browser that takes gzip; null where it would not be shorter. */
+  readonly packed: Uint8Array<ArrayBuffer> | null;
   readonly type: string;
   readonly etag: string;
   /** Its name carries a hash of its content, so that it never changes. */
@@ -43,12 +47,20 @@ export async function loadWebFiles(folder: string): Promise<ReadonlyMap<string, 
     const url = `/${relative(folder, path).split(sep).join("/")}`;
     files.set(url, {
       body,
+      packed: await packBody(body),
       type: TYPES[extname(path).toLowerCase()] ?? "application/octet-stream",
       etag: `"${createHash("sha256").update(body).digest("hex").slice(0, 32)}"`,
       lasting: url.startsWith("/assets/"),
     });
   }
   return files;
+}
+
+const pack = promisify(gzip);
+
+async function packBody(body: Uint8Array<ArrayBuffer>): Promise<Uint8Array<ArrayBuffer> | null> {
+  const packed = new Uint8Array(await pack(body, { level: 9 }));
+  return packed.length < body.length ? packed : null;
 }
 
 async function listFolder(folder: string): Promise<Dirent[]> {

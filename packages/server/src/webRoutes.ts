@@ -14,10 +14,25 @@ export function webRoutes(files: ReadonlyMap<string, WebFile>): Hono {
     if (file === undefined) {
       return problem({ status: 404, title: "No such page", detail: "There is nothing under this address." });
     }
-    const headers = { etag: file.etag, "cache-control": file.lasting ? FOREVER : "no-cache" };
+    const headers = {
+      etag: file.etag,
+      "cache-control": file.lasting ? FOREVER : "no-cache",
+      vary: "accept-encoding",
+    };
     if (context.req.header("if-none-match") === file.etag)
       return new Response(null, { status: 304, headers });
-    return new Response(file.body, { headers: { ...headers, "content-type": file.type } });
+    const sent = { ...headers, "content-type": file.type };
+    if (file.packed !== null && takesGzip(context.req.header("accept-encoding")))
+      return new Response(file.packed, { headers: { ...sent, "content-encoding": "gzip" } });
+    return new Response(file.body, { headers: sent });
   });
   return routes;
+}
+
+/** Named in the list, and not with a weight of nought. */
+function takesGzip(accepted = ""): boolean {
+  return accepted
+    .toLowerCase()
+    .split(",")
+    .some((each) => /^\s*gzip\s*(;\s*q=(?!0(\.0*)?\s*$).*)?$/.test(each));
 }
