@@ -1,59 +1,139 @@
-import { mkdir } from "node:fs/promises";
+import { mkdir, readdir, rm } from "node:fs/promises";
 import { join } from "node:path";
-import { DEMO_BOARDS } from "@lapline/contract";
-import type { Page } from "playwright-core";
+import { parseArgs } from "node:util";
+import type { Browser, Page } from "playwright-core";
 import { launchBrowser } from "../tests/browser/launchBrowser";
-import { startApp } from "../tests/browser/startApp";
+import { type RunningApp, startApp } from "../tests/browser/startApp";
 import { ROOT } from "../tests/sourceFiles";
+import { VIEWS, type View } from "./screenshots/views";
 
 const SIZES = {
   phone: { width: 360, height: 740 },
   tablet: { width: 820, height: 1180 },
   desk: { width: 1440, height: 900 },
 };
-const LIGHTS = ["light", "dark"] as const;
-const BOARD = `board/${DEMO_BOARDS[0]?.id}`;
-const PAGES: ReadonlyArray<{ readonly name: string; readonly path: string; readonly at?: string }> = [
-  { name: "shed", path: "" },
-  { name: "board", path: BOARD },
-  { name: "fins", path: BOARD, at: "#fins" },
-  { name: "gate", path: BOARD, at: ".gate" },
-  { name: "as-set", path: BOARD, at: "#as-set" },
-];
+type Size = keyof typeof SIZES;
+const LIGHTS = ["paper", "night", "sun"] as const;
+type Light = (typeof LIGHTS)[number];
 
-/** A fin measured with its front end 3 mm too far out, as somebody would type it. */
-async function typeAsSet(page: Page): Promise<void> {
-  const entry = page.getByRole("group", { name: "Both marks, front left" });
-  await entry.getByLabel("trailing, from tail").fill("11 1/2 in");
-  await entry.getByLabel("trailing, from line").fill("6 in");
-  await entry.getByLabel("leading, from tail").fill("15 7/8 in");
-  await entry.getByLabel("leading, from line").fill("5 27/32 in");
+/** The bottom of the demo's quad is being glassed: its wet clock runs. Every clock stands still there. */
+const NOW = new Date("2026-04-11T11:20:00Z");
+
+const { values: asked } = parseArgs({
+  options: {
+    /** Where to, in place of docs/screenshots; what lies there stays. */
+    out: { type: "string" },
+    language: { type: "string", default: "en" },
+    units: { type: "string", default: "inch" },
+    /** Only views, sizes or lights of these names. */
+    only: { type: "string", multiple: true, default: [] },
+  },
+});
+const folder = asked.out ?? join(ROOT, "docs", "screenshots");
+
+const isAsked = (name: string, among: readonly string[]): boolean => {
+  const chosen = asked.only.filter((each) => among.includes(each));
+  return chosen.length === 0 || chosen.includes(name);
+};
+
+async function openContext(browser: Browser, size: Size, light: Light): Promise<Page> {
+  const context = await browser.newContext({
+    viewport: SIZES[size],
+    reducedMotion: "reduce",
+    timezoneId: "UTC",
+    locale: asked.language === "en" ? "en-GB" : asked.language,
+    serviceWorkers: "block",
+    hasTouch: size !== "desk",
+    isMobile: size !== "desk",
+  });
+  const page = await context.newPage();
+  await page.clock.setFixedTime(NOW);
+  await page.addInitScript(
+    (kept) => {
+      for (const [key, value] of Object.entries(kept)) window.localStorage.setItem(`lapline.${key}`, value);
+    },
+    { light, language: asked.language, units: asked.units },
+  );
+  // What is typed for a picture is not kept for the next one.
+  await page.route("**/api/boards/*", (route) =>
+    route.request().method() === "PUT" ? route.abort() : route.continue(),
+  );
+  return page;
 }
 
-const folder = join(ROOT, "docs", "screenshots");
-await mkdir(folder, { recursive: true });
-const app = await startApp();
+/** Nothing is on its way any more; the stream of changes stays open, so the network never falls idle. */
+async function settle(page: Page): Promise<void> {
+  await page.waitForFunction(() => {
+    const isBusy = document.querySelector("[aria-busy=true]") !== null;
+    const ends = [...document.querySelectorAll("#papers, .standing svg, .bench h1, .page h1")];
+    return !isBusy && ends.length > 0;
+  });
+  await page.evaluate(async () => {
+    await document.fonts.ready;
+    for (let frames = 0; frames < 3; frames += 1) await new Promise(requestAnimationFrame);
+  });
+}
+
+async function take(page: Page, view: View, app: RunningApp, at: string): Promise<void> {
+  const door = view.isOtherDevice === true ? app.sharedAddress : app.address;
+  const address = new URL(view.path, door ?? undefined).href;
+  if (page.url() !== address) await page.goto(address);
+  await settle(page);
+  const place = await view.show?.(page);
+  await settle(page);
+  if (place !== undefined)
+    await page
+      .locator(place)
+      .first()
+      .evaluate((each) => each.scrollIntoView({ behavior: "instant" }));
+  await page.screenshot({ path: join(folder, `${view.name}-${at}.png`), animations: "disabled" });
+  // A drawer or a form that was opened is not in the next picture.
+  if (view.show !== undefined && place === undefined) await page.goto("about:blank");
+}
+
+/** Pictures of pages that are no more go. */
+async function clearFolder(): Promise<void> {
+  await mkdir(folder, { recursive: true });
+  const isWhole = asked.out === undefined && asked.only.length === 0;
+  const names = isWhole ? await readdir(folder) : [];
+  await Promise.all(names.map((name) => rm(join(folder, name))));
+}
+
+/** Two devices, so that the list of them is not an empty one. */
+async function pairDevices(app: RunningApp): Promise<void> {
+  for (const [role, name] of [
+    ["bench", "phone, glassing bay"],
+    ["keeper", "laptop"],
+  ] as const) {
+    const answer = await fetch(new URL("api/access", app.sharedAddress ?? undefined), {
+      method: "POST",
+      headers: { "content-type": "application/json" },
+      body: JSON.stringify({ code: app.makeCode(role), name }),
+    });
+    if (!answer.ok) throw new Error(await answer.text());
+  }
+}
+
+const app = await startApp({ now: () => NOW, isShared: true });
 const browser = await launchBrowser();
 try {
-  for (const [size, viewport] of Object.entries(SIZES)) {
-    for (const colorScheme of LIGHTS) {
-      const context = await browser.newContext({ viewport, colorScheme, reducedMotion: "reduce" });
-      const page = await context.newPage();
-      // What is typed for a picture is not kept for the next one.
-      await page.route("**/api/boards/*", (route) =>
-        route.request().method() === "PUT" ? route.abort() : route.continue(),
-      );
-      for (const { name, path, at } of PAGES) {
-        await page.goto(new URL(path, app.address).href, { waitUntil: "networkidle" });
-        await page.evaluate(() => document.fonts.ready);
-        if (at === "#as-set") await typeAsSet(page);
-        if (at !== undefined)
-          await page.locator(at).evaluate((place) => place.scrollIntoView({ behavior: "instant" }));
-        const file = join(folder, `${name}-${size}-${colorScheme}.png`);
-        await page.screenshot({ path: file, fullPage: process.argv.includes("--whole") });
-        console.log(file);
+  await clearFolder();
+  await pairDevices(app);
+  for (const size of Object.keys(SIZES) as Size[]) {
+    for (const light of LIGHTS) {
+      if (!isAsked(size, Object.keys(SIZES)) || !isAsked(light, LIGHTS)) continue;
+      const page = await openContext(browser, size, light);
+      for (const view of VIEWS) {
+        if (
+          isAsked(
+            view.name,
+            VIEWS.map(({ name }) => name),
+          )
+        )
+          await take(page, view, app, `${size}-${light}`);
       }
-      await context.close();
+      await page.context().close();
+      console.log(`${size}, ${light}`);
     }
   }
 } finally {

@@ -5,8 +5,19 @@ import { keepDemoBoards, startServer } from "@lapline/server";
 import { openShop } from "@lapline/store";
 import { ROOT } from "../sourceFiles";
 
+export interface AppOptions {
+  /** The server's clock; the machine's if left out. */
+  readonly now?: () => Date;
+  /** Opens the door for other devices too, under the loopback's address, the one that every machine has. */
+  readonly isShared?: boolean;
+}
+
 export interface RunningApp {
   readonly address: string;
+  /** Where another device comes in; null where the shop is not shared. */
+  readonly sharedAddress: string | null;
+  /** A code that lets the next device in. */
+  makeCode(role: "bench" | "keeper"): string;
   /** The server goes away, as when its machine is turned off; what it kept stays. */
   stop(): Promise<void>;
   /** It comes back under the same address. */
@@ -15,9 +26,9 @@ export interface RunningApp {
 }
 
 /** The real server on a free port of this machine, with the demo boards in a folder of its own that goes with it. */
-export async function startApp(): Promise<RunningApp> {
+export async function startApp(options: AppOptions = {}): Promise<RunningApp> {
   const folder = await mkdtemp(join(tmpdir(), "lapline-boards-"));
-  let running = await serve(folder, 0);
+  let running = await serve(folder, 0, options);
   await keepDemoBoards(running.shop);
   const { port, address } = running.server;
   const stop = async () => {
@@ -26,9 +37,15 @@ export async function startApp(): Promise<RunningApp> {
   };
   return {
     address,
+    sharedAddress: running.server.shared?.addresses()[0] ?? null,
+    makeCode(role) {
+      const { shared } = running.server;
+      if (shared === null) throw new Error("the shop is not shared");
+      return shared.makeCode(role).code;
+    },
     stop,
     async start() {
-      running = await serve(folder, port);
+      running = await serve(folder, port, options);
     },
     async close() {
       await stop();
@@ -37,10 +54,18 @@ export async function startApp(): Promise<RunningApp> {
   };
 }
 
-async function serve(folder: string, port: number) {
+async function serve(folder: string, port: number, { now = () => new Date(), isShared = false }: AppOptions) {
   const report = (message: string) => void process.stderr.write(`${message}\n`);
-  const shop = await openShop({ folder, engine: "test", now: () => new Date(), report });
+  const shop = await openShop({ folder, engine: "test", now, report });
   const webFolder = join(ROOT, "packages", "web", "dist");
-  const server = await startServer({ shop, webFolder, version: "test", ports: [port], report });
+  const share = { ports: [0], now, addresses: () => ["127.0.0.1"] };
+  const server = await startServer({
+    shop,
+    webFolder,
+    version: "test",
+    ports: [port],
+    report,
+    ...(isShared ? { share } : {}),
+  });
   return { shop, server };
 }

@@ -19,7 +19,7 @@ export function MaterialChoice({ label, value, from, none, choose }: MaterialCho
   const ids = from.map(({ id }) => id);
   const isStrange = value !== undefined && !ids.includes(value);
   const nameOf = ({ id, name }: { readonly id: string; readonly name: string }): string =>
-    name === id ? id : `${id}, ${tellText(name, reader)}`;
+    name === id ? tellText(id, reader) : `${id}, ${tellText(name, reader)}`;
   const hasNone = none !== undefined || value === undefined;
   return (
     <Choice
