@@ -40,8 +40,9 @@ export async function startApp(options: AppOptions = {}): Promise<RunningApp> {
     sharedAddress: running.server.shared?.addresses()[0] ?? null,
     makeCode(role) {
       const { shared } = running.server;
-      if (shared === null) throw new Error("the shop is not shared");
-      return shared.makeCode(role).code;
+      const code = shared?.makeCode(role).code ?? null;
+      if (code === null) throw new Error("the shop is not shared");
+      return code;
     },
     stop,
     async start() {
