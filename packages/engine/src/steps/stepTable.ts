@@ -1,9 +1,11 @@
 import type { Choices } from "./Choices";
 import { repairEnd } from "./repairRows";
 import { repairsByFace } from "./repairsByFace";
+import { ROWS_OF_FILL } from "./rowsOfFill";
 import { ROWS_OF_FINISH, ROWS_OF_SANDING } from "./rowsOfFinish";
 import { ROWS_OF_GLASSED_FINS, rowsOfFittings } from "./rowsOfFittings";
-import { ROWS_OF_FILL, ROWS_OF_FOAM, ROWS_OF_LAMINATE } from "./rowsOfGlass";
+import { ROWS_OF_FOAM } from "./rowsOfFoam";
+import { ROWS_OF_LAMINATE } from "./rowsOfLaminate";
 import type { SandThrough } from "./Standing";
 import type { NeedRow, StepRow } from "./StepRow";
 
