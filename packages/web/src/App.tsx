@@ -1,62 +1,46 @@
-import { lazy, Suspense } from "react";
+import { lazy, type ReactNode, Suspense } from "react";
 import { useTell } from "./settings/useTell";
 import { PageLink } from "./shared/PageLink";
 import { usePath } from "./shared/usePath";
 import { ShedPage } from "./shed/ShedPage";
 
-const DevicesPage = lazy(() => import("./access/DevicesPage"));
-const PairPage = lazy(() => import("./access/PairPage"));
-const BoardPage = lazy(() => import("./board/BoardPage"));
-const WordsPage = lazy(() => import("./words/WordsPage"));
-const NewBoardPage = lazy(() => import("./newBoard/NewBoardPage"));
-
 const BenchPage = lazy(() => import("./bench/BenchPage"));
+const BoardPage = lazy(() => import("./board/BoardPage"));
+const DevicesPage = lazy(() => import("./access/DevicesPage"));
+const NewBoardPage = lazy(() => import("./newBoard/NewBoardPage"));
+const PairPage = lazy(() => import("./access/PairPage"));
+const WordsPage = lazy(() => import("./words/WordsPage"));
 
-const BENCH = /^\/board\/([^/]+)\/bench(?:\/([^/]+))?\/?$/;
-const BOARD = /^\/board\/([^/]+)\/?$/;
+// Ids of boards and steps have no letter that an address writes in another way.
+const BENCH = /^\/board\/([\w-]+)\/bench(?:\/([\w-]+))?\/?$/;
+const BOARD = /^\/board\/([\w-]+)\/?$/;
 
 /** The Shed at the root, a board's page under its id, its Bench under that. */
 export function App() {
-  const t = useTell();
   const path = usePath();
-  const [, benched, step] = BENCH.exec(path) ?? [];
-  if (benched !== undefined) {
-    return (
-      <Suspense fallback={<main className="page" aria-busy="true" />}>
-        <BenchPage key={benched} id={decodeURIComponent(benched)} stepId={step} />
-      </Suspense>
-    );
-  }
-  const [, id] = BOARD.exec(path) ?? [];
-  if (id !== undefined) {
-    return (
-      <Suspense fallback={<main className="page" aria-busy="true" />}>
-        <BoardPage key={id} id={decodeURIComponent(id)} />
-      </Suspense>
-    );
-  }
-  if (path === "/new") {
-    return (
-      <Suspense fallback={<main className="page" aria-busy="true" />}>
-        <NewBoardPage />
-      </Suspense>
-    );
-  }
-  if (path === "/words") {
-    return (
-      <Suspense fallback={<main className="page" aria-busy="true" />}>
-        <WordsPage />
-      </Suspense>
-    );
-  }
-  if (path === "/devices" || path === "/pair") {
-    return (
-      <Suspense fallback={<main className="page" aria-busy="true" />}>
-        {path === "/pair" ? <PairPage /> : <DevicesPage />}
-      </Suspense>
-    );
-  }
   if (path === "/") return <ShedPage />;
+  const page = pageAt(path);
+  return page === null ? (
+    <NoPage />
+  ) : (
+    <Suspense fallback={<main className="page" aria-busy="true" />}>{page}</Suspense>
+  );
+}
+
+/** The page under an address, fetched when it is first opened; null where there is none. */
+function pageAt(path: string): ReactNode {
+  if (path === "/new") return <NewBoardPage />;
+  if (path === "/words") return <WordsPage />;
+  if (path === "/devices") return <DevicesPage />;
+  if (path === "/pair") return <PairPage />;
+  const [, benched, step] = BENCH.exec(path) ?? [];
+  if (benched !== undefined) return <BenchPage key={benched} id={benched} stepId={step} />;
+  const [, id] = BOARD.exec(path) ?? [];
+  return id === undefined ? null : <BoardPage key={id} id={id} />;
+}
+
+function NoPage() {
+  const t = useTell();
   return (
     <main className="page">
       <h1>{t`Nothing here`}</h1>
