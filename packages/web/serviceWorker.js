@@ -19,7 +19,9 @@ self.addEventListener("fetch", (event) => {
   const { request } = event;
   const { origin, pathname } = new URL(request.url);
   if (request.method !== "GET" || origin !== self.location.origin) return;
-  if (request.mode === "navigate") event.respondWith(openPage(request));
+  // A copy of the shop, a photo or a Sheet takes as long as it takes.
+  const isPage = request.mode === "navigate" && !pathname.startsWith("/api/");
+  if (isPage) event.respondWith(openPage(request));
   else if (FILES.includes(pathname)) event.respondWith(openFile(request));
   else if (KEPT_CALLS.test(pathname) && request.cache !== "no-store") event.respondWith(askShop(request));
 });

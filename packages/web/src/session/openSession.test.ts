@@ -229,6 +229,31 @@ test.each([
   expect(boardOf(phone.session).saving.kind).toBe("saved");
 });
 
+test("where this device's own memory fails for a while, what is typed and entered goes out all the same", async () => {
+  const shop = makeShop();
+  const store = keepInMemory();
+  let isBroken = false;
+  const orBroken = <T>(work: () => Promise<T>) =>
+    isBroken ? Promise.reject(new Error("the browser's database is shut")) : work();
+  const phone = openOn(shop, "phone", {
+    ...store,
+    firstEntry: () => orBroken(store.firstEntry),
+    addEntry: (boardId, entry) => orBroken(() => store.addEntry(boardId, entry)),
+  });
+  await phone.settle();
+  isBroken = true;
+  phone.session.edit(LEFT, "9 3/4 in");
+  const id = phone.session.addEntry(done("sand-deck"));
+  await phone.settle();
+  expect(boardOf(phone.session).saving).toMatchObject({ kind: "on-device", entries: 0 });
+  isBroken = false;
+  phone.session.send();
+  await phone.settle();
+  expect(boardOf(phone.session).saving.kind).toBe("saved");
+  expect(shop.file().survey.stations[4]?.left).toBe("9 3/4 in");
+  expect(shop.file().record?.at(-1)?.id).toBe(id);
+});
+
 test("typing in one field is one step; undo takes back only what is of here, redo brings it again", async () => {
   const shop = makeShop();
   const [phone, desk] = [openOn(shop, "phone", keepInMemory(), true), openOn(shop, "desk")];

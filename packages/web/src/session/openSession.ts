@@ -57,7 +57,8 @@ export function openSession(id: string, parts: SessionParts): BoardSession {
       return;
     }
     isRunning = true;
-    const failure = state === null ? await open() : await round();
+    // This device's own memory can fail too: then it is tried again, as where the shop's computer is away.
+    const failure = await (state === null ? open() : round()).catch(failureIn);
     isRunning = false;
     if (state !== null && state.failure !== failure) set({ ...state, failure });
     if (failure !== null && isPassing(failure)) soon(AGAIN_MS);
@@ -110,10 +111,11 @@ export function openSession(id: string, parts: SessionParts): BoardSession {
     return null;
   }
 
-  outbox.subscribe(async () => {
+  async function recount(): Promise<void> {
     const entries = await outbox.count(id);
     if (state !== null && state.entries !== entries) set({ ...state, entries });
-  });
+  }
+  outbox.subscribe(recount);
 
   function addEntry(entry: NewEntry): string {
     const id = parts.newId();
@@ -130,7 +132,7 @@ export function openSession(id: string, parts: SessionParts): BoardSession {
     set({ ...withFile(before, after, history), entries: before.entries + 1 });
     const sendNow = () => soon(0);
     // Where this device cannot keep it the record goes out with the board.
-    outbox.add(id, entry).then(sendNow, sendNow);
+    outbox.add(id, entry).catch(recount).then(sendNow, sendNow);
   }
 
   /** An entry written last is struck by a later one, where none has corrected it yet. */
