@@ -48,7 +48,7 @@ if (isAsked("load")) {
   const run = await loadRun({ devices: 50, writesPerSecond: 100, seconds: Number(count ?? "60") });
   isWhole &&= run.refused === 0;
   console.log(
-    `50 devices listening, ${run.writes} writes in ${run.lastedS.toFixed(1)} s, ${run.refused} refused, ${run.events} events heard: median ${ms(run.p50Ms)}, p99 ${ms(run.p99Ms)}, worst ${ms(run.worstMs)}; load ${load()}`,
+    `50 devices listening, ${run.writes} writes in ${run.lastedS.toFixed(1)} s, ${run.refused} refused, ${run.events} events heard: median ${ms(run.p50Ms)}, p95 ${ms(run.p95Ms)}, p99 ${ms(run.p99Ms)}, worst ${ms(run.worstMs)}; the server worked ${run.serverCpuS.toFixed(1)} s, the asker ${run.askerCpuS.toFixed(1)} s; load ${load()}`,
   );
 }
 if (isAsked("mutate")) {
@@ -57,6 +57,7 @@ if (isAsked("mutate")) {
   console.log(
     `${run.requests} made-up and mutated requests: ${run.wrong.length} wrong; slowest ${ms(run.slowestMs)}, most memory ${run.mostMemoryMb.toFixed(0)} MB; by status ${JSON.stringify(run.statuses)}; load ${load()}`,
   );
+  for (const { words, ms: took } of run.slow) console.log(`  slow: ${ms(took)}, ${words}`);
   for (const each of run.wrong.slice(0, 20)) console.log(`  ${each}`);
 }
 process.exitCode = isWhole ? 0 : 1;

@@ -55,6 +55,14 @@ describe("bad input by size", () => {
   });
 });
 
+describe("bad input by count", () => {
+  it.each(['{"a":[1', '{"a":{"b":1', "[{},{}"])("more values than a board file ever has: %s", (opening) => {
+    const [problem] = problemsIn(opening + ",1".repeat(30_000));
+    expect(problem?.path).toBe("(file)");
+    expect(problem?.message).toContain("values");
+  });
+});
+
 describe("several problems", () => {
   it("are told at once, in the order of the file", () => {
     const text = JSON.stringify(

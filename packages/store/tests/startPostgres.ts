@@ -47,12 +47,11 @@ export async function startPostgres(): Promise<Postgres> {
       for (const pid of [server.pid ?? 0, ...helpers.split(/\s+/).filter(Boolean).map(Number)])
         killIfThere(pid);
       await gone;
-      server = await start(programs, { folder, data, user });
+      server = await startAgain(programs, { folder, data, user });
     },
     async stop() {
       const gone = ended(server);
-      server.kill("SIGQUIT");
-      await gone;
+      if (server.kill("SIGQUIT")) await gone;
       await rm(folder, { recursive: true, force: true });
     },
   };
@@ -114,6 +113,18 @@ async function start(programs: string, { folder, data, user }: Cluster): Promise
     server.once("close", () => reject(new Error(`PostgreSQL did not start:\n${told.join("\n")}`)));
   });
   return server;
+}
+
+/** A helper that is killed may be there for a moment longer, and holds the memory that it shared: then the server does not start yet. */
+async function startAgain(programs: string, cluster: Cluster): Promise<ChildProcess> {
+  for (let left = 100; ; left--) {
+    try {
+      return await start(programs, cluster);
+    } catch (error) {
+      if (left === 0 || !String(error).includes("shared memory")) throw error;
+      await new Promise((resolve) => setTimeout(resolve, 100));
+    }
+  }
 }
 
 function ended(server: ChildProcess): Promise<void> {

@@ -11,13 +11,15 @@ export type JsonRead =
 
 /** The deepest place of a board file has nine brackets around it. */
 const DEEPEST_NESTING = 40;
+/** A board file with all its lists full has some 22,000. */
+const MOST_VALUES = 30_000;
 
 /**
  * The document in a text, with the place of each of its parts. Size and nesting are looked at before anything is parsed; a
  * field given twice in one object is a fault, because one of the two readings would be lost.
  */
 export function readJson(text: string): JsonRead {
-  const hopeless = checkSize(text) ?? checkNesting(text);
+  const hopeless = checkSize(text) ?? checkStructure(text);
   if (hopeless !== null) return { ok: false, faults: [hopeless] };
   const errors: ParseError[] = [];
   const json = text.startsWith("\ufeff") ? ` ${text.slice(1)}` : text;
@@ -47,9 +49,10 @@ function checkSize(text: string): Fault | null {
   };
 }
 
-/** Counts brackets outside of strings, so that no parser is led into a depth that it cannot come back from. */
-function checkNesting(text: string): Fault | null {
+/** Counts brackets and commas outside of strings, so that no parser is led into a depth or a length that it cannot come back from in time. */
+function checkStructure(text: string): Fault | null {
   let depth = 0;
+  let values = 1;
   let isInString = false;
   for (let at = 0; at < text.length; at++) {
     const character = text[at];
@@ -57,9 +60,14 @@ function checkNesting(text: string): Fault | null {
     else if (character === '"') isInString = !isInString;
     else if (!isInString && (character === "{" || character === "[")) depth++;
     else if (!isInString && (character === "}" || character === "]")) depth--;
+    else if (!isInString && character === ",") values++;
     if (depth > DEEPEST_NESTING) {
       const message = `a board file is never more than ${DEEPEST_NESTING} brackets deep`;
       return { steps: [], read: `brackets inside brackets at ${formatPlace(text, at)}`, message };
+    }
+    if (values > MOST_VALUES) {
+      const message = `a board file never has more than ${MOST_VALUES} values`;
+      return { steps: [], read: `one value after the other, up to ${formatPlace(text, at)}`, message };
     }
   }
   return null;
