@@ -48,7 +48,6 @@ export function pieceDrawing(piece: CutPiece, reader: Reader): Drawing {
 
 /** Its length; its width from the stringer line to either edge where it lies along that, in one where it does not. */
 function dimensionItems(cutPiece: CutPiece, lay: PieceLay, reader: Reader): readonly Item[] {
-  const { piece } = cutPiece;
   const { cut, frame } = lay;
   const most = (measure: (point: Point) => number) =>
     cut.reduce((best, point) => (measure(point) > measure(best) ? point : best), cut[0] ?? { x: 0, y: 0 });
@@ -82,7 +81,6 @@ const hasHalves = ({ piece }: CutPiece, lay: PieceLay): boolean => !isNarrow(lay
 
 /** Where the piece lies on the stringer, and which end is which. */
 function stringerItems(cutPiece: CutPiece, lay: PieceLay, reader: Reader): readonly Item[] {
-  const { piece } = cutPiece;
   const { place } = lay;
   const ends = piece.extent !== null || isFullLayer(piece) ? stringerEnds(cutPiece) : null;
   if (ends === null) return [];
