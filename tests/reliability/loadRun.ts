@@ -12,6 +12,8 @@ export interface LoadRunOptions {
 
 /** One write in so many saves the board; the others are entries of the journal. */
 const SAVE_EVERY = 5;
+/** How often it looks whether the last events have come. */
+const MOST_TURNS = 100;
 
 /**
  * Devices that each keep the changes open and write in turn, at an even rate whatever the answers take, to a server in a process of its
@@ -57,7 +59,7 @@ export async function loadRun({ devices, writesPerSecond, seconds }: LoadRunOpti
   const askerCpu = process.cpuUsage(cpuBefore);
   const serverCpuS = (await cpuSeconds(server.child.pid)) - serverBefore;
   // The last events are still on their way.
-  while (Math.min(...heard) < Math.max(...heard) || heard[0] === 0)
+  for (let turn = 0; turn < MOST_TURNS && Math.min(...heard) < Math.max(...heard); turn++)
     await new Promise((resolve) => setTimeout(resolve, 50));
   stop.abort();
   await Promise.all(listening.map(({ ended }) => ended));
@@ -121,8 +123,12 @@ function listen(address: string, signal: AbortSignal, heard: () => void) {
     const response = await fetch(`${address}api/changes`, { signal });
     opened();
     const decoder = new TextDecoder();
-    for await (const part of response.body ?? [])
-      for (const _ of decoder.decode(part, { stream: true }).matchAll(/^event: change$/gm)) heard();
+    let rest = "";
+    for await (const part of response.body ?? []) {
+      const lines = (rest + decoder.decode(part, { stream: true })).split("\n");
+      rest = lines.pop() ?? "";
+      for (const line of lines) if (line === "event: change") heard();
+    }
   })().catch((error: unknown) => {
     if (!signal.aborted) throw error;
   });
