@@ -1,5 +1,6 @@
 import type { Plan } from "@lapline/engine";
 import { type Reader, tell, wallTimeWords } from "@lapline/present";
+import { nextStep } from "./nextStep";
 import { PARTS, type PartId, partOf } from "./parts";
 
 export interface PartProgress {
@@ -46,12 +47,8 @@ function partNow(plan: Plan): PartId | null {
     (finding) => finding.severity === "blocker" && partOf(finding) === "measure",
   );
   if (plan.shape === null || isStopped) return "measure";
-  const open = (plan.steps ?? []).filter(({ done }) => !done);
-  const first = plan.calendar?.find(
-    ({ step, startsAt }) => startsAt !== null && open.some(({ id }) => id === step),
-  );
-  const next = open.find(({ id }) => id === first?.step) ?? open[0];
-  if (next === undefined) return plan.steps === null ? "glass" : null;
+  const next = nextStep(plan);
+  if (next === null) return plan.steps === null ? "glass" : null;
   return AT_THE_BENCH.find((id) => id !== "measure" && STEPS_OF[id](next)) ?? "glass";
 }
 

@@ -23,6 +23,7 @@ export function RecordList({ file, plan, edit }: RecordListProps) {
   const correctedBy = new Map(
     record.flatMap(({ id, corrects }) => (corrects === undefined ? [] : [[corrects, id]])),
   );
+  const numberOf = (id: string) => record.findIndex((entry) => entry.id === id) + 1;
   const strike = (entry: RecordEntry) =>
     edit(
       ["record"],
@@ -33,14 +34,14 @@ export function RecordList({ file, plan, edit }: RecordListProps) {
       <ol className="record">
         {record.map((entry) => {
           const by = correctedBy.get(entry.id);
-          const words = entryWords(entry, plan, reader);
+          const words = entryWords(entry, { plan, numberOf }, reader);
           return (
             <li key={entry.id}>
               <span className="quiet">
-                {entry.id} {entry.at?.replace("T", " ") ?? ""}
+                {numberOf(entry.id)}. {entry.at !== undefined && t`${entry.at.slice(0, 16)}`}
               </span>
               {by === undefined ? <span>{words}</span> : <s>{words}</s>}
-              {by !== undefined && <span className="quiet">{t`corrected by ${by}`}</span>}
+              {by !== undefined && <span className="quiet">{t`corrected by ${numberOf(by)}`}</span>}
               {by === undefined && entry.kind !== "struck" && (
                 <button type="button" aria-label={t`${words}: it was a slip`} onClick={() => strike(entry)}>
                   {t`It was a slip`}

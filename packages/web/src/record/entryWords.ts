@@ -2,8 +2,14 @@ import type { Plan } from "@lapline/engine";
 import { type Reader, stepTitle, tell, tellText, zoneName } from "@lapline/present";
 import type { RecordEntry } from "./newEntry";
 
+interface Written {
+  readonly plan: Plan;
+  /** Where an entry stands in the record, from one: ids are made by devices and say nothing to a person. */
+  readonly numberOf: (id: string) => number;
+}
+
 /** What an entry of the record says happened, with its quantities as they were typed. */
-export function entryWords(entry: RecordEntry, plan: Plan, reader: Reader): string {
+export function entryWords(entry: RecordEntry, { plan, numberOf }: Written, reader: Reader): string {
   const t = tell(reader);
   const titleOf = (id: string) =>
     stepTitle(plan.steps?.find((step) => step.id === id)?.title ?? id, reader).split(/[,;]/)[0] ?? id;
@@ -25,6 +31,6 @@ export function entryWords(entry: RecordEntry, plan: Plan, reader: Reader): stri
     case "dust":
       return t`Dust weighed, ${tellText(entry.face, reader)}: ${entry.mass}, after ${entry.after}`;
     case "struck":
-      return t`Struck ${entry.corrects}: it was a slip`;
+      return t`Struck ${numberOf(entry.corrects)}: it was a slip`;
   }
 }

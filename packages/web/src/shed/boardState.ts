@@ -1,6 +1,7 @@
 import type { Plan } from "@lapline/engine";
 import { type Reader, tell, wallTimeText } from "@lapline/present";
 import { wallMs } from "../bench/wallMs";
+import { nextStep } from "../board/nextStep";
 
 /** Where a board stands, in the order in which it is said: the first that holds. */
 export const BOARD_STATES = ["measure", "stopped", "curing", "waiting", "open", "ready"] as const;
@@ -29,15 +30,6 @@ export function boardStateAt(plan: Plan, nowMs: number): BoardState {
     from,
     kind: isAhead(entry?.opensAt, nowMs) && isCuring(plan, nowMs) ? "curing" : "waiting",
   };
-}
-
-/** The first in time of what is not done; where no days are known, the first in the order of work. */
-function nextStep({ steps, calendar }: Plan): BoardState["next"] {
-  const open = (steps ?? []).filter(({ done }) => !done);
-  const first = calendar?.find(
-    ({ step, startsAt }) => startsAt !== null && open.some(({ id }) => id === step),
-  );
-  return open.find(({ id }) => id === first?.step) ?? open[0] ?? null;
 }
 
 /** Something that was laid is not yet ready for what follows it. */
