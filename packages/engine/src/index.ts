@@ -8,6 +8,7 @@ export { CAUTIONS } from "./constants/cautions";
 export { MOST_CANT } from "./constants/finLimits";
 export { HOUSE_SETS, type HouseSet } from "./constants/houseSets";
 export { SHEARS_GAP_M } from "./constants/rollCutting";
+export { SHOP_DEFAULTS } from "./constants/shopDefaults";
 export { TAPE_OVER_STRAIGHT } from "./constants/surveyDefaults";
 export { TAPE_STEPS } from "./constants/tapeSteps";
 export { PRICED_IDS } from "./cost/pricedIds";

@@ -1,5 +1,5 @@
 import { utcOfWall } from "@lapline/contract";
-import { buildShopCalendar, type Plan, planBuild, say } from "@lapline/engine";
+import { buildShopCalendar, type Plan, planBuild, SHOP_DEFAULTS, say } from "@lapline/engine";
 import { barredSentence, formatShopText, type Reader, tell, tellPhrase } from "@lapline/present";
 import type { Command, CommandWords } from "../Command";
 import { RefusedError } from "../RefusedError";
@@ -12,8 +12,6 @@ import { READER_OPTIONS, readReader } from "./readerOptions";
 import { refuseBlocked } from "./refuseBlocked";
 import { tellBarred } from "./tellBarred";
 
-/** As the engine takes them where the file names none. */
-const USUAL_HOURS = { from: "09:00", to: "18:00" };
 const MOST_STANDS = 20;
 
 export const calendarCommand: Command = {
@@ -53,7 +51,7 @@ export const calendarCommand: Command = {
       {
         stamp: terminal.now(),
         reader,
-        hours: first.board.shop?.hours ?? USUAL_HOURS,
+        hours: first.board.shop?.hours ?? SHOP_DEFAULTS.hours,
         utcOf: zone === undefined ? null : (wallText) => utcOfWall(zone, wallText),
       },
     );

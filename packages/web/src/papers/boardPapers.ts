@@ -1,5 +1,5 @@
 import { type BoardFile, utcOfWall } from "@lapline/contract";
-import { type Board, buildBoardMesh, type Plan } from "@lapline/engine";
+import { type Board, buildBoardMesh, type Plan, SHOP_DEFAULTS } from "@lapline/engine";
 import { type Reader, tell } from "@lapline/present";
 import { saveFile } from "./saveFile";
 
@@ -21,8 +21,6 @@ export interface Paper {
   /** Makes it in the page and hands it to the browser; what it is made with is fetched only then. */
   make(): Promise<void>;
 }
-
-const USUAL_HOURS = { from: "09:00", to: "18:00" };
 
 /** What can be taken away from a board's page, made here from what stands on it. */
 export function boardPapers(on: BoardOnPage): readonly Paper[] {
@@ -86,7 +84,7 @@ async function makeCalendar({ id, file, plan, reader }: BoardOnPage): Promise<vo
   const text = calendarIcs([{ board: file.order?.serial ?? file.name, plan }], {
     stamp: new Date(),
     reader,
-    hours: file.shop?.hours ?? USUAL_HOURS,
+    hours: file.shop?.hours ?? SHOP_DEFAULTS.hours,
     utcOf: zone === undefined ? null : (wallText) => utcOfWall(zone, wallText),
   });
   if (text !== null) saveFile(`${id}.ics`, "text/calendar", text);

@@ -1,5 +1,5 @@
 import type { BoardFile, Problem, ShopFile } from "@lapline/contract";
-import type { Finding } from "@lapline/engine";
+import { type Finding, SHOP_DEFAULTS } from "@lapline/engine";
 import { FindingTape } from "../board/FindingTape";
 import { QuantityField } from "../board/QuantityField";
 import { type FieldPath, formatFieldPath } from "../board/withField";
@@ -94,9 +94,6 @@ export function ShopForm({ file, problems, findings, edit }: ShopFormProps) {
   );
 }
 
-/** As the engine takes them where nothing is said. */
-const USUAL = { from: "09:00", to: "18:00" };
-
 function HoursFields({ shop, edit }: { readonly shop: ShopFile } & Pick<ShopFormProps, "edit">) {
   const t = useTell();
   const names = { from: t`hands on from`, to: t`hands on to` };
@@ -112,7 +109,9 @@ function HoursFields({ shop, edit }: { readonly shop: ShopFile } & Pick<ShopForm
             onChange={({ target }) =>
               edit(
                 ["shop", "hours"],
-                target.value === "" ? undefined : { ...USUAL, ...shop.hours, [end]: target.value },
+                target.value === ""
+                  ? undefined
+                  : { ...SHOP_DEFAULTS.hours, ...shop.hours, [end]: target.value },
               )
             }
           />

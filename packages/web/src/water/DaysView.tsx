@@ -1,19 +1,16 @@
 import type { BoardFile } from "@lapline/contract";
-import type { Plan } from "@lapline/engine";
+import { type Plan, SHOP_DEFAULTS } from "@lapline/engine";
 import { calendarDays, calendarDrawing, tell, waitsExplained } from "@lapline/present";
 import { useCallback } from "react";
 import { SheetDrawing } from "../drawing/SheetDrawing";
 import { useSettings } from "../settings/Settings";
 import { Fold } from "../shared/Fold";
 
-/** As the engine takes them where the board file names none. */
-const USUAL_HOURS = { from: "09:00", to: "18:00" };
-
 /** The days as bars, and the same in words, a line for each. */
 export function DaysView({ file, plan }: { readonly file: BoardFile; readonly plan: Plan }) {
   const { reader } = useSettings();
   const t = tell(reader);
-  const { from, to } = file.shop?.hours ?? USUAL_HOURS;
+  const { from, to } = file.shop?.hours ?? SHOP_DEFAULTS.hours;
   const draw = useCallback(
     (widthMm: number) => calendarDrawing(plan, { reader, widthMm, hours: { from, to } }),
     [plan, reader, from, to],
