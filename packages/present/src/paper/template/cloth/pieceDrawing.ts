@@ -81,6 +81,7 @@ const hasHalves = ({ piece }: CutPiece, lay: PieceLay): boolean => !isNarrow(lay
 
 /** Where the piece lies on the stringer, and which end is which. */
 function stringerItems(cutPiece: CutPiece, lay: PieceLay, reader: Reader): readonly Item[] {
+  const { piece } = cutPiece;
   const { place } = lay;
   const ends = piece.extent !== null || isFullLayer(piece) ? stringerEnds(cutPiece) : null;
   if (ends === null) return [];
