@@ -47,6 +47,7 @@ export const VIEWS: readonly View[] = [
   { name: "bench-cup", path: `${BOARD}/bench/laminate-deck#cup-1` },
   { name: "bench-clock", path: `${BOARD}/bench/laminate-bottom#clock` },
   { name: "bench-weigh-in", path: `${BOARD}/bench/laminate-bottom#weigh` },
+  { name: "words", path: "words" },
   { name: "devices", path: "devices" },
   { name: "pairing", path: "", isOtherDevice: true },
 ];
