@@ -32,9 +32,7 @@ export function weightDrawing(
   const t = tell(reader);
   const { stages } = weight;
   const readings = new Map(weighins?.entries.map(({ after, massKg }) => [after, massKg]));
-  const names = stages.map(({ id }) =>
-    id === "blank" ? t`shaped blank` : tellText(id, reader).replaceAll("-", " "),
-  );
+  const names = stages.map(({ id }) => (id === "blank" ? t`shaped blank` : tellText(id, reader)));
   const fromMm = Math.max(...names.map((name) => estimateTextWidthMm(name, textMm))) + EDGE_MM * 2;
   const inView = [
     ...stages.flatMap(({ massLowKg, massHighKg }) => [massLowKg, massHighKg]),

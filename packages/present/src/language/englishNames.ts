@@ -9,6 +9,8 @@ const NAMED = new Set([
   "rear-left",
   "rear-right",
   "mark-fins",
+  "mask-bottom",
+  "mask-deck",
   "seal-bottom",
   "seal-deck",
   "laminate-bottom",

@@ -17,7 +17,7 @@ export function AlarmWords({ alarms, nowMs }: { alarms: Alarms; nowMs: number })
             {due.map(({ coat, kind, atMs }) => (
               <li key={`${coat} ${kind} ${atMs}`}>
                 <b>{momentWord(kind, reader)}</b>{" "}
-                {t`${tellText(coat, reader).replaceAll("-", " ")}, since ${atWords(atMs, nowMs, reader)}`}
+                {t`${tellText(coat, reader)}, since ${atWords(atMs, nowMs, reader)}`}
               </li>
             ))}
           </ul>

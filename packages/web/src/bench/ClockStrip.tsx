@@ -28,7 +28,7 @@ export function ClockStrip({ plan, nowMs, bench, isArmed }: ClockStripProps) {
         if (next === undefined || step === undefined) return null;
         return (
           <PageLink key={coat} to={`${bench}/${step}#clock`} className="clock">
-            <span>{tellText(coat, reader).replaceAll("-", " ")}</span>
+            <span>{tellText(coat, reader)}</span>
             <b>{momentWord(next.kind, reader)}</b>
             <span>{atWords(next.atMs, nowMs, reader)}</span>
             <b>{t`in ${duration((next.atMs - nowMs) / 1000)}`}</b>

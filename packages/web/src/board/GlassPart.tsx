@@ -141,8 +141,7 @@ function CoatTable({ coats }: { coats: Layup["coats"] }) {
           {coats.map((coat) => (
             <tr key={coat.id}>
               <th scope="row">
-                {tellText(coat.id, reader).replaceAll("-", " ")}{" "}
-                <span className="quiet">{tellText(coat.resin, reader)}</span>
+                {tellText(coat.id, reader)} <span className="quiet">{tellText(coat.resin, reader)}</span>
               </th>
               <td className="act">
                 <Amount of={mass(coat.resinMassKg)} why={`layup.coats[${coat.id}].resinMassKg`} />

@@ -15,7 +15,7 @@ export function CoatTerms({ coats }: { coats: readonly Coat[] }) {
       <dl className="terms">
         {coats.map((coat) => (
           <div key={coat.id}>
-            <dt>{tellText(coat.id, reader).replaceAll("-", " ")}</dt>
+            <dt>{tellText(coat.id, reader)}</dt>
             <dd>
               <ul>
                 {coat.terms

@@ -30,7 +30,7 @@ interface CoatCupsProps {
 export function CoatCups({ coat, mix, findings }: CoatCupsProps) {
   const { reader } = useSettings();
   const t = tell(reader);
-  const name = tellText(coat.id, reader).replaceAll("-", " ");
+  const name = tellText(coat.id, reader);
   return (
     <>
       <h3>
