@@ -83,9 +83,9 @@ function operationId(method: string, path: string): string {
 }
 
 function schemas(): Json {
-  const registry = z.registry<{ id: string }>();
-  for (const [id, schema] of Object.entries(httpParts)) registry.add(schema, { id });
-  const made = z.toJSONSchema(registry, {
+  const shared = z.registry<{ id: string }>();
+  for (const [id, schema] of Object.entries(httpParts)) shared.add(schema, { id });
+  const made = z.toJSONSchema(shared, {
     target: "draft-2020-12",
     io: "input",
     uri: (id) => PLACE + id,

@@ -14,7 +14,7 @@ export function assumptionsBlock(assumptions: readonly Assumption[], reader: Rea
   return { title: t`ASSUMED`, lines: lines.length > 0 ? lines : [`  ${t`nothing`}`] };
 }
 
-export function assumptionLines({ path, says, source }: Assumption, reader: Reader): readonly string[] {
+function assumptionLines({ path, says, source }: Assumption, reader: Reader): readonly string[] {
   const t = tell(reader);
   return wrapText(
     `- ${assumedName(path, reader)}: ${asSentence(tellPhrase(says.value, reader))} ${asSentence(tellPhrase(says.why, reader))} ${t`Source: ${source}`} (${path})`,

@@ -2,24 +2,15 @@ import { type ReactNode, useEffect, useRef } from "react";
 import { useSettings } from "../settings/Settings";
 import { moveTo, useHash } from "../shared/usePath";
 import type { BenchCard } from "./BenchCard";
-import type { BenchHand } from "./BenchHand";
+import type { BenchScreenProps } from "./BenchScreenProps";
 import { BenchWays } from "./BenchWays";
 import { CardBody } from "./CardBody";
 import { cardTitle } from "./cardTitle";
-import type { ChosenStep } from "./chooseStep";
 import { DoneLine } from "./DoneLine";
 import { listCards } from "./listCards";
 import { mixedCups } from "./mixedCups";
 import { ShortCautions } from "./ShortCautions";
 import { shortTitle } from "./shortTitle";
-
-export interface BenchScreenProps {
-  readonly hand: BenchHand;
-  readonly chosen: ChosenStep;
-  readonly nowMs: number;
-  /** The address of the Bench. */
-  readonly bench: string;
-}
 
 interface ScreenFoot {
   /** Between the screen and the way on. */

@@ -1,5 +1,5 @@
 import type { BenchCard } from "./BenchCard";
-import type { BenchScreenProps } from "./BenchScreen";
+import type { BenchScreenProps } from "./BenchScreenProps";
 import { ClockCard } from "./ClockCard";
 import { CupCard } from "./CupCard";
 import { CutCard } from "./CutCard";
