@@ -6,12 +6,8 @@ import { useSettings } from "../settings/Settings";
 import { Figures } from "../shared/Figures";
 import { Fractions } from "../shared/Fractions";
 import { stageName } from "../weight/stageName";
-import { wallTime } from "../weight/wallTime";
-import { weighedEntry } from "../weight/weighedEntry";
+import { writeWeighing } from "../weight/writeWeighing";
 import type { BenchHand } from "./BenchHand";
-
-/** The shaped blank is weighed before any step: its mass is a field of the blank. */
-const BLANK = "blank";
 
 /** The scale's reading by big keys, and at once what the plan says of it. */
 export function WeighCard({ hand, after }: { hand: BenchHand; after: string }) {
@@ -20,19 +16,10 @@ export function WeighCard({ hand, after }: { hand: BenchHand; after: string }) {
   const [text, setText] = useState("");
   const [isAsked, setAsked] = useState(false);
   const read = parseQuantity(text, "mass");
-  const { file } = hand.draft;
   const write = () => {
     setAsked(true);
     if (!read.ok) return;
-    if (after === BLANK) hand.edit(["blank", "shapedMass"], text);
-    else {
-      const { id: _made, ...entry } = weighedEntry(file.record ?? [], {
-        after,
-        mass: text,
-        at: wallTime(new Date()),
-      });
-      hand.addEntry(entry);
-    }
+    writeWeighing({ file: hand.draft.file, edit: hand.edit }, after, text);
     setText("");
     setAsked(false);
   };

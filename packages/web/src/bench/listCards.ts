@@ -1,12 +1,11 @@
 import type { Plan } from "@lapline/engine";
 import { groupChecks } from "../fins/groupChecks";
+import { BLANK } from "../weight/writeWeighing";
 import type { BenchCard, MarkEnd } from "./BenchCard";
 
 export type BenchStep = NonNullable<Plan["steps"]>[number];
 
 const ENDS: readonly MarkEnd[] = ["trailing", "leading", "stand"];
-/** The shaped blank goes on the scale before anything is done to it. */
-const BLANK = "blank";
 
 /**
  * The screens of a step in the order of its work: cautions and what to have ready first; then what is cut, laid, mixed, marked

@@ -7,17 +7,14 @@ import type { FieldPath } from "../board/withField";
 import { useSettings } from "../settings/Settings";
 import { Choice } from "../shared/Choice";
 import { stageName } from "./stageName";
-import { wallTime } from "./wallTime";
-import { nextWeighing, weighedEntry } from "./weighedEntry";
+import { nextWeighing } from "./weighedEntry";
+import { BLANK, writeWeighing } from "./writeWeighing";
 
 interface WeighinFormProps {
   readonly file: BoardFile;
   readonly stages: NonNullable<Plan["weight"]>["stages"];
   edit(path: FieldPath, value: unknown): void;
 }
-
-/** The shaped blank is weighed before any step: its mass is a field of the blank. */
-const BLANK = "blank";
 
 /** The scale's reading after the step just done, put into the record; a later one after the same step corrects it. */
 export function WeighinForm({ file, stages, edit }: WeighinFormProps) {
@@ -34,12 +31,7 @@ export function WeighinForm({ file, stages, edit }: WeighinFormProps) {
   const note = () => {
     setAsked(true);
     if (!read.ok) return;
-    const typed = text.trim();
-    if (after === BLANK) edit(["blank", "shapedMass"], typed);
-    else {
-      const entry = weighedEntry(record, { after, mass: typed, at: wallTime(new Date()) });
-      edit(["record"], [...record, entry]);
-    }
+    writeWeighing({ file, edit }, after, text);
     setText("");
     setAsked(false);
     setPicked(null);
