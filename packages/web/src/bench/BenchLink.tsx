@@ -1,4 +1,5 @@
 import type { Plan } from "@lapline/engine";
+import { nextStep } from "../board/nextStep";
 import { useSettings } from "../settings/Settings";
 import { useTell } from "../settings/useTell";
 import { PageLink } from "../shared/PageLink";
@@ -14,12 +15,11 @@ interface BenchLinkProps {
 export function BenchLink({ id, plan }: BenchLinkProps) {
   const t = useTell();
   const { reader } = useSettings();
-  const { steps } = plan;
-  if (steps === null || steps.length === 0) return null;
-  const next = steps.find(({ done }) => !done);
+  if (plan.steps === null || plan.steps.length === 0) return null;
+  const next = nextStep(plan);
   return (
     <PageLink to={`/board/${encodeURIComponent(id)}/bench`} className="to-bench">
-      {next === undefined ? t`to the Bench` : t`to the Bench: ${shortTitle(next, reader).name}`}
+      {next === null ? t`to the Bench` : t`to the Bench: ${shortTitle(next, reader).name}`}
     </PageLink>
   );
 }

@@ -2,7 +2,10 @@ import { NotOpened } from "../board/NotOpened";
 import { PadProvider } from "../pad/PadProvider";
 import { useBoardSession } from "../session/useBoardSession";
 import { BenchSheet } from "./BenchSheet";
+// Later ones win over earlier ones.
 import "./bench.css";
+import "./benchCards.css";
+import "./benchFoot.css";
 
 interface BenchPageProps {
   /** The board's. */

@@ -1,5 +1,6 @@
 import { tellText, waterState } from "@lapline/present";
 import { useEffect } from "react";
+import { nextStep } from "../board/nextStep";
 import { SavingWords } from "../board/SavingWords";
 import type { SavingState } from "../session/SessionView";
 import { useSettings } from "../settings/Settings";
@@ -36,7 +37,7 @@ export function BenchSheet({ hand, saving, stepId }: BenchSheetProps) {
   const isArmed = useArmed();
   const isAwake = useWakeLock();
   const steps = plan.steps ?? [];
-  const chosen = chooseStep(steps, stepId);
+  const chosen = chooseStep(steps, stepId ?? nextStep(plan)?.id);
   const home = `/board/${encodeURIComponent(hand.id)}`;
   const id = chosen?.step.id;
   const title = t`${plan.name}, the Bench`;

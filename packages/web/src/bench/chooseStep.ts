@@ -8,7 +8,7 @@ export interface ChosenStep {
   readonly after: BenchStep | null;
 }
 
-/** The step by its id, or else the one that is next: the first that is not done, and the last where all are. */
+/** The step by its id, or else the first that is not done, and the last where all are. */
 export function chooseStep(steps: readonly BenchStep[], id: string | undefined): ChosenStep | null {
   const named = steps.findIndex((step) => step.id === id);
   const open = steps.findIndex(({ done }) => !done);

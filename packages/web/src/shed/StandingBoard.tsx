@@ -75,7 +75,7 @@ function PlanWords({ id, plan, rider, nowMs }: PlanWordsProps) {
       <p className={`standing-state standing-${state.kind}`}>{boardStateWords(state, reader)}</p>
       {plan.water.barred && <p className="standing-barred">{t`not for water`}</p>}
       {isOpen && state.next !== null && (
-        <PageLink to={`/board/${id}/bench`} className="standing-bench">
+        <PageLink to={`/board/${id}/bench/${state.next.id}`} className="standing-bench">
           <span className="unseen">{stepTitle(state.next.title, reader)}</span>
           <span aria-hidden="true">{t`next: ${shortTitle(state.next, reader).name}`}</span>
         </PageLink>
