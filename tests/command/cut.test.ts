@@ -18,7 +18,10 @@ afterAll(() => rm(folder, { recursive: true }));
 describe("lapline cut", () => {
   test("says what to buy for several boards and where each piece lies, the same each time", async () => {
     const first = await runLapline(["cut", ...files, "--units", "mm"], folder);
-    expect({ code: first.code, err: first.err }).toEqual({ code: 0, err: expect.stringContaining("Not for water: ") });
+    expect({ code: first.code, err: first.err }).toEqual({
+      code: 0,
+      err: expect.stringContaining("Not for water: "),
+    });
     expect(first.out).toMatch(/^e-136: buy \d+ mm of a roll 686 mm wide/);
     expect(first.out).toMatch(/^e-203: buy \d+ mm of a roll 762 mm wide/m);
     // Three bottoms, six decks, three patches.
@@ -30,12 +33,18 @@ describe("lapline cut", () => {
   test("takes another roll, and draws the lay as SVG and PDF", async () => {
     const [file = ""] = files;
     const svg = await runLapline(["cut", file, "--roll", "e-136=38 in", "-o", "lay.svg"], folder);
-    expect({ code: svg.code, err: svg.err }).toEqual({ code: 0, err: expect.stringContaining("Not for water: ") });
+    expect({ code: svg.code, err: svg.err }).toEqual({
+      code: 0,
+      err: expect.stringContaining("Not for water: "),
+    });
     const picture = await readFile(join(folder, "lay.svg"), "utf8");
     expect(picture).toMatch(/^<svg/);
     for (const name of ["bottom 1", "deck 1", "deck 2", "patch 1"]) expect(picture).toContain(`>${name}<`);
     const pdf = await runLapline(["cut", file, "-o", "lay.pdf"], folder);
-    expect({ code: pdf.code, err: pdf.err }).toEqual({ code: 0, err: expect.stringContaining("Not for water: ") });
+    expect({ code: pdf.code, err: pdf.err }).toEqual({
+      code: 0,
+      err: expect.stringContaining("Not for water: "),
+    });
     expect((await readFile(join(folder, "lay.pdf"))).subarray(0, 5).toString()).toBe("%PDF-");
   });
 

@@ -46,7 +46,6 @@ it("says that cloth is in no line where it cannot be cut", () => {
   expect(costOf(byHand.prices).findings.map(({ code }) => code)).not.toContain("cost.no-cloth");
 });
 
-
 describe("a board priced by hand", () => {
   const plan = costOf(byHand.prices).value as CostPlan;
   const lineOf = (id: string) => plan.lines.find((line) => line.id === id);

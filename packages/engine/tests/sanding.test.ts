@@ -41,7 +41,13 @@ describe("the ladder", () => {
   });
 
   it("keeps the coarsest paper off the rails", () => {
-    expect(listRungs({ finish: "sanded" }).map(({ onEdges }) => onEdges)).toEqual([false, true, true, true, true]);
+    expect(listRungs({ finish: "sanded" }).map(({ onEdges }) => onEdges)).toEqual([
+      false,
+      true,
+      true,
+      true,
+      true,
+    ]);
   });
 });
 

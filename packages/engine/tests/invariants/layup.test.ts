@@ -200,7 +200,9 @@ describe("layup and weight of any sensible board", () => {
           const working = table[path.replace(/\[[^\]]*\]/g, "[]")];
           const inputs = working?.inputs(context, ids) ?? [];
           const isShown = inputs.every(
-            ({ name, value }) => name !== "" && (typeof value === "string" || !("dimension" in value) || Number.isFinite(value.value)),
+            ({ name, value }) =>
+              name !== "" &&
+              (typeof value === "string" || !("dimension" in value) || Number.isFinite(value.value)),
           );
           if (inputs.length === 0 || !isShown) faults.push(path);
         }

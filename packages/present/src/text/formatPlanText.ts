@@ -77,7 +77,9 @@ function waterBlock(plan: Plan, reader: Reader): Block {
   const lines = [
     waterState(plan, reader),
     ...water.open.map(({ says, step }) =>
-      step === null ? `- ${tellPhrase(says, reader)}` : `- ${tellPhrase(says, reader)} (${tellText(step, reader)})`,
+      step === null
+        ? `- ${tellPhrase(says, reader)}`
+        : `- ${tellPhrase(says, reader)} (${tellText(step, reader)})`,
     ),
     ...(water.firstSurfAt === null ? [] : [t`First surf: ${wallTimeText(water.firstSurfAt, reader)}`]),
     ...waterRules(reader),

@@ -97,6 +97,7 @@ function GelLines({ form, at, count }: GelLinesProps) {
     <>
       <PartProblem form={form} path={at} />
       {Array.from({ length: count }, (_, i) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: a line of the table is known by its place
         <fieldset key={i} className="fin">
           <legend>{t`gel time ${i + 1}`}</legend>
           <div className="fields">

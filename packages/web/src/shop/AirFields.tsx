@@ -49,6 +49,7 @@ export function AirFields({ shop, problemAt, edit }: AirFieldsProps) {
       {temperature !== undefined && isList(temperature) && (
         <>
           {temperature.map((reading, i) => (
+            // biome-ignore lint/suspicious/noArrayIndexKey: a reading is known by its place in the file
             <fieldset key={i} className="fields air-reading">
               <legend className="unseen">{t`reading ${i + 1}`}</legend>
               <WhenField label={t`at`} value={reading.at} onPick={(at) => edit([...PATH, i, "at"], at)} />

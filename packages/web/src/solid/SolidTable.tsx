@@ -78,6 +78,7 @@ function SkinRows({ plan }: { plan: Plan }) {
         id: zone.id,
         name: names.join(", "),
         cells: [skinOf(zone), zone.laminateThicknessM, zone.fillThicknessM, zone.glossThicknessM].map(
+          // biome-ignore lint/suspicious/noArrayIndexKey: the table's columns stand still
           (valueM, i) => <Amount key={i} of={length(valueM)} />,
         ),
       }))}

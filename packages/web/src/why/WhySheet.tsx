@@ -30,6 +30,7 @@ export function WhySheet({
         <Part title={t`From`}>
           <dl className="why-inputs">
             {inputs.map((input, i) => (
+              // biome-ignore lint/suspicious/noArrayIndexKey: two inputs may have one name, and the list never moves
               <div key={`${input.name} ${i}`}>
                 <dt>{input.name}</dt>
                 <dd>
@@ -50,6 +51,7 @@ export function WhySheet({
         </Part>
       )}
       {explanation.findings.map((finding, i) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: two findings may share a code
         <FindingTape key={`${finding.code} ${i}`} finding={finding} />
       ))}
       <p className="why-path">{explanation.path}</p>
@@ -87,6 +89,7 @@ function Lines({ of }: { of: readonly string[] }) {
   return (
     <ul className="why-list">
       {of.map((line, i) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: two lines may read alike, and the list never moves
         <li key={`${line} ${i}`}>
           <Fractions text={line} />
         </li>
