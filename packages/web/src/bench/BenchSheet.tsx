@@ -1,4 +1,4 @@
-import { tellText, waterState } from "@lapline/present";
+import { barredSentence, tellText, waterState } from "@lapline/present";
 import { useEffect } from "react";
 import { nextStep } from "../board/nextStep";
 import { SavingWords } from "../board/SavingWords";
@@ -68,7 +68,9 @@ export function BenchSheet({ hand, saving, stepId }: BenchSheetProps) {
         {chosen !== null && (
           <StepPicker steps={steps} chosen={chosen} choose={(step) => moveTo(`${home}/bench/${step}`)} />
         )}
-        {!plan.water.ready && <p className="bench-barred">{waterState(plan, reader)}</p>}
+        {!plan.water.ready && (
+          <p className="bench-barred">{barredSentence(plan, reader) ?? waterState(plan, reader)}</p>
+        )}
       </header>
       <AlarmWords alarms={alarms} nowMs={nowMs} />
       <ClockStrip plan={plan} nowMs={nowMs} bench={`${home}/bench`} isArmed={isArmed} />

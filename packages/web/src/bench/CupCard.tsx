@@ -48,7 +48,7 @@ export function CupCard({ hand, card, go }: CupCardProps) {
         </>
       )}
       {hasHardener ? (
-        <Poured key={mixed?.id} hand={hand} coat={card.coat} cup={cup} mixed={mixed} go={go} />
+        <PouredForm key={mixed?.id} hand={hand} coat={card.coat} cup={cup} mixed={mixed} go={go} />
       ) : (
         cup !== undefined && (
           <>
@@ -82,9 +82,11 @@ interface PouredProps {
 }
 
 /** What really went in, by the plan until it is typed otherwise; written down with its time, and corrected by a later entry. */
-function Poured({ hand, coat, cup, mixed, go }: PouredProps) {
+function PouredForm({ hand, coat, cup, mixed, go }: PouredProps) {
   const t = useTell();
-  const [typed, setTyped] = useState(() => pouredFirst(cup, mixed));
+  // Only what was typed is held: a cup that the plan doses anew while the screen is open is written down as it then stands.
+  const [own, setOwn] = useState<Partial<Poured>>({});
+  const typed = { ...pouredFirst(cup, mixed), ...own };
   const read = (text: string) => parseQuantity(text, "mass");
   const problem = (text: string): string | undefined => {
     const result = read(text);
@@ -124,7 +126,7 @@ function Poured({ hand, coat, cup, mixed, go }: PouredProps) {
             value={typed[part]}
             dimension="mass"
             problem={problem(typed[part])}
-            onType={(text) => setTyped({ ...typed, [part]: text })}
+            onType={(text) => setOwn({ ...own, [part]: text })}
           />
         ))}
       </div>
@@ -151,8 +153,13 @@ function Poured({ hand, coat, cup, mixed, go }: PouredProps) {
   );
 }
 
+interface Poured {
+  readonly base: string;
+  readonly hardener: string;
+}
+
 /** As the record has it, or else by the plan; grams in both systems, as the scale reads. */
-function pouredFirst(cup: Cup | undefined, mixed: MixedFile | undefined) {
+function pouredFirst(cup: Cup | undefined, mixed: MixedFile | undefined): Poured {
   if (mixed !== undefined) return { base: mixed.base, hardener: mixed.hardener };
   if (cup === undefined) return { base: "", hardener: "" };
   return {
