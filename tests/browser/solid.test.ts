@@ -98,12 +98,12 @@ describe("the solid", () => {
       [0.9, 1],
     ] as const) {
       await page.mouse.move(box.x + box.width * alongShare, box.y + box.height / 2 - sign * 12);
-      await told.getByText(sign > 0 ? /^Deck, left, .* mm from/ : /^Deck, right, .* mm from/).waitFor();
+      await told.getByText(sign > 0 ? /^Deck, left, .*\smm from/ : /^Deck, right, .*\smm from/).waitFor();
       const words = (await told.textContent()) ?? "";
-      const [, millimetres = ""] = /, (\d+) mm from the tail/.exec(words) ?? [];
+      const [, millimetres = ""] = /, (\d+)\smm from the tail/.exec(words) ?? [];
       if (millimetres === "") throw new Error(words);
       const fullerM = sign * leftOverRightM(Number(millimetres) / 1000);
-      const [, size = "0", unit, way] = /: ([\d.]+) (mm|µm) (fuller|narrower)/.exec(words) ?? [];
+      const [, size = "0", unit, way] = /: ([\d.]+)\s(mm|µm) (fuller|narrower)/.exec(words) ?? [];
       const toldM = (Number(size) / (unit === "µm" ? 1e6 : 1e3)) * (way === "narrower" ? -1 : 1);
       expect(Math.abs(toldM - fullerM), words).toBeLessThan(0.0001);
     }
