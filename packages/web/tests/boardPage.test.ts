@@ -37,7 +37,12 @@ test("from the Shed to a board by keyboard alone; a reading typed changes the dr
   const kept = await (await page.request.get(new URL("api/boards/five-ten-quad", site.address).href)).text();
   expect(JSON.parse(kept).survey.stations[4].left).toBe("9 13/16 in");
   const widest = formatQuantity(length(planOfFile(kept).shape?.widthMaxM ?? 0), "inch");
-  const shown = await page.locator("#measure .figures > div").nth(1).locator("dd .amount").first().textContent();
+  const shown = await page
+    .locator("#measure .figures > div")
+    .nth(1)
+    .locator("dd .amount")
+    .first()
+    .textContent();
   expect((shown ?? "").replace(/[\s\u2009]+/g, " ")).toBe(widest);
   await page.context().close();
 });
