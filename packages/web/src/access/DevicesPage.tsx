@@ -1,7 +1,8 @@
 import { useCallback, useEffect, useState } from "react";
-import { SettingsBar } from "../settings/SettingsBar";
 import { useTell } from "../settings/useTell";
 import { PageLink } from "../shared/PageLink";
+import { PageTop } from "../shared/PageTop";
+import { usePageTitle } from "../shared/usePageTitle";
 import { isKeeper, useAccess } from "./Access";
 import { type ListedDevice, listDevices, type Pairing, readPairing } from "./accessClient";
 import { DeviceRow } from "./DeviceRow";
@@ -15,17 +16,16 @@ export default function DevicesPage() {
   const t = useTell();
   const title = t`Devices`;
   const { access } = useAccess();
-  useEffect(() => {
-    document.title = `${title} · Lapline`;
-  }, [title]);
+  usePageTitle(title);
   return (
     <>
-      <header className="top">
-        <PageLink to="/" className="home">
-          Lapline
-        </PageLink>
-        <SettingsBar />
-      </header>
+      <PageTop
+        home={
+          <PageLink to="/" className="home">
+            Lapline
+          </PageLink>
+        }
+      />
       <main className="page devices">
         <h1>{title}</h1>
         {access !== null && !isKeeper(access) && <p>{t`Only a keeper sees the devices.`}</p>}

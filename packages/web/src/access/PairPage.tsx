@@ -1,7 +1,8 @@
 import { type FormEvent, useEffect, useRef, useState } from "react";
-import { SettingsBar } from "../settings/SettingsBar";
 import { useTell } from "../settings/useTell";
 import { PageLink } from "../shared/PageLink";
+import { PageTop } from "../shared/PageTop";
+import { usePageTitle } from "../shared/usePageTitle";
 import { moveTo } from "../shared/usePath";
 import { useAccess } from "./Access";
 import { handInCode, LONGEST_NAME, type Refusal } from "./accessClient";
@@ -17,15 +18,10 @@ export default function PairPage() {
   const t = useTell();
   const title = t`Let this device in`;
   const { access } = useAccess();
-  useEffect(() => {
-    document.title = `${title} · Lapline`;
-  }, [title]);
+  usePageTitle(title);
   return (
     <>
-      <header className="top">
-        <span className="home">Lapline</span>
-        <SettingsBar />
-      </header>
+      <PageTop home={<span className="home">Lapline</span>} />
       <main className="page pair">
         <h1>{title}</h1>
         {access?.here === true && (

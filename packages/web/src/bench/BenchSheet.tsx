@@ -7,6 +7,7 @@ import { useSettings } from "../settings/Settings";
 import { SettingsBar } from "../settings/SettingsBar";
 import { useTell } from "../settings/useTell";
 import { PageLink } from "../shared/PageLink";
+import { usePageTitle } from "../shared/usePageTitle";
 import { moveTo, replaceWith } from "../shared/usePath";
 import { WhyProvider } from "../why/WhyProvider";
 import { AlarmWords } from "./AlarmWords";
@@ -41,9 +42,7 @@ export function BenchSheet({ hand, saving, stepId }: BenchSheetProps) {
   const home = `/board/${encodeURIComponent(hand.id)}`;
   const id = chosen?.step.id;
   const title = t`${plan.name}, the Bench`;
-  useEffect(() => {
-    document.title = `${title} · Lapline`;
-  }, [title]);
+  usePageTitle(title);
   // The address names the step, so that it stays under the hands when another becomes the next one.
   useEffect(() => {
     if (id !== undefined && id !== stepId) replaceWith(`${home}/bench/${id}${window.location.hash}`);

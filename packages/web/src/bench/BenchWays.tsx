@@ -1,7 +1,7 @@
 import { useSettings } from "../settings/Settings";
 import { useTell } from "../settings/useTell";
 import { moveTo } from "../shared/usePath";
-import { wallTime } from "../weight/wallTime";
+import { wallTime } from "../shared/wallTime";
 import type { BenchCard } from "./BenchCard";
 import type { BenchHand } from "./BenchHand";
 import { CheckMark } from "./CheckMark";

@@ -1,7 +1,7 @@
 import { duration, fraction } from "@lapline/engine";
 import { tell } from "@lapline/present";
 import { useSettings } from "../settings/Settings";
-import { wallTime } from "../weight/wallTime";
+import { wallTime } from "../shared/wallTime";
 import type { BenchHand } from "./BenchHand";
 import type { ClockMoment } from "./ClockMoment";
 import { atWords, momentWord } from "./clockWords";

@@ -1,15 +1,16 @@
-import { formatLength, formatQuantity, mass, type Plan, parseQuantity } from "@lapline/engine";
+import { formatLength, formatQuantity, mass, type Plan } from "@lapline/engine";
 import { hardenerAmounts, tell } from "@lapline/present";
 import { useState } from "react";
 import { QuantityField } from "../board/QuantityField";
 import { cupFigures } from "../mix/cupFigures";
 import { SunTimes } from "../mix/SunTimes";
 import { WhyNone } from "../mix/WhyNone";
+import { quantityProblem } from "../record/quantityProblem";
 import { useSettings } from "../settings/Settings";
 import { useTell } from "../settings/useTell";
 import { Figures } from "../shared/Figures";
 import { Fractions } from "../shared/Fractions";
-import { wallTime } from "../weight/wallTime";
+import { wallTime } from "../shared/wallTime";
 import { armAlarm } from "./alarm";
 import type { BenchCard } from "./BenchCard";
 import type { BenchHand } from "./BenchHand";
@@ -87,12 +88,8 @@ function PouredForm({ hand, coat, cup, mixed, go }: PouredProps) {
   // Only what was typed is held: a cup that the plan doses anew while the screen is open is written down as it then stands.
   const [own, setOwn] = useState<Partial<Poured>>({});
   const typed = { ...pouredFirst(cup, mixed), ...own };
-  const read = (text: string) => parseQuantity(text, "mass");
-  const problem = (text: string): string | undefined => {
-    const result = read(text);
-    return result.ok ? undefined : result.reason;
-  };
-  const isRead = read(typed.base).ok && read(typed.hardener).ok;
+  const problem = (text: string) => quantityProblem(text, "mass");
+  const isRead = problem(typed.base) === undefined && problem(typed.hardener) === undefined;
   const isChanged = mixed !== undefined && (mixed.base !== typed.base || mixed.hardener !== typed.hardener);
   const write = () => {
     if (!isRead) return;

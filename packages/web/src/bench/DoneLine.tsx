@@ -1,12 +1,12 @@
 import { useState } from "react";
 import { FindingTape } from "../board/FindingTape";
 import { useTell } from "../settings/useTell";
-import { wallTime } from "../weight/wallTime";
+import { localMs } from "../shared/localMs";
+import { wallTime } from "../shared/wallTime";
 import type { BenchHand } from "./BenchHand";
 import { CheckMark } from "./CheckMark";
 import { doneMark } from "./doneMark";
 import type { BenchStep } from "./listCards";
-import { wallMs } from "./wallMs";
 
 const EARLIER_MS = [5 * 60_000, 60 * 60_000] as const;
 
@@ -42,7 +42,7 @@ function Corrections({ hand, mark, step }: CorrectionsProps) {
   const t = useTell();
   const [isOpen, setOpen] = useState(false);
   const [earlierMs, setEarlier] = useState(0);
-  const atMs = wallMs(mark.at);
+  const atMs = localMs(mark.at);
   if (!isOpen)
     return <button type="button" className="slight" onClick={() => setOpen(true)}>{t`Set it right`}</button>;
   const close = () => {

@@ -2,7 +2,7 @@ import type { RecordEntryFile } from "@lapline/contract";
 import { standingEntries } from "@lapline/engine";
 import { tell, tellText } from "@lapline/present";
 import { useSettings } from "../settings/Settings";
-import { wallTime } from "../weight/wallTime";
+import { wallTime } from "../shared/wallTime";
 import type { BenchHand } from "./BenchHand";
 
 const FEELS = ["wet", "strings", "leathery", "hard"] as const;

@@ -1,9 +1,9 @@
 import type { Plan } from "@lapline/engine";
 import { tell } from "@lapline/present";
 import { useSettings } from "../settings/Settings";
+import { localMs } from "../shared/localMs";
 import { atWords } from "./clockWords";
 import type { BenchStep } from "./listCards";
-import { wallMs } from "./wallMs";
 
 interface StepWindowProps {
   readonly plan: Plan;
@@ -17,7 +17,7 @@ export function StepWindow({ plan, step, nowMs }: StepWindowProps) {
   const t = tell(reader);
   const entry = plan.calendar?.find((each) => each.step === step.id);
   if (entry === undefined || entry.done) return null;
-  const [opensMs, closesMs] = [wallMs(entry.opensAt), wallMs(entry.closesAt)];
+  const [opensMs, closesMs] = [localMs(entry.opensAt), localMs(entry.closesAt)];
   const isEarly = opensMs !== null && opensMs > nowMs;
   return (
     <>

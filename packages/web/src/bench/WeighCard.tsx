@@ -1,7 +1,7 @@
-import { fraction, length, mass, parseQuantity } from "@lapline/engine";
+import { fraction, length, mass } from "@lapline/engine";
 import { aheadSentences, tell, weighinSentences } from "@lapline/present";
-import { useState } from "react";
-import { QuantityField } from "../board/QuantityField";
+import { NoteForm } from "../record/NoteForm";
+import { quantityProblem } from "../record/quantityProblem";
 import { useSettings } from "../settings/Settings";
 import { Figures } from "../shared/Figures";
 import { Fractions } from "../shared/Fractions";
@@ -13,34 +13,16 @@ import type { BenchHand } from "./BenchHand";
 export function WeighCard({ hand, after }: { hand: BenchHand; after: string }) {
   const { reader } = useSettings();
   const t = tell(reader);
-  const [text, setText] = useState("");
-  const [isAsked, setAsked] = useState(false);
-  const read = parseQuantity(text, "mass");
-  const write = () => {
-    setAsked(true);
-    if (!read.ok) return;
-    writeWeighing({ file: hand.draft.file, edit: hand.edit }, after, text);
-    setText("");
-    setAsked(false);
-  };
   return (
-    <form
+    <NoteForm
       className="weighing"
-      onSubmit={(event) => {
-        event.preventDefault();
-        write();
-      }}
+      label={t`On the scale: ${stageName(after, reader)}`}
+      dimension="mass"
+      problemOf={(text) => quantityProblem(text, "mass")}
+      write={(typed) => writeWeighing({ file: hand.draft.file, edit: hand.edit }, after, typed)}
     >
       <Said hand={hand} after={after} />
-      <QuantityField
-        label={t`On the scale: ${stageName(after, reader)}`}
-        value={text}
-        dimension="mass"
-        problem={isAsked && !read.ok ? read.reason : undefined}
-        onType={setText}
-      />
-      <button type="submit">{t`Write it down`}</button>
-    </form>
+    </NoteForm>
   );
 }
 

@@ -1,11 +1,11 @@
 import { DEMO_BOARDS } from "@lapline/contract";
 import { describe, expect, test } from "vitest";
 import { planOf } from "../board/planOf";
+import { localMs } from "../shared/localMs";
 import { chooseStep } from "./chooseStep";
 import { listCards } from "./listCards";
 import { listClock, momentsBetween, runningClocks } from "./listClock";
 import { mixedCups } from "./mixedCups";
-import { wallMs } from "./wallMs";
 
 function demo(id: string, change: (file: { record?: unknown[] }) => void = () => undefined) {
   const file = JSON.parse(DEMO_BOARDS.find((board) => board.id === id)?.text ?? "");
@@ -88,7 +88,7 @@ describe("which step", () => {
 describe("the wet clock", () => {
   const coat = quad.plan.mix?.coats.find(({ id }) => id === "laminate-bottom");
   if (coat === undefined || coat.clock === null) throw new Error("the demo has its laminate's clock");
-  const startMs = wallMs("2026-04-11T10:45") ?? Number.NaN;
+  const startMs = localMs("2026-04-11T10:45") ?? Number.NaN;
   const moments = listClock(coat);
 
   test("puts the plan's seconds behind the cup's wall time, in the order in which they come", () => {
@@ -98,7 +98,7 @@ describe("the wet clock", () => {
     expect(trim?.untilMs).toBe(startMs + (coat.clock?.trimUntilS ?? 0) * 1000);
     // The calendar of the same plan has the same wall time, to its minute.
     const entry = quad.plan.calendar?.find(({ step }) => step === "laminate-bottom");
-    const atMs = wallMs(entry?.moments.find(({ kind }) => kind === "trim")?.at) ?? Number.NaN;
+    const atMs = localMs(entry?.moments.find(({ kind }) => kind === "trim")?.at) ?? Number.NaN;
     expect(Math.abs((trim?.atMs ?? 0) - atMs)).toBeLessThanOrEqual(MINUTE_MS);
   });
 
@@ -125,7 +125,7 @@ describe("the wet clock", () => {
         at: "2026-04-11T13:00",
       });
     });
-    const atMs = wallMs("2026-04-11T13:01") ?? Number.NaN;
+    const atMs = localMs("2026-04-11T13:01") ?? Number.NaN;
     expect(runningClocks(two.plan, atMs).map((clock) => clock.coat)).toEqual([
       "laminate-deck",
       "laminate-bottom",

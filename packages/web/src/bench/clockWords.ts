@@ -1,6 +1,6 @@
 import type { Reader } from "@lapline/present";
 import { tell } from "@lapline/present";
-import { wallTime } from "../weight/wallTime";
+import { wallTime } from "../shared/wallTime";
 import type { ClockKind } from "./ClockMoment";
 
 /** What is done when a time of the wet clock comes. */

@@ -1,6 +1,6 @@
 import type { Plan } from "@lapline/engine";
+import { localMs } from "../shared/localMs";
 import type { ClockKind, ClockMoment } from "./ClockMoment";
-import { wallMs } from "./wallMs";
 
 type MixCoat = NonNullable<Plan["mix"]>["coats"][number];
 type Clock = NonNullable<MixCoat["clock"]>;
@@ -18,7 +18,7 @@ const STAGES = [
  * come. None before the first cup. A record's time is its whole minute, so that each time comes up to a minute early.
  */
 export function listClock({ id, clock, startedAt }: MixCoat): readonly ClockMoment[] {
-  const startMs = wallMs(startedAt);
+  const startMs = localMs(startedAt);
   if (clock === null || startMs === null) return [];
   const after = (timeS: number | null): number | null => (timeS === null ? null : startMs + timeS * 1000);
   const spread: ClockMoment = {

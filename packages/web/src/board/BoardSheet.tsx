@@ -1,12 +1,12 @@
 import type { Finding } from "@lapline/engine";
-import { lazy, Suspense, useCallback, useEffect, useState } from "react";
+import { lazy, Suspense, useCallback, useState } from "react";
 import { BenchLink } from "../bench/BenchLink";
 import { Heard } from "../session/Heard";
 import type { BoardSession, OpenBoard } from "../session/SessionView";
 import { UndoButtons } from "../session/UndoButtons";
-import { SettingsBar } from "../settings/SettingsBar";
 import { useTell } from "../settings/useTell";
-import { PageLink } from "../shared/PageLink";
+import { PageTop } from "../shared/PageTop";
+import { usePageTitle } from "../shared/usePageTitle";
 import { WhyProvider } from "../why/WhyProvider";
 import { BarredLine } from "./BarredLine";
 import { BuildLine } from "./BuildLine";
@@ -25,7 +25,6 @@ interface BoardSheetProps {
 
 /** One board from the tape to the water: what is typed on the left of a number changes everything after it at once. */
 export function BoardSheet({ id, session, board }: BoardSheetProps) {
-  const t = useTell();
   const { draft, saving } = board;
   const { edit } = session;
   const { plan } = draft.good;
@@ -35,19 +34,12 @@ export function BoardSheet({ id, session, board }: BoardSheetProps) {
   const blockers = plan.findings.filter(
     (finding) => finding.severity === "blocker" && !isFromNoShape(finding),
   );
-  useEffect(() => {
-    document.title = `${plan.name} · Lapline`;
-  }, [plan.name]);
+  usePageTitle(plan.name);
   return (
     <>
-      <header className="top">
-        <PageLink to="/" className="home">
-          <span aria-hidden="true">‹&nbsp;</span>
-          {t`The Shed`}
-        </PageLink>
+      <PageTop>
         <UndoButtons session={session} board={board} />
-        <SettingsBar />
-      </header>
+      </PageTop>
       <div className="board">
         <BuildLine plan={plan} isWhole={isWhole} />
         <main>

@@ -2,6 +2,7 @@ import type { BoardFile, Problem } from "@lapline/contract";
 import { NumberField } from "../glass/NumberField";
 import { useTell } from "../settings/useTell";
 import { Choice } from "../shared/Choice";
+import { problemAt } from "./problemAt";
 import { QuantityField } from "./QuantityField";
 import {
   bottomsOf,
@@ -76,13 +77,11 @@ interface OneSectionProps extends Omit<SectionFieldsProps, "file"> {
 function OneSectionFields({ placed, number, of, problems, edit, remove }: OneSectionProps) {
   const t = useTell();
   const { path, value } = placed;
-  const problemAt = (at: FieldPath) =>
-    problems.find((problem) => problem.path === formatFieldPath(at))?.message;
   const share = (label: string, field: "apex" | "deckFullness" | "bottomFullness") => (
     <NumberField
       label={label}
       value={value[field]}
-      problem={problemAt([...path, field])}
+      problem={problemAt(problems, [...path, field])}
       onType={(typed) => edit([...path, field], typed ?? "")}
     />
   );
@@ -95,7 +94,7 @@ function OneSectionFields({ placed, number, of, problems, edit, remove }: OneSec
           <QuantityField
             label={t`from tail`}
             value={value.fromTail}
-            problem={problemAt([...path, "fromTail"])}
+            problem={problemAt(problems, [...path, "fromTail"])}
             onType={(text) => edit([...path, "fromTail"], text)}
           />
         )}
@@ -109,7 +108,7 @@ function OneSectionFields({ placed, number, of, problems, edit, remove }: OneSec
             <QuantityField
               label={t`bottom, from tail`}
               value={bottom.fromTail}
-              problem={problemAt([...at, "fromTail"])}
+              problem={problemAt(problems, [...at, "fromTail"])}
               onType={(text) => edit([...at, "fromTail"], text)}
             />
           )}
@@ -123,7 +122,7 @@ function OneSectionFields({ placed, number, of, problems, edit, remove }: OneSec
             <QuantityField
               label={t`depth`}
               value={bottom.depth}
-              problem={problemAt([...at, "depth"])}
+              problem={problemAt(problems, [...at, "depth"])}
               onType={(text) => edit([...at, "depth"], text)}
             />
           )}

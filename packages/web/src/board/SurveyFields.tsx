@@ -1,8 +1,9 @@
 import type { BoardFile, Problem } from "@lapline/contract";
 import { useTell } from "../settings/useTell";
 import { Choice } from "../shared/Choice";
+import { problemAt } from "./problemAt";
 import { QuantityField } from "./QuantityField";
-import { type FieldPath, formatFieldPath } from "./withField";
+import type { FieldPath } from "./withField";
 
 interface SurveyFieldsProps {
   readonly file: BoardFile;
@@ -19,10 +20,13 @@ export function SurveyFields({ file, problems, edit }: SurveyFieldsProps) {
   const t = useTell();
   const { survey } = file;
   const { tail } = survey;
-  const at = (path: FieldPath): string | undefined =>
-    problems.find((problem) => problem.path === formatFieldPath(path))?.message;
   const quantity = (label: string, value: string | undefined, path: FieldPath) => (
-    <QuantityField label={label} value={value} problem={at(path)} onType={(text) => edit(path, text)} />
+    <QuantityField
+      label={label}
+      value={value}
+      problem={problemAt(problems, path)}
+      onType={(text) => edit(path, text)}
+    />
   );
   return (
     <div className="survey-fields">

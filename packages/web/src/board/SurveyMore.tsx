@@ -2,9 +2,10 @@ import type { BoardFile, Problem } from "@lapline/contract";
 import { useTell } from "../settings/useTell";
 import { Choice } from "../shared/Choice";
 import { Fold } from "../shared/Fold";
+import { problemAt } from "./problemAt";
 import { QuantityField } from "./QuantityField";
 import { SectionFields } from "./SectionFields";
-import { type FieldPath, formatFieldPath } from "./withField";
+import type { FieldPath } from "./withField";
 
 interface SurveyMoreProps {
   readonly file: BoardFile;
@@ -24,7 +25,7 @@ export function SurveyMore({ file, problems, edit }: SurveyMoreProps) {
       label={label}
       value={value}
       dimension={isAngle ? "angle" : "length"}
-      problem={problems.find((problem) => problem.path === formatFieldPath(path))?.message}
+      problem={problemAt(problems, path)}
       onType={(text) => edit(path, text.trim() === "" ? undefined : text)}
     />
   );

@@ -5,6 +5,7 @@ import { useState } from "react";
 import type { PadBeside } from "../pad/PadTarget";
 import { useSettings } from "../settings/Settings";
 import { useTell } from "../settings/useTell";
+import { problemAt } from "./problemAt";
 import { QuantityField } from "./QuantityField";
 import { type FieldPath, formatFieldPath } from "./withField";
 
@@ -61,7 +62,7 @@ function StationRow({ index, file, plan, problems, edit }: SurveyTableProps & { 
   const end = station?.fromNose === undefined ? "fromTail" : "fromNose";
   const t = useTell();
   const endName = end === "fromTail" ? t`from tail` : t`from nose`;
-  const ownProblem = problemAt(problems, formatFieldPath(path));
+  const ownProblem = problemAt(problems, path);
   return (
     <tr>
       <th scope="row">
@@ -69,7 +70,7 @@ function StationRow({ index, file, plan, problems, edit }: SurveyTableProps & { 
           label={t`station ${index + 1}, ${endName}`}
           labelUnseen
           value={station?.[end]}
-          problem={problemAt(problems, formatFieldPath([...path, end])) ?? ownProblem}
+          problem={problemAt(problems, [...path, end]) ?? ownProblem}
           onType={(text) => edit([...path, end], text)}
         />
         <button
@@ -119,7 +120,7 @@ function ReadingField(props: SurveyTableProps & ReadingName & { index: number })
       label={t`station ${index + 1}, ${whole ? t`whole width` : tellText(name, reader)}`}
       labelUnseen
       value={whole ? station.width : station?.[field]}
-      problem={problemAt(problems, formatFieldPath(typed))}
+      problem={problemAt(problems, typed)}
       at={formatFieldPath(typed)}
       beside={{
         ...(whole ? {} : sameOtherSide(field, station)),
@@ -143,10 +144,6 @@ function turned(station: Station | undefined): unknown {
   if (station === undefined) return undefined;
   const { fromTail, fromNose, ...readings } = station;
   return fromNose === undefined ? { fromNose: fromTail, ...readings } : { fromTail: fromNose, ...readings };
-}
-
-function problemAt(problems: readonly Problem[], path: string): string | undefined {
-  return problems.find((problem) => problem.path === path)?.message;
 }
 
 function AddStation({ add }: { add(fromTail: string): void }) {

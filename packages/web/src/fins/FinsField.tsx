@@ -1,5 +1,6 @@
+import { problemAt as problemIn } from "../board/problemAt";
 import { QuantityField } from "../board/QuantityField";
-import { type FieldPath, formatFieldPath } from "../board/withField";
+import type { FieldPath } from "../board/withField";
 import type { FinsForm } from "./FinsForm";
 
 interface FinsFieldProps {
@@ -36,6 +37,5 @@ export function FinsField({
 
 /** What is wrong with a field of the fins. */
 export function problemAt({ problems }: Pick<FinsForm, "problems">, path: FieldPath): string | undefined {
-  const place = formatFieldPath(["fins", ...path]);
-  return problems.find((problem) => problem.path === place)?.message;
+  return problemIn(problems, ["fins", ...path]);
 }

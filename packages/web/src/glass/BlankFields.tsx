@@ -1,6 +1,7 @@
+import { problemAt } from "../board/problemAt";
 import { QuantityField } from "../board/QuantityField";
 import { useTell } from "../settings/useTell";
-import { GlassField, PartProblem, problemAt } from "./GlassField";
+import { GlassField, PartProblem } from "./GlassField";
 import type { GlassForm } from "./GlassForm";
 import { MaterialChoice } from "./MaterialChoice";
 import { YesNo } from "./YesNo";
@@ -26,7 +27,7 @@ export function BlankFields({ form }: { readonly form: GlassForm }) {
         <QuantityField
           label={t`stringer, thick`}
           value={blank?.stringer?.thickness}
-          problem={problemAt(form, ["blank", "stringer", "thickness"])}
+          problem={problemAt(form.problems, ["blank", "stringer", "thickness"])}
           onType={(text) =>
             edit(
               ["blank", "stringer"],

@@ -1,5 +1,6 @@
+import { problemAt } from "../board/problemAt";
 import { QuantityField } from "../board/QuantityField";
-import { type FieldPath, formatFieldPath } from "../board/withField";
+import type { FieldPath } from "../board/withField";
 import type { GlassForm } from "./GlassForm";
 
 interface GlassFieldProps {
@@ -18,19 +19,14 @@ export function GlassField({ form, label, path, value, dimension = "length" }: G
       label={label}
       value={value}
       dimension={dimension}
-      problem={problemAt(form, path)}
+      problem={problemAt(form.problems, path)}
       onType={(text) => form.edit(path, text.trim() === "" ? undefined : text)}
     />
   );
 }
 
-export function problemAt({ problems }: Pick<GlassForm, "problems">, path: FieldPath): string | undefined {
-  const place = formatFieldPath(path);
-  return problems.find((problem) => problem.path === place)?.message;
-}
-
 /** What is wrong with a part of the form that has no field of its own to say it. */
 export function PartProblem({ form, path }: { readonly form: GlassForm; readonly path: FieldPath }) {
-  const problem = problemAt(form, path);
+  const problem = problemAt(form.problems, path);
   return problem === undefined ? null : <p className="field-problem">{problem}</p>;
 }

@@ -1,4 +1,5 @@
-import { useId, useState } from "react";
+import { useState } from "react";
+import { TypedField } from "./TypedField";
 
 interface NumberFieldProps {
   readonly label: string;
@@ -10,32 +11,20 @@ interface NumberFieldProps {
 
 /** A bare number, such as a price; the decimal comma is read too. */
 export function NumberField({ label, value, problem, onType }: NumberFieldProps) {
-  const id = useId();
   const [typed, setTyped] = useState("");
   // What is typed stands as long as it says what the file holds: "9." is on its way to 9.5.
   const shown = readNumber(typed) === value ? typed : value === undefined ? "" : String(value);
   return (
-    <div className="field">
-      <label htmlFor={id}>{label}</label>
-      <input
-        id={id}
-        type="text"
-        inputMode="decimal"
-        autoComplete="off"
-        value={shown}
-        aria-invalid={problem !== undefined}
-        aria-describedby={problem === undefined ? undefined : `${id}-note`}
-        onChange={(event) => {
-          setTyped(event.target.value);
-          onType(readNumber(event.target.value));
-        }}
-      />
-      {problem !== undefined && (
-        <p id={`${id}-note`} className="field-problem" role="status">
-          {problem}
-        </p>
-      )}
-    </div>
+    <TypedField
+      label={label}
+      value={shown}
+      problem={problem}
+      inputMode="decimal"
+      onType={(text) => {
+        setTyped(text);
+        onType(readNumber(text));
+      }}
+    />
   );
 }
 

@@ -1,8 +1,8 @@
 import { tell } from "@lapline/present";
+import { problemAt } from "../board/problemAt";
 import { fieldAt } from "../board/withField";
 import { useSettings } from "../settings/Settings";
 import { Choice } from "../shared/Choice";
-import { problemAt } from "./GlassField";
 import type { GlassForm } from "./GlassForm";
 import { NumberField } from "./NumberField";
 import type { OwnField } from "./ownKinds";
@@ -23,7 +23,7 @@ export function OwnFieldView({ form, at, field }: OwnFieldViewProps) {
   const given = fieldAt(form.file, path);
   const names = field.choices?.(t);
   const label = field.label(t);
-  const problem = problemAt(form, path);
+  const problem = problemAt(form.problems, path);
   const set = (value: unknown) => setField(form, path, value);
   if (names !== undefined)
     return (

@@ -1,7 +1,8 @@
 import type { Plan } from "@lapline/engine";
 import { costWords, tell } from "@lapline/present";
+import { problemAt } from "../board/problemAt";
 import { useSettings } from "../settings/Settings";
-import { GlassField, problemAt } from "./GlassField";
+import { GlassField } from "./GlassField";
 import type { GlassForm } from "./GlassForm";
 import { NumberField } from "./NumberField";
 import { TypedField } from "./TypedField";
@@ -24,7 +25,7 @@ export function PriceFields({ form, cost }: { readonly form: GlassForm; readonly
           <NumberField
             label={isRoll ? t`price of a metre` : t`price of a pack`}
             value={given?.price}
-            problem={problemAt(form, [...at, "price"]) ?? problemAt(form, at)}
+            problem={problemAt(form.problems, [...at, "price"]) ?? problemAt(form.problems, at)}
             onType={(value) =>
               form.edit(
                 at,
@@ -50,7 +51,7 @@ export function PriceFields({ form, cost }: { readonly form: GlassForm; readonly
                 <TypedField
                   label={kind === "wax" ? t`pack (L, mL)` : t`pack (kg, L, m)`}
                   value={shop.prices[id].pack}
-                  problem={problemAt(form, [...at, "pack"])}
+                  problem={problemAt(form.problems, [...at, "pack"])}
                   onType={(text) => form.edit([...at, "pack"], text.trim() === "" ? undefined : text)}
                 />
               )}

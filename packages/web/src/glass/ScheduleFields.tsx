@@ -1,6 +1,7 @@
+import { problemAt } from "../board/problemAt";
 import { useTell } from "../settings/useTell";
 import { Choice } from "../shared/Choice";
-import { PartProblem, problemAt } from "./GlassField";
+import { PartProblem } from "./GlassField";
 import type { GlassForm } from "./GlassForm";
 import { MaterialChoice } from "./MaterialChoice";
 import { NumberField } from "./NumberField";
@@ -58,7 +59,7 @@ export function ScheduleFields({ form }: { readonly form: GlassForm }) {
         <NumberField
           label={t`resin to glass, by weight`}
           value={glass.resinRatio}
-          problem={problemAt(form, ["glass", "resinRatio"])}
+          problem={problemAt(form.problems, ["glass", "resinRatio"])}
           onType={(value) => edit(["glass", "resinRatio"], value)}
         />
         <YesNo

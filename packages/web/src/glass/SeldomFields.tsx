@@ -1,6 +1,6 @@
 import type { GlassFile } from "@lapline/contract";
+import { problemAt } from "../board/problemAt";
 import { useTell } from "../settings/useTell";
-import { problemAt } from "./GlassField";
 import type { GlassForm } from "./GlassForm";
 import { MaterialChoice } from "./MaterialChoice";
 import { TypedField } from "./TypedField";
@@ -66,7 +66,7 @@ export function SeldomFields({ form }: { readonly form: GlassForm }) {
           key={coat}
           label={tintNames[coat]}
           value={tint?.[coat]}
-          problem={problemAt(form, ["glass", "tint", coat])}
+          problem={problemAt(form.problems, ["glass", "tint", coat])}
           onType={(text) => edit(["glass", "tint", coat], text.trim() === "" ? undefined : text)}
         />
       ))}

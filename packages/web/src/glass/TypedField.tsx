@@ -4,11 +4,13 @@ interface TypedFieldProps {
   readonly label: string;
   readonly value: string | undefined;
   readonly problem?: string | undefined;
+  /** For digits, where the keys are on the screen. */
+  readonly inputMode?: "decimal" | undefined;
   onType(text: string): void;
 }
 
 /** A name, or a quantity with its unit, as it is typed. */
-export function TypedField({ label, value = "", problem, onType }: TypedFieldProps) {
+export function TypedField({ label, value = "", problem, inputMode, onType }: TypedFieldProps) {
   const id = useId();
   return (
     <div className="field">
@@ -16,6 +18,7 @@ export function TypedField({ label, value = "", problem, onType }: TypedFieldPro
       <input
         id={id}
         type="text"
+        inputMode={inputMode}
         autoComplete="off"
         spellCheck={false}
         value={value}

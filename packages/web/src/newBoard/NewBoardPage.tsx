@@ -1,10 +1,10 @@
 import { type BoardFile, formatBoardFile } from "@lapline/contract";
-import { useEffect, useState } from "react";
+import { useState } from "react";
 import { createBoard } from "../api/shedClient";
 import { useSettings } from "../settings/Settings";
-import { SettingsBar } from "../settings/SettingsBar";
 import { useTell } from "../settings/useTell";
-import { PageLink } from "../shared/PageLink";
+import { PageTop } from "../shared/PageTop";
+import { usePageTitle } from "../shared/usePageTitle";
 import { moveTo } from "../shared/usePath";
 import { FromFile } from "./FromFile";
 import { FromOldBoard } from "./FromOldBoard";
@@ -24,9 +24,7 @@ export default function NewBoardPage() {
   const [answers, setAnswers] = useState(FIRST);
   const [table, setTable] = useState<BoardFile["survey"] | null>(null);
   const [why, setWhy] = useState<string | null>(null);
-  useEffect(() => {
-    document.title = `${title} · Lapline`;
-  }, [title]);
+  usePageTitle(title);
   const name = answers.name.trim() || suggestName(answers) || title;
   const begun = withTable(startingFile({ ...answers, name }, units), table);
   const create = async (text: string) => {
@@ -39,13 +37,7 @@ export default function NewBoardPage() {
   const keep = (file: BoardFile) => void create(formatBoardFile(file));
   return (
     <>
-      <header className="top">
-        <PageLink to="/" className="home">
-          <span aria-hidden="true">‹&nbsp;</span>
-          {t`The Shed`}
-        </PageLink>
-        <SettingsBar />
-      </header>
+      <PageTop />
       <main className="page new">
         <div>
           <h1>{title}</h1>

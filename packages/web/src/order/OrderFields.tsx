@@ -1,6 +1,7 @@
 import type { BoardFile, Problem } from "@lapline/contract";
+import { problemAt } from "../board/problemAt";
 import { QuantityField } from "../board/QuantityField";
-import { type FieldPath, formatFieldPath } from "../board/withField";
+import type { FieldPath } from "../board/withField";
 import { TypedField } from "../glass/TypedField";
 import { useTell } from "../settings/useTell";
 import { Fold } from "../shared/Fold";
@@ -14,7 +15,6 @@ interface OrderFieldsProps {
 /** What the board is called, who it is for, and its serial number. */
 export function OrderFields({ file, problems, edit }: OrderFieldsProps) {
   const t = useTell();
-  const at = (path: FieldPath) => problems.find((problem) => problem.path === formatFieldPath(path))?.message;
   const orNone = (text: string) => (text.trim() === "" ? undefined : text);
   const { order } = file;
   // Where the last of it is emptied, nothing of the order stays.
@@ -30,26 +30,26 @@ export function OrderFields({ file, problems, edit }: OrderFieldsProps) {
         <TypedField
           label={t`name`}
           value={file.name}
-          problem={at(["name"])}
+          problem={problemAt(problems, ["name"])}
           onType={(text) => edit(["name"], text)}
         />
         <TypedField
           label={t`rider`}
           value={order?.rider}
-          problem={at(["order", "rider"])}
+          problem={problemAt(problems, ["order", "rider"])}
           onType={(text) => setOrder("rider", text)}
         />
         <QuantityField
           label={t`rider weighs`}
           value={order?.riderMass}
           dimension="mass"
-          problem={at(["order", "riderMass"])}
+          problem={problemAt(problems, ["order", "riderMass"])}
           onType={(text) => setOrder("riderMass", text)}
         />
         <TypedField
           label={t`serial number`}
           value={order?.serial}
-          problem={at(["order", "serial"])}
+          problem={problemAt(problems, ["order", "serial"])}
           onType={(text) => setOrder("serial", text)}
         />
       </div>

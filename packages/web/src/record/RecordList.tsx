@@ -4,7 +4,7 @@ import { tell } from "@lapline/present";
 import type { FieldPath } from "../board/withField";
 import { useSettings } from "../settings/Settings";
 import { Fold } from "../shared/Fold";
-import { wallTime } from "../weight/wallTime";
+import { wallTime } from "../shared/wallTime";
 import { entryWords } from "./entryWords";
 import { newEntry, type RecordEntry } from "./newEntry";
 

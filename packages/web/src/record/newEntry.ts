@@ -2,6 +2,10 @@ import type { BoardFile } from "@lapline/contract";
 
 export type RecordEntry = NonNullable<BoardFile["record"]>[number];
 
+/** A later entry sets an earlier one right, where there is one. */
+export const correcting = (earlier: RecordEntry | undefined): { readonly corrects?: string } =>
+  earlier === undefined ? {} : { corrects: earlier.id };
+
 /** An entry as the record keeps it, under an id of its own; nothing that stands there is changed. */
 export function newEntry<Entry extends object>(
   record: readonly RecordEntry[],

@@ -1,13 +1,14 @@
 import type { BoardFile } from "@lapline/contract";
-import { type Plan, parseQuantity, standingEntries } from "@lapline/engine";
+import { type Plan, standingEntries } from "@lapline/engine";
 import { tell } from "@lapline/present";
 import { useState } from "react";
-import { QuantityField } from "../board/QuantityField";
 import type { FieldPath } from "../board/withField";
-import { newEntry } from "../record/newEntry";
+import { NoteForm } from "../record/NoteForm";
+import { correcting, newEntry } from "../record/newEntry";
+import { quantityProblem } from "../record/quantityProblem";
 import { useSettings } from "../settings/Settings";
 import { Choice } from "../shared/Choice";
-import { wallTime } from "../weight/wallTime";
+import { wallTime } from "../shared/wallTime";
 
 interface DustFormProps {
   readonly file: BoardFile;
@@ -24,48 +25,27 @@ export function DustForm({ file, sanding, edit }: DustFormProps) {
   const papers = sanding.grits.map(({ grit }) => grit);
   const [face, setFace] = useState<(typeof FACES)[number]>("bottom");
   const [picked, setPicked] = useState<string | null>(null);
-  const [text, setText] = useState("");
-  const [isAsked, setAsked] = useState(false);
   const after = papers.find((grit) => grit === picked) ?? papers[0] ?? "";
-  const read = parseQuantity(text, "mass");
-  const note = () => {
-    setAsked(true);
-    if (!read.ok) return;
+  const write = (mass: string) => {
     const record = file.record ?? [];
     const earlier = standingEntries(record).findLast(
       (entry) => entry.kind === "dust" && entry.face === face && entry.after === after,
     );
-    const entry = newEntry(record, {
-      kind: "dust",
-      face,
-      mass: text.trim(),
-      after,
-      at: wallTime(new Date()),
-      ...(earlier === undefined ? {} : { corrects: earlier.id }),
-    });
+    const at = wallTime(new Date());
+    const entry = newEntry(record, { kind: "dust", face, mass, after, at, ...correcting(earlier) });
     edit(["record"], [...record, entry]);
-    setText("");
-    setAsked(false);
   };
   return (
-    <form
+    <NoteForm
       className="through-form"
-      aria-label={t`Dust weighed`}
-      onSubmit={(event) => {
-        event.preventDefault();
-        note();
-      }}
+      name={t`Dust weighed`}
+      label={t`All its dust so far weighs`}
+      dimension="mass"
+      problemOf={(text) => quantityProblem(text, "mass")}
+      write={write}
     >
       <Choice<(typeof FACES)[number]> label={t`Face`} value={face} choices={FACES} choose={setFace} />
       <Choice label={t`After the paper`} value={after} choices={papers} choose={setPicked} />
-      <QuantityField
-        label={t`All its dust so far weighs`}
-        value={text}
-        dimension="mass"
-        problem={isAsked && !read.ok ? read.reason : undefined}
-        onType={setText}
-      />
-      <button type="submit">{t`Write it down`}</button>
-    </form>
+    </NoteForm>
   );
 }

@@ -2,12 +2,12 @@ import type { BoardFile } from "@lapline/contract";
 import { type Plan, parseQuantity, standingEntries } from "@lapline/engine";
 import { type Tell, tell, zoneName } from "@lapline/present";
 import { useState } from "react";
-import { QuantityField } from "../board/QuantityField";
 import type { FieldPath } from "../board/withField";
-import { newEntry } from "../record/newEntry";
+import { NoteForm } from "../record/NoteForm";
+import { correcting, newEntry } from "../record/newEntry";
 import { useSettings } from "../settings/Settings";
 import { Choice } from "../shared/Choice";
-import { wallTime } from "../weight/wallTime";
+import { wallTime } from "../shared/wallTime";
 
 interface FilmFormProps {
   readonly file: BoardFile;
@@ -25,39 +25,26 @@ export function FilmForm({ file, sanding, edit }: FilmFormProps) {
   const papers = [BEFORE, ...sanding.grits.map(({ grit }) => grit)];
   const [picked, setPicked] = useState<string | null>(null);
   const [after, setAfter] = useState(BEFORE);
-  const [text, setText] = useState("");
-  const [isAsked, setAsked] = useState(false);
   const zone = picked ?? zones[0] ?? "";
   const paper = papers.includes(after) ? after : BEFORE;
-  const problem = filmProblem(text, t);
-  const note = () => {
-    setAsked(true);
-    if (problem !== undefined) return;
+  const write = (film: string) => {
     const record = file.record ?? [];
     const papered = paper === BEFORE ? {} : { after: paper };
     const earlier = standingEntries(record).findLast(
       (entry) => entry.kind === "film" && entry.zone === zone && (entry.after ?? BEFORE) === paper,
     );
-    const entry = newEntry(record, {
-      kind: "film",
-      zone,
-      film: text.trim(),
-      ...papered,
-      at: wallTime(new Date()),
-      ...(earlier === undefined ? {} : { corrects: earlier.id }),
-    });
+    const at = wallTime(new Date());
+    const entry = newEntry(record, { kind: "film", zone, film, ...papered, at, ...correcting(earlier) });
     edit(["record"], [...record, entry]);
-    setText("");
-    setAsked(false);
   };
   return (
-    <form
+    <NoteForm
       className="through-form"
-      aria-label={t`Film gauged`}
-      onSubmit={(event) => {
-        event.preventDefault();
-        note();
-      }}
+      name={t`Film gauged`}
+      label={t`The gauge reads`}
+      dimension="film"
+      problemOf={(text) => filmProblem(text, t)}
+      write={write}
     >
       <Choice
         label={t`Zone`}
@@ -73,15 +60,7 @@ export function FilmForm({ file, sanding, edit }: FilmFormProps) {
         names={{ [BEFORE]: t`none yet` }}
         choose={setAfter}
       />
-      <QuantityField
-        label={t`The gauge reads`}
-        value={text}
-        dimension="film"
-        problem={isAsked ? problem : undefined}
-        onType={setText}
-      />
-      <button type="submit">{t`Write it down`}</button>
-    </form>
+    </NoteForm>
   );
 }
 

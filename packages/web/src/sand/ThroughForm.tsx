@@ -1,13 +1,13 @@
 import type { BoardFile } from "@lapline/contract";
-import { parseQuantity } from "@lapline/engine";
 import { tell } from "@lapline/present";
 import { useState } from "react";
 import { QuantityField } from "../board/QuantityField";
 import type { FieldPath } from "../board/withField";
 import { newEntry } from "../record/newEntry";
+import { quantityProblem } from "../record/quantityProblem";
 import { useSettings } from "../settings/Settings";
 import { Choice } from "../shared/Choice";
-import { wallTime } from "../weight/wallTime";
+import { wallTime } from "../shared/wallTime";
 
 interface ThroughFormProps {
   readonly file: BoardFile;
@@ -28,13 +28,9 @@ export function ThroughForm({ file, edit }: ThroughFormProps) {
   const [shows, setShows] = useState<(typeof SHOWS)[number]>("foam");
   const [typed, setTyped] = useState(EMPTY);
   const [isAsked, setAsked] = useState(false);
-  const problemOf = (text: string): string | undefined => {
-    const read = parseQuantity(text, "length");
-    return isAsked && !read.ok ? read.reason : undefined;
-  };
   const note = () => {
     setAsked(true);
-    if (Object.values(typed).some((text) => !parseQuantity(text, "length").ok)) return;
+    if (Object.values(typed).some((text) => quantityProblem(text, "length") !== undefined)) return;
     const record = file.record ?? [];
     const at = wallTime(new Date());
     edit(
@@ -48,7 +44,7 @@ export function ThroughForm({ file, edit }: ThroughFormProps) {
     <QuantityField
       label={label}
       value={typed[name]}
-      problem={problemOf(typed[name])}
+      problem={isAsked ? quantityProblem(typed[name], "length") : undefined}
       onType={(text) => setTyped({ ...typed, [name]: text })}
     />
   );

@@ -3,7 +3,7 @@ import { fieldName } from "../board/fieldName";
 import { useSettings } from "../settings/Settings";
 import { useTell } from "../settings/useTell";
 import { Fractions } from "../shared/Fractions";
-import { wallTime } from "../weight/wallTime";
+import { wallTime } from "../shared/wallTime";
 import type { BoardSession, Clash, OpenBoard } from "./SessionView";
 import { valueWords } from "./valueWords";
 import "./session.css";

@@ -1,7 +1,7 @@
 import { useState } from "react";
 import type { SavedVersion } from "../api/boardClient";
 import { useTell } from "../settings/useTell";
-import { wallTime } from "../weight/wallTime";
+import { wallTime } from "../shared/wallTime";
 
 interface VersionTableProps {
   /** Newest first. */

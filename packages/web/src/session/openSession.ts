@@ -3,7 +3,7 @@ import type { ShopFailure } from "../api/ShopFailure";
 import { ShopFailureError } from "../api/ShopFailureError";
 import { type GoodBoard, planOf } from "../board/planOf";
 import { formatFieldPath, withField } from "../board/withField";
-import { wallTime } from "../weight/wallTime";
+import { wallTime } from "../shared/wallTime";
 import { type BoardState, firstState, isUnsent, viewOf, withFile, withHeld } from "./BoardState";
 import { decide, type HeldBoard } from "./HeldBoard";
 import { addStep, endStep } from "./history";

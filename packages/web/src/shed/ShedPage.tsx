@@ -1,9 +1,10 @@
 import { lazy, Suspense, useCallback, useEffect, useState } from "react";
 import { DevicesLink } from "../access/DevicesLink";
 import { type BoardEntry, listBoards } from "../api/boardClient";
-import { SettingsBar } from "../settings/SettingsBar";
 import { useTell } from "../settings/useTell";
 import { PageLink } from "../shared/PageLink";
+import { PageTop } from "../shared/PageTop";
+import { usePageTitle } from "../shared/usePageTitle";
 import { BoardNames } from "./BoardNames";
 import { PutAwayBoards } from "./PutAwayBoards";
 
@@ -20,9 +21,7 @@ export function ShedPage() {
   const t = useTell();
   const name = t`The Shed`;
   const [shed, setShed] = useState<Shed>({ kind: "opening" });
-  useEffect(() => {
-    document.title = `${name} · Lapline`;
-  }, [name]);
+  usePageTitle(name);
   const open = useCallback(
     () =>
       listBoards().then(
@@ -37,10 +36,7 @@ export function ShedPage() {
   }, [open]);
   return (
     <>
-      <header className="top">
-        <span className="home">Lapline</span>
-        <SettingsBar />
-      </header>
+      <PageTop home={<span className="home">Lapline</span>} />
       <main className="page shed" aria-busy={shed.kind === "opening"}>
         <div className="shed-head">
           <h1>{name}</h1>

@@ -1,7 +1,7 @@
 import type { Plan } from "@lapline/engine";
 import { type Reader, tell, wallTimeText } from "@lapline/present";
-import { wallMs } from "../bench/wallMs";
 import { nextStep } from "../board/nextStep";
+import { localMs } from "../shared/localMs";
 
 /** Where a board stands, in the order in which it is said: the first that holds. */
 export const BOARD_STATES = ["measure", "stopped", "curing", "waiting", "open", "ready"] as const;
@@ -41,7 +41,7 @@ function isCuring({ steps, calendar }: Plan, nowMs: number): boolean {
 }
 
 function isAhead(text: string | null | undefined, nowMs: number): boolean {
-  const atMs = wallMs(text);
+  const atMs = localMs(text);
   return atMs !== null && atMs > nowMs;
 }
 

@@ -1,9 +1,9 @@
 import type { ShopFile } from "@lapline/contract";
 import type { FieldPath } from "../board/withField";
 import { TypedField } from "../glass/TypedField";
-import { WhenField } from "../record/WhenField";
 import { useTell } from "../settings/useTell";
 import { Choice } from "../shared/Choice";
+import { WhenField } from "../shared/WhenField";
 
 interface AirFieldsProps {
   readonly shop: ShopFile;

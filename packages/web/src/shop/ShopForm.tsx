@@ -1,14 +1,15 @@
 import type { BoardFile, Problem, ShopFile } from "@lapline/contract";
 import { type Finding, SHOP_DEFAULTS } from "@lapline/engine";
 import { FindingTape } from "../board/FindingTape";
+import { problemAt } from "../board/problemAt";
 import { QuantityField } from "../board/QuantityField";
-import { type FieldPath, formatFieldPath } from "../board/withField";
+import type { FieldPath } from "../board/withField";
 import { NumberField } from "../glass/NumberField";
 import { TypedField } from "../glass/TypedField";
-import { WhenField } from "../record/WhenField";
 import { useTell } from "../settings/useTell";
 import { Choice } from "../shared/Choice";
 import { Fold } from "../shared/Fold";
+import { WhenField } from "../shared/WhenField";
 import { AirFields } from "./AirFields";
 import { isOfShop } from "./isOfShop";
 
@@ -26,8 +27,7 @@ const EXPERIENCE = ["first", "some", "trade"] as const;
 export function ShopForm({ file, problems, findings, edit }: ShopFormProps) {
   const t = useTell();
   const shop: ShopFile = file.shop ?? {};
-  const at = (...path: FieldPath) =>
-    problems.find((problem) => problem.path === formatFieldPath(["shop", ...path]))?.message;
+  const at = (...path: FieldPath) => problemAt(problems, ["shop", ...path]);
   const typed = (label: string, field: "humidity" | "resinTemperature" | "timeZone") => (
     <TypedField
       label={label}

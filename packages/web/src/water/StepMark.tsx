@@ -4,10 +4,10 @@ import { tell } from "@lapline/present";
 import { useState } from "react";
 import { QuantityField } from "../board/QuantityField";
 import type { FieldPath } from "../board/withField";
-import { newEntry, type RecordEntry } from "../record/newEntry";
-import { WhenField } from "../record/WhenField";
+import { correcting, newEntry, type RecordEntry } from "../record/newEntry";
 import { useSettings } from "../settings/Settings";
-import { wallTime } from "../weight/wallTime";
+import { WhenField } from "../shared/WhenField";
+import { wallTime } from "../shared/wallTime";
 
 interface StepMarkProps {
   readonly step: NonNullable<Plan["steps"]>[number];
@@ -75,7 +75,6 @@ export function markDone(
   const earlier = standing.findLast((entry) => entry.kind === "done" && entry.step === step);
   const weighed = standing.findLast((entry) => entry.kind === "weighed" && entry.after === step);
   const when = at === "" ? {} : { at };
-  const correcting = (entry: RecordEntry | undefined) => (entry === undefined ? {} : { corrects: entry.id });
   const marked = [
     ...record,
     newEntry(record, { kind: "done" as const, step, ...when, ...correcting(earlier) }),

@@ -1,9 +1,10 @@
 import type { BoardFile } from "@lapline/contract";
-import { type Plan, parseQuantity } from "@lapline/engine";
+import type { Plan } from "@lapline/engine";
 import { tell } from "@lapline/present";
 import { useState } from "react";
-import { QuantityField } from "../board/QuantityField";
 import type { FieldPath } from "../board/withField";
+import { NoteForm } from "../record/NoteForm";
+import { quantityProblem } from "../record/quantityProblem";
 import { useSettings } from "../settings/Settings";
 import { Choice } from "../shared/Choice";
 import { stageName } from "./stageName";
@@ -20,28 +21,20 @@ interface WeighinFormProps {
 export function WeighinForm({ file, stages, edit }: WeighinFormProps) {
   const { reader } = useSettings();
   const t = tell(reader);
-  const [text, setText] = useState("");
-  const [isAsked, setAsked] = useState(false);
   const [picked, setPicked] = useState<string | null>(null);
   const record = file.record ?? [];
   const ids = stages.map(({ id }) => id);
   const isBlankWeighed = file.blank?.shapedMass !== undefined;
   const after = picked ?? nextWeighing(record, isBlankWeighed ? ids.filter((id) => id !== BLANK) : ids);
-  const read = parseQuantity(text, "mass");
-  const note = () => {
-    setAsked(true);
-    if (!read.ok) return;
-    writeWeighing({ file, edit }, after, text);
-    setText("");
-    setAsked(false);
-    setPicked(null);
-  };
   return (
-    <form
+    <NoteForm
       className="weigh-in"
-      onSubmit={(event) => {
-        event.preventDefault();
-        note();
+      label={t`The board weighs`}
+      dimension="mass"
+      problemOf={(text) => quantityProblem(text, "mass")}
+      write={(mass) => {
+        writeWeighing({ file, edit }, after, mass);
+        setPicked(null);
       }}
     >
       <Choice
@@ -51,14 +44,6 @@ export function WeighinForm({ file, stages, edit }: WeighinFormProps) {
         names={Object.fromEntries(ids.map((id) => [id, stageName(id, reader)]))}
         choose={setPicked}
       />
-      <QuantityField
-        label={t`The board weighs`}
-        value={text}
-        dimension="mass"
-        problem={isAsked && !read.ok ? read.reason : undefined}
-        onType={setText}
-      />
-      <button type="submit">{t`Write it down`}</button>
-    </form>
+    </NoteForm>
   );
 }

@@ -1,6 +1,6 @@
 import type { BoardFile } from "@lapline/contract";
 import { standingEntries } from "@lapline/engine";
-import { newEntry } from "../record/newEntry";
+import { correcting, newEntry } from "../record/newEntry";
 
 type RecordEntry = NonNullable<BoardFile["record"]>[number];
 type Weighed = Extract<RecordEntry, { readonly kind: "weighed" }>;
@@ -19,7 +19,7 @@ export function weighedEntry(
   return newEntry(record, {
     kind: "weighed",
     ...reading,
-    ...(earlier === undefined ? {} : { corrects: earlier.id }),
+    ...correcting(earlier),
   });
 }
 

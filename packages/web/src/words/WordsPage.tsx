@@ -1,9 +1,8 @@
 import { tellText } from "@lapline/present";
-import { useEffect } from "react";
 import { useSettings } from "../settings/Settings";
-import { SettingsBar } from "../settings/SettingsBar";
 import { useTell } from "../settings/useTell";
-import { PageLink } from "../shared/PageLink";
+import { PageTop } from "../shared/PageTop";
+import { usePageTitle } from "../shared/usePageTitle";
 import { GLOSSARY } from "./glossary";
 import { useWorkings } from "./useWorkings";
 import { WordList } from "./WordList";
@@ -14,18 +13,10 @@ export default function WordsPage() {
   const { reader } = useSettings();
   const t = useTell();
   const isHere = useWorkings();
-  useEffect(() => {
-    document.title = `${t`Words`} · Lapline`;
-  }, [t]);
+  usePageTitle(t`Words`);
   return (
     <>
-      <header className="top">
-        <PageLink to="/" className="home">
-          <span aria-hidden="true">‹&nbsp;</span>
-          {t`The Shed`}
-        </PageLink>
-        <SettingsBar />
-      </header>
+      <PageTop />
       <main className="page words-page" aria-busy={!isHere}>
         <h1>{t`Words`}</h1>
         <p>{t`Left and right are always the surfer's: standing at the tail, facing the nose, deck up.`}</p>
