@@ -17,5 +17,8 @@ export interface HttpCall {
 /** A body of JSON by its schema's name among the parts, or of bytes in one of these types. */
 export type HttpBody = { readonly json: string } | { readonly bytes: readonly string[] };
 
+/** A body of JSON by its schema's name. */
+export const json = (part: string): HttpBody => ({ json: part });
+
 /** The schemas that calls name. */
 export type HttpParts = Readonly<Record<string, z.ZodType | ZodMiniType>>;

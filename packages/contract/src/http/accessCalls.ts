@@ -1,6 +1,4 @@
-import type { HttpBody, HttpCall } from "./HttpCall";
-
-const json = (part: string): HttpBody => ({ json: part });
+import { type HttpCall, json } from "./HttpCall";
 
 /** How devices are let in, listed and let in no more. */
 export const accessCalls: readonly HttpCall[] = [

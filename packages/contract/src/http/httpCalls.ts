@@ -1,7 +1,6 @@
 import { accessCalls } from "./accessCalls";
-import type { HttpBody, HttpCall } from "./HttpCall";
+import { type HttpBody, type HttpCall, json } from "./HttpCall";
 
-const json = (part: string): HttpBody => ({ json: part });
 const bytes = (...types: string[]): HttpBody => ({ bytes: types });
 const BOARD = "/api/boards/{id}";
 const PHOTO = ["image/jpeg", "image/png", "image/webp"];
