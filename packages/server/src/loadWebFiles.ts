@@ -8,8 +8,8 @@ import { gzip } from "node:zlib";
 /** A file of the built web app, ready to be sent. */
 export interface WebFile {
   readonly body: Uint8Array<ArrayBuffer>;
-  /** The same for a browser that takes gzip; null where it would not be shorter. */
-  readonly packed: Uint8Array<ArrayBuffer> | null;
+  /** The same for a browser that takes gzip, packed when it is first asked for; null where it would not be shorter. */
+  packed(): Promise<Uint8Array<ArrayBuffer> | null>;
   readonly type: string;
   readonly etag: string;
   /** Its name carries a hash of its content, so that it never changes. */
@@ -47,7 +47,7 @@ export async function loadWebFiles(folder: string): Promise<ReadonlyMap<string, 
     const url = `/${relative(folder, path).split(sep).join("/")}`;
     files.set(url, {
       body,
-      packed: await packBody(body),
+      packed: packedOnce(body),
       type: TYPES[extname(path).toLowerCase()] ?? "application/octet-stream",
       etag: `"${createHash("sha256").update(body).digest("hex").slice(0, 32)}"`,
       lasting: url.startsWith("/assets/"),
@@ -57,6 +57,14 @@ export async function loadWebFiles(folder: string): Promise<ReadonlyMap<string, 
 }
 
 const pack = promisify(gzip);
+
+function packedOnce(body: Uint8Array<ArrayBuffer>): WebFile["packed"] {
+  let packing: ReturnType<WebFile["packed"]> | undefined;
+  return () => {
+    packing ??= packBody(body);
+    return packing;
+  };
+}
 
 async function packBody(body: Uint8Array<ArrayBuffer>): Promise<Uint8Array<ArrayBuffer> | null> {
   const packed = new Uint8Array(await pack(body, { level: 9 }));

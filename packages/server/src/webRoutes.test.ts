@@ -4,7 +4,13 @@ import { webRoutes } from "./webRoutes";
 
 const body = new TextEncoder().encode("<!doctype html>".repeat(100));
 const packed = new Uint8Array(gzipSync(body));
-const page = { body, packed, type: "text/html; charset=utf-8", etag: '"e"', lasting: false };
+const page = {
+  body,
+  packed: async () => packed,
+  type: "text/html; charset=utf-8",
+  etag: '"e"',
+  lasting: false,
+};
 const routes = webRoutes(new Map([["/index.html", page]]));
 
 const ask = (accepted: string | null) =>

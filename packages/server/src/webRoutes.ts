@@ -7,7 +7,7 @@ const FOREVER = "public, max-age=31536000, immutable";
 /** Sends the web app. A path without a file ending is one of the app's own pages and gets its first page. */
 export function webRoutes(files: ReadonlyMap<string, WebFile>): Hono {
   const routes = new Hono();
-  routes.get("*", (context) => {
+  routes.get("*", async (context) => {
     const path = context.req.path;
     const isPage = !(path.split("/").at(-1) ?? "").includes(".");
     const file = files.get(isPage ? "/index.html" : path);
@@ -22,8 +22,8 @@ export function webRoutes(files: ReadonlyMap<string, WebFile>): Hono {
     if (context.req.header("if-none-match") === file.etag)
       return new Response(null, { status: 304, headers });
     const sent = { ...headers, "content-type": file.type };
-    if (file.packed !== null && takesGzip(context.req.header("accept-encoding")))
-      return new Response(file.packed, { headers: { ...sent, "content-encoding": "gzip" } });
+    const packed = takesGzip(context.req.header("accept-encoding")) ? await file.packed() : null;
+    if (packed !== null) return new Response(packed, { headers: { ...sent, "content-encoding": "gzip" } });
     return new Response(file.body, { headers: sent });
   });
   return routes;
