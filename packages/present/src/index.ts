@@ -44,6 +44,7 @@ export { checkName, readingWords, verdictWords } from "./words/checkWords";
 export { correctionWords } from "./words/correctionWords";
 export { costSentences, costWords } from "./words/costWords";
 export { type CutStep, cutSteps } from "./words/cutWords";
+export { fieldWords } from "./words/fieldWords";
 export { finName } from "./words/finName";
 export { floatSentences } from "./words/floatSentences";
 export { formatDiagonalWorth } from "./words/formatDiagonalWorth";

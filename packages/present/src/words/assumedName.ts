@@ -1,6 +1,6 @@
 import type { Reader } from "../language/Reader";
 import { type Tell, tell } from "../language/tell";
-import { tellText } from "../language/tellText";
+import { fieldWords } from "./fieldWords";
 
 /** What an assumption is about, as a builder calls it: `glass.bottom.lap` is the lap on the bottom. */
 export function assumedName(path: string, reader: Reader): string {
@@ -79,8 +79,5 @@ function wordsOf(path: string, reader: Reader): string {
       .replace(/\[[^\]]*\]/g, "")
       .split(".")
       .at(-1) ?? path;
-  return tellText(
-    last.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`),
-    reader,
-  );
+  return fieldWords(last, reader);
 }

@@ -1,6 +1,6 @@
 import type { Reader } from "../language/Reader";
 import { type Tell, tell } from "../language/tell";
-import { tellText } from "../language/tellText";
+import { fieldWords } from "./fieldWords";
 import { readingName } from "./readingName";
 
 const STATION = "survey.stations[";
@@ -64,12 +64,5 @@ function wordsOf(path: string, reader: Reader): string {
     .replace(FIN, "fin")
     .replace(/\[\d+\]/g, "")
     .split(".");
-  return (rest.length === 0 ? [first] : rest)
-    .map((step) =>
-      tellText(
-        step.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`),
-        reader,
-      ),
-    )
-    .join(", ");
+  return (rest.length === 0 ? [first] : rest).map((step) => fieldWords(step, reader)).join(", ");
 }

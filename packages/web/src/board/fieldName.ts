@@ -1,6 +1,5 @@
 import type { BoardFile } from "@lapline/contract";
-import { finName, type Reader, tell } from "@lapline/present";
-import { fieldWords } from "./fieldWords";
+import { fieldWords, finName, type Reader, tell } from "@lapline/present";
 import { type FieldPath, fieldAt, parseFieldPath } from "./withField";
 
 /** A field of the board file as a person knows it: `station 5, left`, `front: cant`, `strings, front left: beside nose`. */

@@ -1,5 +1,4 @@
-import { type Reader, tell, tellText } from "@lapline/present";
-import { fieldWords } from "../board/fieldWords";
+import { fieldWords, type Reader, tell, tellText } from "@lapline/present";
 
 /** A value of a board file in words: `12 in`; `from tail 12 in, left 7 in`; what is not there says so. */
 export function valueWords(value: unknown, reader: Reader): string {
