@@ -1,21 +1,9 @@
 import AxeBuilder from "@axe-core/playwright";
 import { DEMO_BOARDS } from "@lapline/contract";
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { buildFirst } from "../buildFirst";
-import { launchBrowser } from "./launchBrowser";
-import { type RunningApp, startApp } from "./startApp";
+import { describe, expect, test } from "vitest";
+import { runForTests } from "./runForTests";
 
-let app: RunningApp;
-let browser: Browser;
-beforeAll(async () => {
-  buildFirst("web");
-  [app, browser] = await Promise.all([startApp(), launchBrowser()]);
-});
-afterAll(async () => {
-  await browser.close();
-  await app.close();
-});
+const running = runForTests();
 
 const BOARD = `board/${DEMO_BOARDS.find(({ id }) => id === "six-four-tri")?.id}`;
 
@@ -26,9 +14,9 @@ describe("the Cut part", () => {
   ])(
     "$width wide: cuts in order, and a search that only the button begins, in a worker",
     async (viewport) => {
-      const context = await browser.newContext({ viewport, reducedMotion: "reduce" });
+      const context = await running.browser.newContext({ viewport, reducedMotion: "reduce" });
       const page = await context.newPage();
-      await page.goto(new URL(BOARD, app.address).href, { waitUntil: "networkidle" });
+      await page.goto(new URL(BOARD, running.app.address).href, { waitUntil: "networkidle" });
       const cut = page.locator("#cut");
       expect(await cut.locator(".cut-list li").count()).toBe(4);
       expect(page.workers()).toHaveLength(0);

@@ -1,31 +1,19 @@
 import AxeBuilder from "@axe-core/playwright";
 import { DEMO_BOARDS } from "@lapline/contract";
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
-import { buildFirst } from "../buildFirst";
-import { launchBrowser } from "./launchBrowser";
-import { type RunningApp, startApp } from "./startApp";
+import { expect, test } from "vitest";
+import { runForTests } from "./runForTests";
 
-let app: RunningApp;
-let browser: Browser;
-beforeAll(async () => {
-  buildFirst("web");
-  [app, browser] = await Promise.all([startApp(), launchBrowser()]);
-});
-afterAll(async () => {
-  await browser.close();
-  await app.close();
-});
+const running = runForTests();
 
 const BOARD = `board/${DEMO_BOARDS.find(({ id }) => id === "five-ten-quad")?.id}`;
 
 test("the lay-up is chosen on the page: the cloth follows at once, and what cannot be is said at its field", async () => {
-  const context = await browser.newContext({
+  const context = await running.browser.newContext({
     viewport: { width: 820, height: 1180 },
     reducedMotion: "reduce",
   });
   const page = await context.newPage();
-  await page.goto(new URL(BOARD, app.address).href, { waitUntil: "networkidle" });
+  await page.goto(new URL(BOARD, running.app.address).href, { waitUntil: "networkidle" });
   const glass = page.locator("#glass");
   const pieces = glass.getByRole("table", { name: "Cloth" }).getByRole("rowheader");
   const bottom = glass.getByRole("group", { name: "Bottom's cloth" });

@@ -1,21 +1,9 @@
 import AxeBuilder from "@axe-core/playwright";
 import { DEMO_BOARDS } from "@lapline/contract";
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { buildFirst } from "../buildFirst";
-import { launchBrowser } from "./launchBrowser";
-import { type RunningApp, startApp } from "./startApp";
+import { describe, expect, test } from "vitest";
+import { runForTests } from "./runForTests";
 
-let app: RunningApp;
-let browser: Browser;
-beforeAll(async () => {
-  buildFirst("web");
-  [app, browser] = await Promise.all([startApp(), launchBrowser()]);
-});
-afterAll(async () => {
-  await browser.close();
-  await app.close();
-});
+const running = runForTests();
 
 const [DEMO] = DEMO_BOARDS;
 const BOARD = `board/${DEMO?.id}`;
@@ -41,7 +29,7 @@ async function keepHotBoard(): Promise<string> {
   };
   file.shop.temperature = { day: "34 C", night: "28 C" };
   file.shop.resinTemperature = "34 C";
-  const address = new URL("api/boards/hot-shop", app.address).href;
+  const address = new URL("api/boards/hot-shop", running.app.address).href;
   const kept = await fetch(address, {
     method: "PUT",
     headers: { "content-type": "application/json" },
@@ -53,9 +41,9 @@ async function keepHotBoard(): Promise<string> {
 
 describe.each([360, 820, 1440])("the mix, %i wide", (width) => {
   test("shows each coat's cups and both its clocks, for everyone and within the page", async () => {
-    const context = await browser.newContext({ viewport: { width, height: 900 } });
+    const context = await running.browser.newContext({ viewport: { width, height: 900 } });
     const page = await context.newPage();
-    await page.goto(new URL(BOARD, app.address).href);
+    await page.goto(new URL(BOARD, running.app.address).href);
     const mix = page.locator("#mix");
     await mix.getByRole("heading", { name: "The film on the board" }).first().waitFor();
     const coats = await mix.locator(".coats > li").count();
@@ -74,9 +62,9 @@ describe.each([360, 820, 1440])("the mix, %i wide", (width) => {
 
 test("a coat that cannot be mixed has a crossed cup with its reason beside it, and odd gel points are drawn", async () => {
   const path = await keepHotBoard();
-  const context = await browser.newContext({ viewport: { width: 820, height: 1180 } });
+  const context = await running.browser.newContext({ viewport: { width: 820, height: 1180 } });
   const page = await context.newPage();
-  await page.goto(new URL(path, app.address).href);
+  await page.goto(new URL(path, running.app.address).href);
   const mix = page.locator("#mix");
   const refused = mix.locator(".coats > li", { hasText: "fill deck" });
   await refused.getByText("What would fit").waitFor();

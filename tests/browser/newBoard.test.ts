@@ -1,21 +1,10 @@
 import AxeBuilder from "@axe-core/playwright";
 import { DEMO_BOARDS, type StationFile } from "@lapline/contract";
-import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { buildFirst } from "../buildFirst";
-import { launchBrowser } from "./launchBrowser";
-import { type RunningApp, startApp } from "./startApp";
+import type { Page } from "playwright-core";
+import { describe, expect, test } from "vitest";
+import { runForTests } from "./runForTests";
 
-let app: RunningApp;
-let browser: Browser;
-beforeAll(async () => {
-  buildFirst("web");
-  [app, browser] = await Promise.all([startApp(), launchBrowser()]);
-});
-afterAll(async () => {
-  await browser.close();
-  await app.close();
-});
+const running = runForTests();
 
 /** The north shed's quad as a paper of readings. */
 const PAPER = DEMO_BOARDS.find(({ id }) => id === "five-ten-quad")?.file.survey;
@@ -31,10 +20,13 @@ async function openPage(
   width: number,
   light: "paper" | "night" | "sun" = "paper",
 ): Promise<Page> {
-  const context = await browser.newContext({ viewport: { width, height: 900 }, reducedMotion: "reduce" });
+  const context = await running.browser.newContext({
+    viewport: { width, height: 900 },
+    reducedMotion: "reduce",
+  });
   const page = await context.newPage();
   await page.addInitScript((chosen) => localStorage.setItem("lapline.light", chosen), light);
-  await page.goto(new URL(path, app.address).href);
+  await page.goto(new URL(path, running.app.address).href);
   return page;
 }
 
@@ -87,7 +79,9 @@ test("a paper of readings becomes a board, a plan and a Sheet", async () => {
   await papers.getByRole("button", { name: "Issue a Sheet (PDF)" }).click();
   const link = papers.getByRole("link", { name: "Sheet 1 (PDF)" });
   await link.waitFor({ timeout: 60_000 });
-  const answer = await page.request.get(new URL((await link.getAttribute("href")) ?? "", app.address).href);
+  const answer = await page.request.get(
+    new URL((await link.getAttribute("href")) ?? "", running.app.address).href,
+  );
   expect(answer.headers()["content-type"]).toBe("application/pdf");
   expect((await answer.body()).subarray(0, 5).toString()).toBe("%PDF-");
   await page.context().close();
@@ -151,7 +145,7 @@ describe("the Shed", () => {
     const headers = { "content-type": "application/json" };
     for (const name of ["one for the point", "another"]) {
       const body = JSON.stringify({ ...file, name });
-      await fetch(new URL("api/boards", app.address), { method: "POST", headers, body });
+      await fetch(new URL("api/boards", running.app.address), { method: "POST", headers, body });
     }
     const page = await openPage("", 820);
     const search = page.getByLabel("Search by name or rider");
@@ -189,7 +183,7 @@ describe("the Shed", () => {
 
 test("a board that is only begun opens with all its parts, leads to the readings, and can be named, warmed and shaped", async () => {
   const survey = { length: "6 ft", nose: { kind: "pointed" }, tail: { kind: "round" }, stations: [] };
-  await fetch(new URL("api/boards/bare", app.address), {
+  await fetch(new URL("api/boards/bare", running.app.address), {
     method: "PUT",
     headers: { "content-type": "application/json" },
     body: JSON.stringify({ format: "lapline-board/1", name: "bare", survey }),
@@ -211,7 +205,7 @@ test("a board that is only begun opens with all its parts, leads to the readings
   await page.getByLabel("bottom", { exact: true }).selectOption("vee");
   await page.getByLabel("depth", { exact: true }).fill("1/8 in");
   await page.locator(".saving-saved").waitFor();
-  const kept = await (await page.request.get(new URL("api/boards/bare", app.address).href)).json();
+  const kept = await (await page.request.get(new URL("api/boards/bare", running.app.address).href)).json();
   expect(kept).toMatchObject({
     order: { rider: "rider B" },
     shop: { temperature: { day: "14 C", night: "8 C" } },

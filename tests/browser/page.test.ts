@@ -1,21 +1,10 @@
 import AxeBuilder from "@axe-core/playwright";
 import { DEMO_BOARDS } from "@lapline/contract";
-import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { buildFirst } from "../buildFirst";
-import { launchBrowser } from "./launchBrowser";
-import { type RunningApp, startApp } from "./startApp";
+import type { Page } from "playwright-core";
+import { describe, expect, test } from "vitest";
+import { runForTests } from "./runForTests";
 
-let app: RunningApp;
-let browser: Browser;
-beforeAll(async () => {
-  buildFirst("web");
-  [app, browser] = await Promise.all([startApp(), launchBrowser()]);
-});
-afterAll(async () => {
-  await browser.close();
-  await app.close();
-});
+const running = runForTests();
 
 /** What the page complained of, from its first moment on. */
 function watch(page: Page): string[] {
@@ -36,10 +25,10 @@ const SIZES = [
 
 describe.each(SIZES)("at $width × $height", (viewport) => {
   test("the first page lists the demo boards, without complaint, for everyone", async () => {
-    const context = await browser.newContext({ viewport });
+    const context = await running.browser.newContext({ viewport });
     const page = await context.newPage();
     const complaints = watch(page);
-    await page.goto(app.address);
+    await page.goto(running.app.address);
     for (const { text } of DEMO_BOARDS) {
       await page.locator(".standing-name", { hasText: JSON.parse(text).name }).waitFor();
     }

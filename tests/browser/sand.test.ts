@@ -1,28 +1,20 @@
 import AxeBuilder from "@axe-core/playwright";
 import { DEMO_BOARDS } from "@lapline/contract";
-import type { Browser, Locator, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { buildFirst } from "../buildFirst";
-import { launchBrowser } from "./launchBrowser";
-import { type RunningApp, startApp } from "./startApp";
+import type { Locator, Page } from "playwright-core";
+import { describe, expect, test } from "vitest";
+import { runForTests } from "./runForTests";
 
-let app: RunningApp;
-let browser: Browser;
-beforeAll(async () => {
-  buildFirst("web");
-  [app, browser] = await Promise.all([startApp(), launchBrowser()]);
-});
-afterAll(async () => {
-  await browser.close();
-  await app.close();
-});
+const running = runForTests();
 
 const BOARD = `board/${DEMO_BOARDS[0]?.id}`;
 
 async function openBoard(width: number): Promise<Page> {
-  const context = await browser.newContext({ viewport: { width, height: 900 }, reducedMotion: "reduce" });
+  const context = await running.browser.newContext({
+    viewport: { width, height: 900 },
+    reducedMotion: "reduce",
+  });
   const page = await context.newPage();
-  await page.goto(new URL(BOARD, app.address).href);
+  await page.goto(new URL(BOARD, running.app.address).href);
   await page.locator("#seal").waitFor();
   return page;
 }

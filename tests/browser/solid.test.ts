@@ -1,22 +1,11 @@
 import AxeBuilder from "@axe-core/playwright";
 import { DEMO_BOARDS, readBoardFile } from "@lapline/contract";
 import { planBuild } from "@lapline/engine";
-import type { Browser, Locator, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { buildFirst } from "../buildFirst";
-import { launchBrowser } from "./launchBrowser";
-import { type RunningApp, startApp } from "./startApp";
+import type { Locator, Page } from "playwright-core";
+import { describe, expect, test } from "vitest";
+import { runForTests } from "./runForTests";
 
-let app: RunningApp;
-let browser: Browser;
-beforeAll(async () => {
-  buildFirst("web");
-  [app, browser] = await Promise.all([startApp(), launchBrowser()]);
-});
-afterAll(async () => {
-  await browser.close();
-  await app.close();
-});
+const running = runForTests();
 
 const [DEMO] = DEMO_BOARDS;
 const BOARD = `board/${DEMO?.id}`;
@@ -31,14 +20,17 @@ interface Opening {
 }
 
 async function openBoard({ width = 820, light = "paper", script }: Opening = {}): Promise<Page> {
-  const context = await browser.newContext({ viewport: { width, height: 900 }, reducedMotion: "reduce" });
+  const context = await running.browser.newContext({
+    viewport: { width, height: 900 },
+    reducedMotion: "reduce",
+  });
   const page = await context.newPage();
   await page.addInitScript((chosen) => {
     localStorage.setItem("lapline.light", chosen);
     localStorage.setItem("lapline.units", "mm");
   }, light);
   if (script !== undefined) await page.addInitScript(script);
-  await page.goto(new URL(BOARD, app.address).href);
+  await page.goto(new URL(BOARD, running.app.address).href);
   await page.locator("#seal").waitFor();
   return page;
 }
