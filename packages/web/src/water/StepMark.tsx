@@ -1,13 +1,13 @@
 import type { BoardFile } from "@lapline/contract";
-import { type Plan, parseQuantity, standingEntries } from "@lapline/engine";
+import { type Plan, parseQuantity } from "@lapline/engine";
 import { tell } from "@lapline/present";
 import { useState } from "react";
 import { QuantityField } from "../board/QuantityField";
 import type { FieldPath } from "../board/withField";
-import { correcting, newEntry, type RecordEntry } from "../record/newEntry";
 import { useSettings } from "../settings/Settings";
 import { WhenField } from "../shared/WhenField";
 import { wallTime } from "../shared/wallTime";
+import { markDone } from "./markDone";
 
 interface StepMarkProps {
   readonly step: NonNullable<Plan["steps"]>[number];
@@ -64,24 +64,4 @@ export function StepMark({ step, file, edit }: StepMarkProps) {
       <button type="button" onClick={() => setOpen(false)}>{t`Leave it`}</button>
     </form>
   );
-}
-
-/** The record with a mark at its end, and a weighing where there was one; what stands of the same step is corrected, never erased. */
-export function markDone(
-  record: readonly RecordEntry[],
-  { step, at, mass }: { readonly step: string; readonly at: string; readonly mass: string | null },
-): readonly RecordEntry[] {
-  const standing = standingEntries(record);
-  const earlier = standing.findLast((entry) => entry.kind === "done" && entry.step === step);
-  const weighed = standing.findLast((entry) => entry.kind === "weighed" && entry.after === step);
-  const when = at === "" ? {} : { at };
-  const marked = [
-    ...record,
-    newEntry(record, { kind: "done" as const, step, ...when, ...correcting(earlier) }),
-  ];
-  if (mass === null) return marked;
-  return [
-    ...marked,
-    newEntry(marked, { kind: "weighed" as const, after: step, mass, ...when, ...correcting(weighed) }),
-  ];
 }

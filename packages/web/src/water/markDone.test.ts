@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { markDone } from "./StepMark";
+import { markDone } from "./markDone";
 
 describe("a step marked done on the page", () => {
   it("is an entry with its time, and a weighing beside it where the board was on the scale", () => {
