@@ -4,7 +4,7 @@ import { planOf } from "../board/planOf";
 import { localMs } from "../shared/localMs";
 import { chooseStep } from "./chooseStep";
 import { listCards } from "./listCards";
-import { listClock, momentsBetween, runningClocks } from "./listClock";
+import { listClock, runningClocks } from "./listClock";
 import { mixedCups } from "./mixedCups";
 
 function demo(id: string, change: (file: { record?: unknown[] }) => void = () => undefined) {
@@ -130,15 +130,6 @@ describe("the wet clock", () => {
       "laminate-deck",
       "laminate-bottom",
     ]);
-  });
-
-  test("a time rings once, however long the device slept", () => {
-    const trimMs = moments.find(({ kind }) => kind === "trim")?.atMs ?? 0;
-    const between = (fromMs: number, toMs: number) =>
-      momentsBetween(quad.plan, fromMs, toMs).map(({ kind }) => kind);
-    expect(between(trimMs - 1, trimMs)).toEqual(["trim"]);
-    expect(between(trimMs, trimMs + 1)).toEqual([]);
-    expect(between(startMs, moments.at(-1)?.atMs ?? 0)).toEqual(moments.map(({ kind }) => kind));
   });
 
   test("a fingertip moves the times that are still ahead", () => {

@@ -52,11 +52,3 @@ export function runningClocks(
     .filter(({ moments }) => moments.some(({ atMs }) => atMs > nowMs))
     .toSorted((a, b) => nextMs(a.moments) - nextMs(b.moments));
 }
-
-/** The times that came between two looks at the clock, however long the device slept in between. */
-export function momentsBetween(plan: Plan, fromMs: number, toMs: number): readonly ClockMoment[] {
-  return (plan.mix?.coats ?? [])
-    .flatMap(listClock)
-    .filter(({ atMs }) => atMs > fromMs && atMs <= toMs)
-    .toSorted((a, b) => a.atMs - b.atMs);
-}

@@ -3,10 +3,7 @@ import { useEffect, useRef, useState } from "react";
 import { keep, recall } from "../settings/kept";
 import { soundAlarm } from "./alarm";
 import type { ClockMoment } from "./ClockMoment";
-import { momentsBetween } from "./listClock";
-
-/** After this long nobody who opens the Bench wants to be rung for what has been. */
-const FORGET_MS = 12 * 3600 * 1000;
+import { type Heard, hearAlarms, readHeard, withCome } from "./hearAlarms";
 
 export interface Alarms {
   /** Times that have come and that nobody has said to have seen. */
@@ -15,21 +12,21 @@ export interface Alarms {
 }
 
 /**
- * Rings for each time of the board's wet clocks as it comes. When the Bench was last looked at stays on the device, so that what
- * came while it was shut, reloaded or asleep rings as soon as it is there again, and nothing rings twice.
+ * Rings for each time of the board's wet clocks as it comes. What has rung stays on the device, so that what came while the Bench
+ * was shut, reloaded or asleep, or before it heard of the cup, rings as soon as it is there, and nothing rings twice.
  */
 export function useAlarms(board: string, plan: Plan, nowMs: number): Alarms {
-  const key = `lapline.bench.looked.${board}`;
-  const lookedMs = useRef<number | null>(null);
+  const key = `lapline.bench.heard.${board}`;
+  const heard = useRef<Heard | null>(null);
   const [due, setDue] = useState<readonly ClockMoment[]>([]);
   useEffect(() => {
-    const fromMs = Math.max(lookedMs.current ?? Number(recall(key) ?? nowMs), nowMs - FORGET_MS);
-    const come = momentsBetween(plan, fromMs, nowMs);
-    lookedMs.current = nowMs;
-    keep(key, String(nowMs));
+    const before = heard.current ?? readHeard(recall(key));
+    const { come, heard: after } = hearAlarms(plan, before, nowMs);
+    heard.current = after;
+    if (come.length > 0 || before === null) keep(key, JSON.stringify(after));
     if (come.length === 0) return;
     soundAlarm();
-    setDue((before) => [...before, ...come]);
+    setDue((waiting) => withCome(waiting, come));
   }, [key, plan, nowMs]);
   return { due, clear: () => setDue([]) };
 }
