@@ -17,7 +17,7 @@ const TOUCH_M = 1e-8;
 
 /**
  * The place nearest to the roll's free end, of several the one nearest to its edge, where a piece clears all that lie there. Such a
- * place is a corner of the room left over: the roll's own, a corner of an outline, or where two outlines, or an outline and an edge,
+ * place is a corner of the room left over: the roll's own, a hollow of an outline, or where two outlines, or an outline and an edge,
  * cross (the bottom-left rule on no-fit outlines). @param roomM how far across the roll the piece can move
  */
 export function findPlace(obstacles: readonly Obstacle[], roomM: number): Place {
@@ -45,14 +45,17 @@ function firstFree(places: Place[], obstacles: readonly Obstacle[]): Place | und
   return places.find((place) => !obstacles.some((obstacle) => isInside(place, obstacle)));
 }
 
-/** Its corners, and where it crosses the edges of the room. */
+/**
+ * Where it crosses the edges of the room, and its corners where it is not convex: from a corner that stands out, either edge leads nearer
+ * to the free end, so the nearest place is never there.
+ */
 function addOwnCorners(places: Place[], { ring, x, y }: Obstacle, roomM: number): void {
   const { xs, ys } = ring;
   const n = xs.length;
   for (let i = 0; i < n; i++) {
     const j = i + 1 === n ? 0 : i + 1;
     const [ax, ay, bx, by] = [xs[i]! + x, ys[i]! + y, xs[j]! + x, ys[j]! + y];
-    if (ax >= 0 && ay >= 0 && ay <= roomM) places.push({ x: ax, y: ay });
+    if (!ring.isConvex && ax >= 0 && ay >= 0 && ay <= roomM) places.push({ x: ax, y: ay });
     for (const edge of [0, roomM]) {
       if (ay > edge === by > edge) continue;
       const at = ax + ((edge - ay) / (by - ay)) * (bx - ax);
