@@ -7,12 +7,11 @@ import { problem } from "./problem";
 import { putAway } from "./putAway";
 import { readJsonBody } from "./readJsonBody";
 import { sentAsFile } from "./sentAsFile";
-import { openSheetThread } from "./sheets/sheetInThread";
+import { LONGEST_SHEET_MS, type NoSheetNow, openSheetThread } from "./sheets/sheetInThread";
 
 /** Sheets as they were handed out: the plan and the PDF of one version of a board, frozen. */
-export function sheetRoutes({ boards, sheets }: Shop, now: () => Date): Hono {
+export function sheetRoutes({ boards, sheets }: Shop, now: () => Date, make = openSheetThread()): Hono {
   const routes = new Hono();
-  const make = openSheetThread();
 
   routes.get("/:id/sheets", async (context) => {
     const id = context.req.param("id");
@@ -30,10 +29,7 @@ export function sheetRoutes({ boards, sheets }: Shop, now: () => Date): Hono {
     const board = asked.version === undefined ? newest : await boards.readVersion(id, asked.version);
     if (board === null) return noSuch("version", `${id}, ${asked.version}`);
     const made = await make({ ...sheetOf(asked, now()), text: board.text });
-    if (made === null) {
-      const detail = "Many Sheets are being made just now. Ask again in a moment.";
-      return problem({ status: 503, title: "Busy", detail }, { "retry-after": "5" });
-    }
+    if (made.kind === "busy" || made.kind === "too-long") return notNow(made);
     if (made.kind === "not-made") return problem({ status: 422, title: "No Sheet", detail: made.why });
     const { plan, pdf } = made;
     const write = { boardId: id, boardVersion: board.version, plan, pdf, device: deviceOf(context) };
@@ -61,6 +57,15 @@ export function sheetRoutes({ boards, sheets }: Shop, now: () => Date): Hono {
     });
 
   return routes;
+}
+
+function notNow({ kind }: NoSheetNow): Response {
+  const detail =
+    kind === "busy"
+      ? "Many Sheets are being made just now. Ask again in a moment."
+      : `This Sheet was not done after ${LONGEST_SHEET_MS / 1000} s and was given up. Others can be made; ask for this one again when the machine has less to do.`;
+  const title = kind === "busy" ? "Busy" : "Took too long";
+  return problem({ status: 503, title, detail, reason: kind }, { "retry-after": "5" });
 }
 
 const FILES = [

@@ -3,6 +3,7 @@ import { DEMO_BOARDS, readBoardFile } from "@lapline/contract";
 import { planBuild } from "@lapline/engine";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { buildFirst } from "../../../tests/buildFirst";
+import { sheetRoutes } from "../src/sheetRoutes";
 import { startTestServer, type TestServer } from "./startTestServer";
 
 const [DEMO] = DEMO_BOARDS;
@@ -59,4 +60,17 @@ test.each([
 test.each(["9", "..%2f1", "x"])("there is no Sheet %s", async (sheet) => {
   for (const file of ["", "/pdf", "/plan"])
     expect((await server.send({ path: `${SHEETS}/${sheet}${file}` })).status).toBe(404);
+});
+
+test.each([
+  ["busy", "Many Sheets are being made"],
+  ["too-long", "was given up"],
+] as const)("no Sheet because of %s is a 503 that says so", async (kind, words) => {
+  const now = () => new Date("2026-04-11T09:00:00Z");
+  const routes = sheetRoutes(server.shop, now, async () => ({ kind }));
+  const init = { method: "POST", headers, body: "{}" };
+  const answer = await routes.request(`/${DEMO.id}/sheets`, init);
+  expect(answer.status).toBe(503);
+  expect(answer.headers.get("content-type")).toBe("application/problem+json");
+  expect(await answer.json()).toMatchObject({ reason: kind, detail: expect.stringContaining(words) });
 });
