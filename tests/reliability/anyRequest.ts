@@ -23,7 +23,7 @@ const ENTRIES = [
 ].map((entry) => JSON.stringify(entry));
 const ARCHIVE = `{"format":"lapline-shop/1","schema":1}\n["boards","a",1,"r","{}",null]\n{"end":1,"sha256":"0"}\n`;
 const PHOTOS = [
-  "ffd8ffe000104a464946",
+  "ffd8ffe000104a46494600010100000100010000ffc0000b080015002501011100",
   "89504e470d0a1a0a0000000d49484452ffffffffffffffff08",
   "524946460000000057454250",
 ];

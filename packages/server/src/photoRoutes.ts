@@ -1,5 +1,12 @@
-import { LARGEST_PHOTO_BYTES, type Photo, type Shop } from "@lapline/store";
+import {
+  LARGEST_PHOTO_BYTES,
+  LONGEST_PHOTO_SIDE,
+  MOST_PHOTO_PIXELS,
+  type Photo,
+  type Shop,
+} from "@lapline/store";
 import { Hono } from "hono";
+import { askerOf } from "./access/Access";
 import { bodyParts, refuseEncoded } from "./bodyParts";
 import { deviceOf } from "./deviceOf";
 import { noSuch } from "./notFound";
@@ -11,6 +18,9 @@ const ENDINGS: Readonly<Record<Photo["type"], string>> = {
   "image/png": "png",
   "image/webp": "webp",
 };
+
+/** What devices at the bench may add to one board, so that none fills the shop's disk; a keeper may add more. */
+export const MOST_BENCH_PHOTOS = 200;
 
 /** Pictures of a board, kept as the files that came. */
 export function photoRoutes({ boards, photos }: Shop): Hono {
@@ -27,13 +37,27 @@ export function photoRoutes({ boards, photos }: Shop): Hono {
     const encoded = refuseEncoded(context);
     if (encoded !== null) return encoded;
     const bytes = bodyParts(context);
-    const result = await photos.add({ boardId, bytes, device: deviceOf(context) });
+    const most = askerOf(context).device?.role === "bench" ? { most: MOST_BENCH_PHOTOS } : {};
+    const result = await photos.add({ boardId, bytes, device: deviceOf(context), ...most });
     switch (result.kind) {
       case "no-board":
         return noSuch("board", boardId);
       case "too-large": {
         const detail = `A photo has at most ${LARGEST_PHOTO_BYTES / 1e6} MB.`;
         return problem({ status: 413, title: "Too large", detail }, { connection: "close" });
+      }
+      case "too-many-pixels": {
+        const { wide, high } = result.size;
+        const detail = `This photo has ${wide} x ${high} pixels. One has at most ${MOST_PHOTO_PIXELS / 1e6} million, and ${LONGEST_PHOTO_SIDE} on a side.`;
+        const limits = { reason: "pixels", wide, high };
+        return problem({ status: 422, title: "Too many pixels", detail, ...limits }, { connection: "close" });
+      }
+      case "too-many": {
+        const detail = `This board has ${MOST_BENCH_PHOTOS} photos, as many as devices at the bench may add. A keeper may add more.`;
+        return problem(
+          { status: 403, title: "Enough photos", detail, reason: "enough-photos" },
+          { connection: "close" },
+        );
       }
       case "not-accepted": {
         const detail =

@@ -13,7 +13,10 @@ const send = (server: TestServer, body: string | Uint8Array, more = {}) =>
   });
 
 async function fill(server: TestServer): Promise<void> {
-  const bytes = Buffer.concat([Buffer.from("ffd8ffe0", "hex"), Buffer.alloc(300_000, 9)]);
+  const bytes = Buffer.concat([
+    Buffer.from("ffd8ffe000104a46494600010100000100010000ffc0000b080015002501011100", "hex"),
+    Buffer.alloc(300_000, 9),
+  ]);
   await server.shop.photos.add({ boardId: ID, bytes: [bytes], device: "phone" });
   const [plan, pdf] = [Buffer.from("{}"), Buffer.from("%PDF-1.7")];
   await server.shop.sheets.issue({ boardId: ID, boardVersion: 1, plan, pdf, device: "phone" });

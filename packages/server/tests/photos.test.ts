@@ -3,14 +3,16 @@ import { readdir } from "node:fs/promises";
 import { join } from "node:path";
 import { DEMO_BOARDS } from "@lapline/contract";
 import { afterAll, beforeAll, expect, test } from "vitest";
+import { MOST_BENCH_PHOTOS } from "../src/photoRoutes";
+import { startSharedServer } from "./startSharedServer";
 import { startTestServer, type TestServer } from "./startTestServer";
 
 const BOARD = `/api/boards/${DEMO_BOARDS[0]?.id}`;
-// The first bytes as ISO/IEC 10918-1, ISO/IEC 15948 and RFC 9649 have them; what follows is not looked at.
+// The first bytes as ISO/IEC 10918-1, ISO/IEC 15948 and RFC 9649 have them, of 37 by 21 pixels; what follows is not looked at.
 const HEADS = {
-  "image/jpeg": "ffd8ffe000104a46494600010100000100010000",
-  "image/png": "89504e470d0a1a0a0000000d49484452000000010000000108060000001f15c489",
-  "image/webp": "524946462400000057454250565038201800000030010",
+  "image/jpeg": "ffd8ffe000104a46494600010100000100010000ffc0000b080015002501011100",
+  "image/png": "89504e470d0a1a0a0000000d494844520000002500000015080600000001",
+  "image/webp": "52494646240000005745425056503820180000003001009d012a25001500",
 };
 const photo = (type: keyof typeof HEADS, filler = 5000) =>
   Buffer.concat([Buffer.from(HEADS[type].padEnd(64, "0"), "hex"), Buffer.alloc(filler, type)]);
@@ -84,6 +86,55 @@ test("a photo that is too large, or packed, or of no board is refused and leaves
   ).toBe(415);
   expect((await post(photo("image/jpeg"), "image/jpeg", "/api/boards/none/photos")).status).toBe(404);
   expect(await files()).toEqual(before);
+});
+
+/** ISO/IEC 10918-1, B.2.2: lines first, then samples a line. */
+const jpegOf = (wide: number, high: number) => {
+  const bytes = photo("image/jpeg");
+  bytes.writeUInt16BE(high, 25);
+  bytes.writeUInt16BE(wide, 27);
+  return bytes;
+};
+
+test.each([
+  [8160, 6120, 201],
+  [16_384, 3000, 201],
+  [8000, 6251, 422],
+  [16_385, 100, 422],
+  [65_535, 65_535, 422],
+  [0, 100, 415],
+  [100, 0, 415],
+])("a small file that says it is %i by %i pixels: %i", async (wide, high, status) => {
+  const before = await files();
+  const answer = await post(jpegOf(wide, high));
+  expect(answer.status).toBe(status);
+  if (status === 201) return;
+  if (status === 422) {
+    expect(JSON.parse(answer.text)).toMatchObject({ reason: "pixels", wide, high });
+    expect(JSON.parse(answer.text).detail).toContain("at most 50 million");
+  }
+  expect(await files()).toEqual(before);
+});
+
+test("devices at the bench add so many photos to a board, a keeper more", async () => {
+  const shared = await startSharedServer();
+  const [phone, laptop] = [await shared.pair("Phone", "bench"), await shared.pair("Laptop", "keeper")];
+  const boardId = String(DEMO_BOARDS[0]?.id);
+  for (let i = 0; i < MOST_BENCH_PHOTOS; i++) {
+    const bytes = [photo("image/png", 100 + i)];
+    expect(await shared.shop.photos.add({ boardId, bytes, device: "Phone" })).toMatchObject({ kind: "kept" });
+  }
+  const ask = (cookie: string, body: Uint8Array) =>
+    shared.ask(
+      { method: "POST", path: `${BOARD}/photos`, body, headers: { "content-type": "image/png" } },
+      cookie,
+    );
+  const refused = await ask(phone, photo("image/png", 5000));
+  expect(refused.status).toBe(403);
+  expect(JSON.parse(refused.text)).toMatchObject({ reason: "enough-photos" });
+  expect(JSON.parse(refused.text).detail).toContain("200 photos");
+  expect((await ask(laptop, photo("image/png", 5000))).status).toBe(201);
+  await shared.close();
 });
 
 test.each(["..%2f..%2fsecret.txt", "%2e%2e", "0".repeat(64), "a", `${"0".repeat(63)}/`])(

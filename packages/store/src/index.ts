@@ -11,7 +11,12 @@ export { NewerDatabaseError } from "./database/migrate";
 export type { Device, DeviceRole } from "./devices/DeviceStore";
 export type { JournalEntry } from "./journal/JournalStore";
 export { openShop } from "./openShop";
-export { LARGEST_PHOTO_BYTES, type Photo } from "./photos/PhotoStore";
+export {
+  LARGEST_PHOTO_BYTES,
+  LONGEST_PHOTO_SIDE,
+  MOST_PHOTO_PIXELS,
+  type Photo,
+} from "./photos/PhotoStore";
 export type { Shop } from "./Shop";
 export { StoreUnavailableError, toldError } from "./StoreUnavailableError";
 export type { IssuedSheet } from "./sheets/SheetStore";

@@ -1,3 +1,4 @@
+import { createHash } from "node:crypto";
 import { createReadStream } from "node:fs";
 import { readdir, readFile } from "node:fs/promises";
 import { join } from "node:path";
@@ -10,7 +11,10 @@ const device = "phone";
 
 const NAMED = (name: string) => JSON.stringify({ ...JSON.parse(DEMO_BOARDS[0]?.text ?? ""), name });
 const ENTRY = '{"id":"e1","kind":"done","step":"prep"}';
-const PHOTO = Buffer.concat([Buffer.from("ffd8ffe000104a464946", "hex"), Buffer.alloc(200_000, 7)]);
+const PHOTO = Buffer.concat([
+  Buffer.from("ffd8ffe000104a46494600010100000100010000ffc0000b080015002501011100", "hex"),
+  Buffer.alloc(200_000, 7),
+]);
 
 async function fill({ boards, journal, photos, sheets, shelf }: Shop): Promise<void> {
   for (const id of ["b", "a-1", "a"]) {
@@ -48,6 +52,14 @@ async function textOf(shop: Shop): Promise<string> {
   return text;
 }
 
+/** With the end that fits what stands before it. */
+function sealed(text: string): string {
+  const lines = text.trimEnd().split("\n").slice(0, -1);
+  const before = lines.map((line) => `${line}\n`).join("");
+  const sha256 = createHash("sha256").update(before).digest("hex");
+  return `${before}${JSON.stringify({ end: lines.length - 1, sha256 })}\n`;
+}
+
 /** In parts that end anywhere, as a connection hands them out. */
 async function* linesOf(text: string): AsyncGenerator<Uint8Array> {
   const bytes = Buffer.from(text);
@@ -73,37 +85,59 @@ onBoth("a copy of the shop", (under) => {
     await expect(under().shop.import(linesOf(text))).rejects.toThrow("there are boards already");
   });
 
-  test.each<[string, (text: string) => string]>([
-    ["cut off", (text) => text.slice(0, text.lastIndexOf("\n", text.length - 2) + 1)],
-    ["short of a row", (text) => text.replace(/\["journal_entries".*\n/, "")],
-    ["altered", (text) => text.replace("½", "¼")],
-    ["of a newer version", (text) => text.replace(/"schema":\d+/, '"schema":99')],
-    ["no copy", () => "{}\n"],
-    ["empty", () => ""],
-    ["with a row of another table", (text) => text.replace('["boards"', '["changes"')],
-    ["with a name that leads elsewhere", (text) => text.replaceAll('"a-1"', '"../a"')],
-    ["with text for a number", (text) => text.replace(/\["boards","a",3/, '["boards","a","3"')],
-    ["with a page for a photo", (text) => text.replace('"image/jpeg"', '"text/html"')],
-    ["with a file that no row names", (text) => text.replace(/\["photos".*\n/g, "")],
-    ["with a file that is another", (text) => text.replace(/(\["content","\w+",")..../, "$1AAAA")],
-    ["short of a file", (text) => text.replace(/\["content".*\n/g, "")],
+  test.each<[string, string, (text: string) => string]>([
     [
-      "with a file's name that leads elsewhere",
-      (text) => text.replace(/"sheets","a","1",2,"\w/, '"sheets","a","1",2,"/'),
+      "cut off",
+      "its last line is missing",
+      (text) => text.slice(0, text.lastIndexOf("\n", text.length - 2) + 1),
     ],
-    [
-      "with a list's entry that is no JSON",
-      (text) => text.replace(/(\["boards","a",3,"\w+",")\{/, "$1</script>"),
-    ],
-    ["all one line without an end", (text) => text.replaceAll("\n", " ").repeat(20)],
-    ["with lines behind its end", (text) => `${text}[]\n`],
-  ])("that is %s is refused, and nothing is kept", async (_, spoil) => {
-    await fill(under().shop);
-    const text = spoil(await textOf(under().shop));
-    const other = await under().openOther();
-    await expect(other.import(linesOf(text))).rejects.toThrow();
-    expect(await other.boards.listSummaries()).toEqual([]);
+    ["short of a row", "cut short or altered", (text) => text.replace(/\["journal_entries".*\n/, "")],
+    ["altered", "contradicts itself", (text) => text.replace("½", "¼")],
+    ["of a newer version", "tables are of version 99", (text) => text.replace(/"schema":\d+/, '"schema":99')],
+    ["no copy", "no copy of a shop", () => "{}\n"],
+    ["empty", "its last line is missing", () => ""],
+    ["all one line without an end", "not JSON", (text) => text.replaceAll("\n", " ").repeat(20)],
+    ["with lines behind its end", "more behind its end", (text) => `${text}[]\n`],
+  ])("that is %s is refused, and nothing is kept", async (_, why, spoil) => {
+    await refuses(spoil, why);
   });
+
+  const NAMED_WRONG = "contradicts itself";
+  const FORM = "no known form";
+  test.each<[string, string, string | RegExp, string]>([
+    ["a row of another table", FORM, '["boards"', '["changes"'],
+    ["text for a number", FORM, /\["boards","a",3/, '["boards","a","3"'],
+    ["a page for a photo", NAMED_WRONG, '"image/jpeg"', '"text/html"'],
+    ["a photo that is of another type", "not what its row says", '"image/jpeg"', '"image/png"'],
+    ["a file that no row names", "belongs to no row", /\["photos".*\n/g, ""],
+    ["a file that is another", "not what its row says", /(\["content","\w+",")..../, "$1AAAA"],
+    ["a file too few", "files are missing", /\["content".*\n/g, ""],
+    ["a list's entry that is no JSON", NAMED_WRONG, /(\["boards","a",3,"\w+",")\{/, "$1</script>"],
+    ["a list's entry of another board", NAMED_WRONG, '{\\"id\\":\\"a\\"', '{\\"id\\":\\"../b\\"'],
+    ["a board's name that leads elsewhere", NAMED_WRONG, /"a-1"/g, '"../a"'],
+    ["a file's name that leads elsewhere", NAMED_WRONG, /"sheets","a","1",2,"\w/, '"sheets","a","1",2,"/'],
+    ["a record's name that leads elsewhere", NAMED_WRONG, '"prices","wax"', '"prices","../wax"'],
+    ["a record's name that ends a header", NAMED_WRONG, '"prices","wax"', '"prices","wax\\"\\r\\nx-a: b"'],
+    ["a shelf that is none", NAMED_WRONG, '"prices","wax"', '"tools","wax"'],
+    ["a Sheet's name that leads elsewhere", NAMED_WRONG, '"sheets","a","1"', '"sheets","a","../1"'],
+    ["a Sheet's name that no count gives", NAMED_WRONG, '"sheets","a","1"', '"sheets","a","0"'],
+    ["a Sheet of a board that leads elsewhere", NAMED_WRONG, '"sheets","a"', '"sheets","../a"'],
+    ["an entry under another's id", NAMED_WRONG, '"journal_entries","a","e1"', '"journal_entries","a","e2"'],
+    ["a version before the first", NAMED_WRONG, '"board_versions","a",1', '"board_versions","a",0'],
+  ])("with %s and the right end is refused, and nothing is kept", async (_, why, from, to) => {
+    await refuses((text) => sealed(text.replace(from, to)), why);
+  });
+
+  async function refuses(spoil: (text: string) => string, why: string): Promise<void> {
+    await fill(under().shop);
+    const whole = await textOf(under().shop);
+    const text = spoil(whole);
+    expect(text).not.toBe(whole);
+    const other = await under().openOther();
+    await expect(other.import(linesOf(text))).rejects.toThrow(why);
+    expect(await other.boards.listSummaries()).toEqual([]);
+    expect(await other.shelf.list()).toEqual([]);
+  }
 
   test("is made while others write, and holds one moment", async () => {
     await fill(under().shop);

@@ -124,7 +124,7 @@ export const httpCalls: readonly HttpCall[] = [
   {
     method: "post",
     path: `${BOARD}/photos`,
-    says: "Keeps a photo as it is, at most 20 MB; which type it is its bytes say",
+    says: "Keeps a photo as it is, at most 20 MB and 50 million pixels; which type it is its bytes say",
     takes: bytes(...PHOTO),
     gives: { 200: json("Photo"), 201: json("Photo") },
   },

@@ -1,7 +1,9 @@
+import { isShelf } from "@lapline/contract";
 import { sql } from "kysely";
 import { isBoardId } from "../boards/isBoardId";
 import { isContentHash } from "../content/isContentHash";
 import type { Tx } from "../database/Database";
+import { isPhotoType } from "../photos/photoTypeOf";
 import { revisionOf } from "../revisionOf";
 import { ArchiveRefusedError } from "./ArchiveRefusedError";
 import { ARCHIVED_TABLES, type ArchivedTable } from "./archivedTables";
@@ -39,22 +41,50 @@ function isTextFor(type: "text" | "text or null", value: unknown): boolean {
 }
 
 function holdsTogether({ table, contents = [] }: ArchivedTable, row: Row): boolean {
-  const id = row.board_id ?? (table === "boards" ? row.id : "any");
-  if (typeof id !== "string" || !isBoardId(id)) return false;
+  if (!isNamed(table, row)) return false;
   if (typeof row.text === "string" && row.revision !== revisionOf(row.text)) return false;
   // These are handed out as the JSON that they are.
   const isJson = [row.summary, row.entry, table === "shelf_versions" ? row.text : undefined].every(
-    isJsonText,
+    (text) => text === undefined || readJson(text) !== undefined,
   );
   return isJson && contents.every((column) => isContentHash(String(row[column])));
 }
 
-function isJsonText(text: unknown): boolean {
-  if (text === undefined) return true;
+/** What stands in addresses, in file names and in headers later is of the form that it has when it is made here. */
+function isNamed(table: ArchivedTable["table"], row: Row): boolean {
+  switch (table) {
+    case "boards":
+      return (
+        isId(row.id) && isCount(row.version) && isOf(row.summary, { id: row.id, revision: row.revision })
+      );
+    case "board_versions":
+      return isId(row.board_id) && isCount(row.version);
+    case "journal_entries":
+      return isId(row.board_id) && isCount(row.place) && isOf(row.entry, { id: row.id });
+    case "shelf_versions":
+      return isShelf(String(row.shelf)) && isId(row.id) && isCount(row.version);
+    case "photos":
+      return isId(row.board_id) && isPhotoType(row.type) && Number(row.size_bytes) >= 0;
+    case "sheets":
+      return isId(row.board_id) && /^[1-9]\d{0,8}$/.test(String(row.id)) && isCount(row.board_version);
+  }
+}
+
+const isId = (id: unknown): boolean => typeof id === "string" && isBoardId(id);
+const isCount = (value: unknown): boolean => Number(value) >= 1;
+
+/** Whether a text of JSON is an object with these fields. */
+function isOf(text: unknown, fields: Row): boolean {
+  const read = readJson(text);
+  if (typeof read !== "object" || read === null) return false;
+  return Object.entries(fields).every(([field, value]) => (read as Row)[field] === value);
+}
+
+/** Undefined where it is no JSON. */
+function readJson(text: unknown): unknown {
   try {
-    JSON.parse(String(text));
-    return true;
+    return JSON.parse(String(text));
   } catch {
-    return false;
+    return undefined;
   }
 }

@@ -10,6 +10,8 @@ export interface ContentLimits {
   readonly mostBytes: number;
   /** Looks at the first bytes, up to `HEAD_BYTES` of them, and says whether the rest is wanted. */
   readonly accepts: (head: Uint8Array) => boolean;
+  /** Sees each part as it comes, the first ones before the head is whole, and the end as null; says whether the rest is wanted. */
+  readonly follows?: (part: Uint8Array | null) => boolean;
 }
 
 export const HEAD_BYTES = 32;

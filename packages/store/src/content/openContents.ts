@@ -59,7 +59,11 @@ export async function openContents(root: string, now: () => Date): Promise<Conte
   };
 }
 
-async function writePart(path: string, parts: Bytes, { mostBytes, accepts }: ContentLimits): Promise<Taken> {
+async function writePart(
+  path: string,
+  parts: Bytes,
+  { mostBytes, accepts, follows = () => true }: ContentLimits,
+): Promise<Taken> {
   const file = await open(path, "wx");
   const hash = createHash("sha256");
   let [sizeBytes, head] = [0, new Uint8Array()];
@@ -68,12 +72,14 @@ async function writePart(path: string, parts: Bytes, { mostBytes, accepts }: Con
       const wasShort = head.length < HEAD_BYTES;
       if (wasShort) head = Buffer.concat([head, part.subarray(0, HEAD_BYTES - head.length)]);
       if (wasShort && head.length === HEAD_BYTES && !accepts(head)) return { kind: "not-accepted" };
+      if (!follows(part)) return { kind: "not-accepted" };
       sizeBytes += part.byteLength;
       if (sizeBytes > mostBytes) return { kind: "too-large" };
       hash.update(part);
       await writeAll(file, part);
     }
     if (head.length < HEAD_BYTES && !accepts(head)) return { kind: "not-accepted" };
+    if (!follows(null)) return { kind: "not-accepted" };
     await file.sync();
   } finally {
     await file.close();

@@ -12,3 +12,5 @@ export function photoTypeOf(head: Uint8Array): PhotoType | null {
   const hex = Buffer.from(head).toString("hex");
   return TYPES.find(([, signature]) => signature.test(hex))?.[0] ?? null;
 }
+
+export const isPhotoType = (word: unknown): word is PhotoType => TYPES.some(([type]) => type === word);
