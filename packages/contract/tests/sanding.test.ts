@@ -117,9 +117,51 @@ describe("a sand-through", () => {
       });
       const patch = repair?.coats.find(({ id }) => id === "repair-1-patch");
       expect((patch?.resinMassKg ?? 0) * 1000).toBeCloseTo(expected.patchG, 3);
-      expect((repair?.coats.at(-1)?.resinMassKg ?? 0) * 1000).toBeCloseTo(expected.fillG, 3);
+      expect((patch?.mixedMassKg ?? 0) * 1000).toBeCloseTo(expected.patchMixedG, 2);
+      const fill = repair?.coats.at(-1);
+      expect((fill?.resinMassKg ?? 0) * 1000).toBeCloseTo(expected.fillG, 3);
+      expect((fill?.mixedMassKg ?? 0) * 1000).toBeCloseTo(expected.fillMixedG, 2);
+      const hollow = repair?.hollow ?? null;
+      expect((hollow?.depthM ?? 0) * 1e6).toBeCloseTo(expected.hollow?.depthUm ?? 0, 1);
+      expect((hollow?.volumeM3 ?? 0) * 1e9).toBeCloseTo(expected.hollow?.volumeMm3 ?? 0, 0);
+      expect((hollow?.resinMassKg ?? 0) * 1000).toBeCloseTo(expected.hollow?.resinG ?? 0, 3);
     },
   );
+
+  it("is levelled out of the patches' cup, at its dose and inside a band", () => {
+    const [repair] = planOf({ record: [through("foam", "80 mm")] }).repairs ?? [];
+    const { hollow, coats } = repair!;
+    if (hollow === null || hollow.baseMassKg === null || hollow.hardenerMassKg === null)
+      throw new Error("no hollow");
+    expect(hollow.hardenerMassKg / hollow.baseMassKg).toBeCloseTo(coats[0]!.hardenerRatio!, 12);
+    expect(hollow.baseMassKg + hollow.hardenerMassKg).toBeCloseTo(hollow.resinMassKg, 12);
+    expect(hollow.resinMassLowKg).toBeLessThan(hollow.resinMassKg);
+    expect(hollow.resinMassHighKg).toBeGreaterThan(hollow.resinMassKg);
+    expect(hollow.resinMassHighKg).toBeLessThan(coats[0]!.mixedMassKg);
+  });
+
+  it("has its cloth cut and bought besides, and the order's own cuts stay as they were", () => {
+    const shop = { ...SIX_FOOT.shop, rolls: { "e-136": { width: "762 mm", price: 10 } } };
+    const before = planOf({ shop });
+    const after = planOf({ shop, record: [through("foam", "30 mm")] });
+    expect(after.cutplan?.rolls).toEqual(before.cutplan?.rolls);
+    expect(after.layup?.pieces).toEqual(before.layup?.pieces);
+    expect(before.cutplan?.repairs).toEqual([]);
+    const [cut] = after.cutplan?.repairs ?? [];
+    // By hand: squares of 104 and 80 mm side by side on 762 mm; π/4 (104² + 80²) over 762 × 104 mm is 0.17062.
+    expect(cut?.patches.map(({ id, acrossM }) => [id, Math.round(acrossM * 1000)])).toEqual([
+      ["repair-1-1", 80],
+      ["repair-1-2", 104],
+    ]);
+    expect(cut?.lengthM).toBeCloseTo(0.104, 9);
+    expect(cut?.usedRatio).toBeCloseTo(0.17062, 4);
+    expect(cut?.cost).toBeCloseTo(1.04, 9);
+    const cloth = (plan: Plan) => {
+      const { onBoardM = 0, wastedM = 0 } = plan.cost?.lines.find(({ id }) => id === "e-136")?.length ?? {};
+      return onBoardM + wastedM;
+    };
+    expect(cloth(after) - cloth(before)).toBeCloseTo(0.104, 9);
+  });
 
   it("has cups, dose and clock of its own in the mix, base and hardener adding up", () => {
     const plan = planOf({ record: [through("foam", "30 mm")] });

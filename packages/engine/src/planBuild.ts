@@ -11,7 +11,7 @@ import { buildSanding } from "./sanding/buildSanding";
 import { buildShape } from "./shape/buildShape";
 import { buildRepairs } from "./steps/buildRepairs";
 import { buildWater } from "./steps/buildWater";
-import { withRepairs } from "./steps/layRepairs";
+import { listRepairPatches, withRepairs } from "./steps/layRepairs";
 import { buildSurvey } from "./survey/buildSurvey";
 import { buildWeight } from "./weight/buildWeight";
 import { compareByWeight } from "./weight/compareByWeight";
@@ -27,7 +27,7 @@ export function planBuild(board: Board): Plan {
   const shape = buildShape(survey.value);
   const finset = buildFinset(board.fins, shape.value);
   const planned = buildLayup(board, shape.value);
-  const cutplan = buildCutplan(board, planned.value);
+  const cutplan = buildCutplan(board, planned.value, listRepairPatches(board, planned.value));
   const byWeight = compareByWeight(board, shape.value);
   const weight = buildWeight(board, shape.value, planned.value);
   const ladder = buildLadder(board, planned.value);

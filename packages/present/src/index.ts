@@ -67,6 +67,7 @@ export { pieceName } from "./words/pieceName";
 export { readNoLoadS } from "./words/readNoLoadS";
 export { repairDays, repairSentences, repairTitle } from "./words/repairWords";
 export { filmFigure, riskWord, sandRows, sandRules, worstSentence, zoneName } from "./words/sandWords";
+export { repairCutSentences } from "./words/repairCutWords";
 export { setOutWords } from "./words/setOutWords";
 export { skinGroups } from "./words/skinGroups";
 export { sortFindings } from "./words/sortFindings";

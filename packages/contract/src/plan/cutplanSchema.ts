@@ -40,6 +40,19 @@ const roll = z.object({
   seams: z.array(seam),
 });
 
-const cutplan = z.object({ rolls: z.array(roll) });
+const repairPatch = z.object({ id: z.string(), acrossM: number, areaM2: number, strips: number });
+
+const repairCut = z.object({
+  id: z.string(),
+  cloth: z.string(),
+  widthM: number,
+  lengthM: number,
+  usedRatio: number,
+  price: number.nullable(),
+  cost: number.nullable(),
+  patches: z.array(repairPatch),
+});
+
+const cutplan = z.object({ rolls: z.array(roll), repairs: z.array(repairCut) });
 
 export const cutplanSchema: Mirrors<NonNullable<Plan["cutplan"]>, typeof cutplan> = cutplan;

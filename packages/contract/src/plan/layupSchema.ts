@@ -50,6 +50,8 @@ const term = z.object({
   id: z.enum([
     "in-glass",
     "in-laps",
+    "in-patches",
+    "in-hollow",
     "into-foam",
     "around-boxes",
     "in-corners",

@@ -4,7 +4,22 @@ import type { Mirrors } from "./Mirrors";
 
 const number = z.number();
 
+const hollow = z.object({
+  depthM: number,
+  depthLowM: number,
+  depthHighM: number,
+  volumeM3: number,
+  volumeLowM3: number,
+  volumeHighM3: number,
+  resinMassKg: number,
+  resinMassLowKg: number,
+  resinMassHighKg: number,
+  baseMassKg: number.nullable(),
+  hardenerMassKg: number.nullable(),
+});
+
 const layer = z.object({
+  id: z.string(),
   cloth: z.string(),
   acrossM: number,
   areaM2: number,
@@ -35,6 +50,7 @@ const repair = z.object({
   sizeM: number,
   featherM: number,
   dryS: number,
+  hollow: hollow.nullable(),
   layers: z.array(layer),
   fillAcrossM: number,
   coats: z.array(coat),

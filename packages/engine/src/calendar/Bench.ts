@@ -24,7 +24,7 @@ export interface Holding extends HandsOn {
 /** The shop while its calendar fills: one crew, and so many pairs of stands. */
 export interface Shop {
   readonly hours: WorkHours;
-  /** When the crew's hands are on some board. */
+  /** When the crew's hands are on some board, in the order in which they come off. */
   readonly busy: readonly HandsOn[];
   readonly stands: number;
   readonly holdings: readonly Holding[];

@@ -1,5 +1,6 @@
 import { say } from "../foundation/phrase";
 import { type Finding, finding } from "../foundation/stage";
+import { addBusy } from "./addBusy";
 import type { Holding, Job, Shop } from "./Bench";
 import { buildEntries } from "./buildEntries";
 import type { CalendarEntry } from "./CalendarPlan";
@@ -90,9 +91,12 @@ function withoutOwn(shop: Shop, job: Job, jobs: readonly Job[]): Shop {
   const others = jobs.filter((each) => each !== job).flatMap(({ placed }) => [...placed.values()]);
   return {
     ...shop,
-    busy: others
-      .filter(({ isFact }) => !isFact)
-      .flatMap(({ sittings, tape }) => (tape === null ? sittings : [...sittings, tape])),
+    busy: addBusy(
+      [],
+      others
+        .filter(({ isFact }) => !isFact)
+        .flatMap(({ sittings, tape }) => (tape === null ? sittings : [...sittings, tape])),
+    ),
     holdings: shop.holdings.filter((held) => held.job !== job.number),
   };
 }

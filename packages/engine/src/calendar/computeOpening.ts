@@ -8,15 +8,15 @@ export type Opening = Pick<Placed, "opensS" | "opener" | "closesS">;
 
 /** @returns null where a coat that it waits for has no such stage, or the air is not known for so long */
 export function computeOpening(job: Job, task: CalendarTask): Opening | null {
-  let opening: Opening = { opensS: job.resumeS, opener: null, closesS: null };
+  let [opensS, closesS]: [number, number | null] = [job.resumeS, null];
+  let opener: string | null = null;
   for (const need of task.needs) {
     const placed = job.placed.get(need.step);
-    const opensS = placed === undefined ? null : computeOpensS(placed, need);
-    if (placed === undefined || opensS === null) return null;
-    if (opensS > opening.opensS) opening = { ...opening, opensS, opener: need.step };
-    const closesS = computeClosesS(task, placed, need);
-    if (closesS !== null && closesS < (opening.closesS ?? Number.POSITIVE_INFINITY))
-      opening = { ...opening, closesS };
+    const fromS = placed === undefined ? null : computeOpensS(placed, need);
+    if (placed === undefined || fromS === null) return null;
+    if (fromS > opensS) [opensS, opener] = [fromS, need.step];
+    const byS = computeClosesS(task, placed, need);
+    if (byS !== null && (closesS === null || byS < closesS)) closesS = byS;
   }
-  return opening;
+  return { opensS, opener, closesS };
 }

@@ -1,7 +1,10 @@
 import { CALENDAR } from "../constants/calendarDefaults";
+import { addBusy } from "./addBusy";
 import type { Job, Shop } from "./Bench";
 import type { CalendarTask } from "./CalendarTask";
-import { computeBehind } from "./computeBehind";
+import { isUntouched } from "./isUntouched";
+import { keepHopeful } from "./keepHopeful";
+import { followLine, type Line, openLine, type TriedLine, tryLine } from "./Line";
 import type { Placed, Placement } from "./Placed";
 import { placeTask } from "./placeTask";
 import { listHoldings } from "./stands";
@@ -22,25 +25,37 @@ export interface Filled {
  * @param jobs with what has happened already placed
  */
 export function fillCalendar(shop: Shop, jobs: readonly Job[]): Filled {
-  let states: readonly Filled[] = [{ shop, jobs }];
-  let ended: readonly Filled[] = states;
-  while (states.length > 0) {
-    ended = states;
-    states = keepHopeful(keepBest(states.flatMap(goOn)));
+  let lines: readonly Line[] = [openLine({ shop, jobs })];
+  let ended = lines;
+  while (lines.length > 0) {
+    ended = lines;
+    // A line is written out only once it is known to be followed: of several boards most are dropped.
+    lines = keepHopeful(lines.flatMap(goOn), CALENDAR.orders.value).map((tried) =>
+      followLine(tried, take(tried.from.filled, tried.job, tried.placement)),
+    );
   }
-  return ended.reduce((best, next) => (isSooner(next, best) ? next : best));
+  return ended.map(({ filled }) => filled).reduce((best, next) => (isSooner(next, best) ? next : best));
 }
 
 /** Every way to take one more step. */
-function goOn({ shop, jobs }: Filled): Filled[] {
-  return jobs.flatMap((job) =>
+function goOn(line: Line): TriedLine[] {
+  const beside = new Map<string, Placement>();
+  return line.filled.jobs.flatMap((job) =>
     job.tasks
       .filter((task) => isNext(job, task))
       .flatMap((task) => {
-        const placement = placeTask(shop, job, task);
-        return placement === null ? [] : [take({ shop, jobs }, job, placement)];
+        const placement = findPlace(line, job, task);
+        if (placement === null) return [];
+        beside.set(`${job.number} ${task.id}`, placement);
+        return [tryLine(line, { job, placement, beside })];
       }),
   );
+}
+
+function findPlace({ filled: { shop }, before, last }: Line, job: Job, task: CalendarTask): Placement | null {
+  const was = before.get(`${job.number} ${task.id}`);
+  const isStill = was !== undefined && last !== null && isUntouched(shop, job, was, last);
+  return isStill ? was : placeTask(shop, job, task);
 }
 
 function isNext({ placed }: Job, task: CalendarTask): boolean {
@@ -55,47 +70,11 @@ function take({ shop, jobs }: Filled, job: Job, { main, trim }: Placement): Fill
   return {
     shop: {
       ...shop,
-      busy: [...shop.busy, ...hands],
+      busy: addBusy(shop.busy, hands),
       holdings: [...shop.holdings, ...steps.flatMap((step) => listHoldings(job.number, step))],
     },
     jobs: jobs.map((each) => (each === job ? { ...job, placed } : each)),
   };
-}
-
-/** Of those with the same steps, each that is not later in every one of them than another. */
-function keepBest(states: readonly Filled[]): readonly Filled[] {
-  if (states.length < 2) return states;
-  const kept = new Map<string, Filled[]>();
-  for (const state of states) {
-    let key = "";
-    for (const { tasks, placed } of state.jobs) for (const { id } of tasks) key += placed.has(id) ? "1" : "0";
-    const rivals = kept.get(key) ?? [];
-    if (rivals.some((rival) => isNowhereLater(rival, state))) continue;
-    kept.set(key, [...rivals.filter((rival) => !isNowhereLater(state, rival)), state]);
-  }
-  return [...kept.values()].flat();
-}
-
-function isNowhereLater(a: Filled, b: Filled): boolean {
-  return a.jobs.every(({ placed }, i) =>
-    [...placed.values()].every((step) => {
-      const other = b.jobs[i]?.placed.get(step.id);
-      return other === undefined || (step.beginS <= other.beginS && step.endS <= other.endS);
-    }),
-  );
-}
-
-function keepHopeful(states: readonly Filled[]): readonly Filled[] {
-  if (states.length <= CALENDAR.orders.value) return states;
-  const behind = states[0]!.jobs.map(computeBehind);
-  const hope = new Map(states.map((state) => [state, endS(state, (i, id) => behind[i]?.get(id) ?? 0)]));
-  return states.toSorted((a, b) => hope.get(a)! - hope.get(b)!).slice(0, CALENDAR.orders.value);
-}
-
-function endS({ jobs }: Filled, more: (job: number, id: string) => number): number {
-  return Math.max(
-    ...jobs.flatMap(({ placed }, i) => [...placed.values()].map(({ beginS, id }) => beginS + more(i, id))),
-  );
 }
 
 /** Which ends sooner; of two that end together the one whose boards, and then whose steps, end sooner in sum. */

@@ -11,8 +11,11 @@ export function ceilToGridS(timeS: number): number {
 
 /** From when the crew is free again, if its hands are on some board between these times; else null. */
 function busyUntilS(shop: Pick<Shop, "busy">, beginS: number, endS: number): number | null {
-  const clash = shop.busy.filter((hands) => hands.beginS < endS && hands.endS > beginS);
-  return clash.length === 0 ? null : Math.max(...clash.map((hands) => hands.endS));
+  const { busy } = shop;
+  for (let i = busy.length - 1; i >= 0 && busy[i]!.endS > beginS; i--) {
+    if (busy[i]!.beginS < endS) return busy[i]!.endS;
+  }
+  return null;
 }
 
 /** The first stretch of so long in which the crew is free within one day's hours; null where no day is long enough. */

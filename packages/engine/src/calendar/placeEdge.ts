@@ -1,4 +1,5 @@
 import { CALENDAR } from "../constants/calendarDefaults";
+import { addBusy } from "./addBusy";
 import type { Job, Shop } from "./Bench";
 import type { CalendarTask } from "./CalendarTask";
 import { computeOpening } from "./computeOpening";
@@ -10,11 +11,13 @@ import { seatTask } from "./seatTask";
 
 /** A coat with what its edge asks for while it is soft: its laps cut, or its tape pulled. */
 export function placeEdge(shop: Shop, job: Job, main: Placed): Placement {
-  const after: Shop = { ...shop, busy: [...shop.busy, ...main.sittings] };
-  const tape = placeTape(after, main);
   const cut = findCut(job.followers, main.id);
-  const trim = cut === undefined || cut.done ? null : placeTrim(after, job, main, cut);
-  return { main: { ...main, tape }, trim };
+  const isCut = cut !== undefined && !cut.done;
+  if (!isCut && main.film?.tape == null) return { main, trim: null };
+  const after: Shop = { ...shop, busy: addBusy(shop.busy, main.sittings) };
+  const tape = placeTape(after, main);
+  const trim = isCut ? placeTrim(after, job, main, cut) : null;
+  return { main: tape === null ? main : { ...main, tape }, trim };
 }
 
 function placeTape(shop: Shop, { film }: Placed): Placed["tape"] {

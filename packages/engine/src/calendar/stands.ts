@@ -18,7 +18,9 @@ export function listHoldings(job: number, { sittings, film, tape }: Placed): Hol
 /** From when to try again, where other boards have every pair of stands during one of these; null where there is room. */
 export function standTakenUntilS(shop: Shop, wanted: readonly Holding[]): number | null {
   for (const want of wanted) {
-    const others = shop.holdings.filter((held) => held.job !== want.job && overlaps(held, want));
+    const others: Holding[] = [];
+    for (const held of shop.holdings) if (held.job !== want.job && overlaps(held, want)) others.push(held);
+    if (others.length < shop.stands) continue;
     const starts = [want.beginS, ...others.map(({ beginS }) => Math.max(beginS, want.beginS))];
     for (const atS of starts) {
       const there = others.filter((held) => held.beginS <= atS && held.endS > atS);

@@ -20,10 +20,14 @@ export interface WorkHours {
  */
 export function buildWorkHours(clock: WallClock, fromS: number, toS: number): WorkHours {
   const midnightOf = (passedS: number) => Math.floor(clock.wallS(passedS) / S_PER_DAY) * S_PER_DAY;
-  const dayOf = (midnightS: number): WorkDay => ({
-    fromS: clock.passedS(midnightS + fromS),
-    toS: clock.passedS(midnightS + toS),
-  });
+  const known = new Map<number, WorkDay>();
+  const dayOf = (midnightS: number): WorkDay => {
+    const before = known.get(midnightS);
+    if (before !== undefined) return before;
+    const day = { fromS: clock.passedS(midnightS + fromS), toS: clock.passedS(midnightS + toS) };
+    known.set(midnightS, day);
+    return day;
+  };
   return {
     dayAt: (passedS) => {
       const today = dayOf(midnightOf(passedS));

@@ -32,5 +32,11 @@ export interface CostBasis {
       readonly lengthM: number;
       readonly usedRatio: number;
     }>;
+    /** Besides, for the patches of repairs. */
+    readonly repairs?: ReadonlyArray<{
+      readonly cloth: string;
+      readonly lengthM: number;
+      readonly usedRatio: number;
+    }>;
   } | null;
 }

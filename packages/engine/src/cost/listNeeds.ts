@@ -37,13 +37,13 @@ function one(id: string, kind: CostKind, count: number): Need {
 }
 
 function listCloth({ cutplan }: CostBasis): Need[] {
-  return (cutplan?.rolls ?? []).map(({ cloth, lengthM, usedRatio }) => ({
-    id: cloth,
-    kind: "cloth",
-    measure: "length",
-    onBoard: lengthM * usedRatio,
-    wasted: lengthM * (1 - usedRatio),
-  }));
+  const cuts = [...(cutplan?.rolls ?? []), ...(cutplan?.repairs ?? [])];
+  return [...new Set(cuts.map(({ cloth }) => cloth))].map((id): Need => {
+    const own = cuts.filter(({ cloth }) => cloth === id);
+    const onBoard = own.reduce((sumM, { lengthM, usedRatio }) => sumM + lengthM * usedRatio, 0);
+    const wasted = own.reduce((sumM, { lengthM, usedRatio }) => sumM + lengthM * (1 - usedRatio), 0);
+    return { id, kind: "cloth", measure: "length", onBoard, wasted };
+  });
 }
 
 /** Base and hardener by the coat's dose; where no dose is known all of it counts as base. */

@@ -1,6 +1,31 @@
 /** Which pieces come off which roll, in the order a person cuts them with shears. */
 export interface CutPlan {
   readonly rolls: readonly RollPlan[];
+  /** The patches of the repairs by cloth: a strip of its own, so that the order's cuts stay as they were bought. */
+  readonly repairs: readonly RepairCutPlan[];
+}
+
+/** The strip off the roll of one cloth that the repairs' patches are cut from. */
+export interface RepairCutPlan {
+  /** The cloth's id. */
+  readonly id: string;
+  readonly cloth: string;
+  readonly widthM: number;
+  /** What to cut off besides the order's own. */
+  readonly lengthM: number;
+  readonly usedRatio: number;
+  readonly price: number | null;
+  readonly cost: number | null;
+  readonly patches: readonly RepairPatchPlan[];
+}
+
+export interface RepairPatchPlan {
+  /** `repair-1-1`: the first patch of the first repair. */
+  readonly id: string;
+  readonly acrossM: number;
+  readonly areaM2: number;
+  /** One, or more where it is wider than the roll. */
+  readonly strips: number;
 }
 
 export interface RollPlan {

@@ -152,7 +152,7 @@ describe("buildCutplan", () => {
 
   it("says that there is nothing to buy where there are no pieces, and that it waits where there is no lay-up", () => {
     const none = buildCutplan({}, layupOf([]));
-    expect(none.value).toEqual({ rolls: [] });
+    expect(none.value).toEqual({ rolls: [], repairs: [] });
     expect(none.findings[0]?.text).toContain("no cloth to buy");
     const waits = buildCutplan({}, null);
     expect(waits.value).toBeNull();

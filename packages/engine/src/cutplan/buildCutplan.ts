@@ -5,6 +5,7 @@ import { type Assumption, type Finding, finding, type Stage } from "../foundatio
 import type { LayupPlan } from "../layup/LayupPlan";
 import { listCloths } from "../materials/listCloths";
 import { assume } from "../sources/assume";
+import { buildRepairCut, type RoundPatch } from "./buildRepairCut";
 import { buildRoll } from "./buildRoll";
 import type { CutPlan, RollPlan } from "./CutPlan";
 import type { RollsBoard } from "./RollsBoard";
@@ -12,9 +13,14 @@ import type { RollsBoard } from "./RollsBoard";
 /**
  * What to buy of each cloth and how to cut it: pieces by length and offcut, seams where a roll is too narrow. The search for the
  * shortest roll is a call of its own.
+ * @param patches of the repairs, cut besides
  * @returns null with a blocker where a piece does not fit its roll even in two strips; null with a note where there is no lay-up
  */
-export function buildCutplan(board: RollsBoard, layup: LayupPlan | null): Stage<CutPlan> {
+export function buildCutplan(
+  board: RollsBoard,
+  layup: LayupPlan | null,
+  patches: readonly RoundPatch[] = [],
+): Stage<CutPlan> {
   if (layup === null) {
     const says = say`what to buy and cut waits for the glass: there are no pieces yet`;
     return {
@@ -27,8 +33,11 @@ export function buildCutplan(board: RollsBoard, layup: LayupPlan | null): Stage<
   const known = listCloths(board.materials);
   const stages = cloths.map((id) => buildRoll(known[id]!, layup, board.shop?.rolls?.[id]));
   const built = stages.map(({ value }) => value).filter((roll): roll is RollPlan => roll !== null);
+  const repairs = [...new Set(patches.map(({ cloth }) => cloth))].map((id) =>
+    buildRepairCut(known[id]!, patches, board.shop?.rolls?.[id]),
+  );
   return {
-    value: built.length === cloths.length ? { rolls: built } : null,
+    value: built.length === cloths.length ? { rolls: built, repairs } : null,
     findings: [...stages.flatMap(({ findings }) => findings), ...(cloths.length === 0 ? [noCloth()] : [])],
     assumptions: cloths.length === 0 ? [] : [...assumeWidths(cloths, board), ...listLimits(built)],
   };

@@ -5,7 +5,7 @@ import { angle, area, count, length } from "../foundation/quantity";
 import type { Working, WorkingInput, WorkingTable } from "../foundation/stage";
 import type { LayupPlan } from "../layup/LayupPlan";
 import type { RollsInput } from "../materials/RollsInput";
-import type { CutPlan, PlacedPiece, RollPlan } from "./CutPlan";
+import type { CutPlan, PlacedPiece, RepairCutPlan, RollPlan } from "./CutPlan";
 
 /** What `why` hands the cut plan's working. */
 export interface CutplanContext {
@@ -126,6 +126,26 @@ export const cutplanWorking: WorkingTable<CutplanContext> = {
       ),
     ),
   },
+  "cutplan.repairs[].widthM": repair("width of the roll, as for the order's own cuts", "as given"),
+  "cutplan.repairs[].lengthM": repair(
+    say`cloth for the repairs' patches, besides the order: ${METHOD}`,
+    "Σ length of the cuts, each patch in a square",
+  ),
+  "cutplan.repairs[].usedRatio": repair(
+    "share of that strip that ends up on the board",
+    "Σ π across² / 4 ÷ (width × length)",
+  ),
+  "cutplan.repairs[].price": repair("for a metre off the roll, in the shop's own money", "as given"),
+  "cutplan.repairs[].cost": repair("that strip at the roll's price", "price × length"),
+  "cutplan.repairs[].patches[].acrossM": repair(
+    "the patch from edge to edge, as in its repair",
+    "size + 2 (lap + layer × step)",
+  ),
+  "cutplan.repairs[].patches[].areaM2": repair("the round patch's area", "π across² / 4"),
+  "cutplan.repairs[].patches[].strips": repair(
+    "strips that it is laid in",
+    "one where it is no wider than the roll, else (across − overlap) / (width − overlap), up to the next whole one",
+  ),
   "cutplan.rolls[].seams[].fromStringerM": seam("where the two strips meet, from the stringer", "0"),
   "cutplan.rolls[].seams[].overlapM": seam("how far the two strips lie over each other", "as usual"),
   "cutplan.rolls[].seams[].rollWidthM": seam(
@@ -133,6 +153,31 @@ export const cutplanWorking: WorkingTable<CutplanContext> = {
     "width of the flat piece, turned as it may be",
   ),
 };
+
+function ofRepairs(
+  list: (cut: RepairCutPlan, id: string | undefined) => readonly WorkingInput[],
+): Working<CutplanContext>["inputs"] {
+  return ({ plan }, [id, inner]) => {
+    const cut = plan.cutplan?.repairs.find((each) => each.id === id);
+    return cut === undefined ? [] : list(cut, inner);
+  };
+}
+
+function repair(words: Working<CutplanContext>["words"], formula: string): Working<CutplanContext> {
+  return {
+    words,
+    formula,
+    sources: ["geometry", "common-practice"],
+    inputs: ofRepairs((cut, inner) => [
+      { name: "roll's width", value: length(cut.widthM) },
+      ...cut.patches
+        .filter(({ id }) => inner === undefined || id === inner)
+        .map(({ id, acrossM }): WorkingInput => ({ name: id, value: length(acrossM) })),
+      { name: "between pieces", value: length(SHEARS_GAP_M.value) },
+      ...(cut.price === null ? [] : [{ name: "price", value: count(cut.price) }]),
+    ]),
+  };
+}
 
 function seam(words: string, formula: string): Working<CutplanContext> {
   return {

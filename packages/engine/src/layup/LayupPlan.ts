@@ -147,6 +147,8 @@ export interface CoatTerm {
 export type CoatTermId =
   | "in-glass"
   | "in-laps"
+  | "in-patches"
+  | "in-hollow"
   | "into-foam"
   | "around-boxes"
   | "in-corners"

@@ -83,6 +83,8 @@ function fillerWorking(words: string, formula: string): WorkingTable<LayupContex
 const TERM_FORMULAS: Readonly<Record<CoatTermId, string>> = {
   "in-glass": "ratio × cloth of this face, down to the rail's widest line",
   "in-laps": "ratio × cloth beyond the rail's widest line, where it overlaps the other face's",
+  "in-patches": "ratio × cloth of the repair's patches",
+  "in-hollow": "depth × spot × cured density",
   "into-foam":
     "uptake × foam that this coat is first to wet; for a seal coat what is poured less its styrene",
   "around-boxes": "(pockets − bodies) × cured density",

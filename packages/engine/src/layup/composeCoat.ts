@@ -7,6 +7,8 @@ import type { CoatKind, CoatPlan, CoatTerm, CoatTermId, Face, FillerPlan } from 
 const TERM_NAMES: Readonly<Record<CoatTermId, string>> = {
   "in-glass": "in the glass of this face",
   "in-laps": "in its laps, over the other face's glass",
+  "in-patches": "in the patches' glass",
+  "in-hollow": "levels what was sanded away",
   "into-foam": "into the foam",
   "around-boxes": "around boxes and plug",
   "in-corners": "fills the corners at the fins' feet",
@@ -23,6 +25,8 @@ const TERM_NAMES: Readonly<Record<CoatTermId, string>> = {
 const KEPT: ReadonlySet<string> = new Set<CoatTermId>([
   "in-glass",
   "in-laps",
+  "in-patches",
+  "in-hollow",
   "into-foam",
   "around-boxes",
   "in-corners",

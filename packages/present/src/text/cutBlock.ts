@@ -3,6 +3,7 @@ import type { Reader } from "../language/Reader";
 import { showQuantity } from "../language/showQuantity";
 import { tell } from "../language/tell";
 import { cutSteps } from "../words/cutWords";
+import { repairCutSentences } from "../words/repairCutWords";
 import type { Block } from "./Block";
 import { sayWhyMissing } from "./sayWhyMissing";
 import { wrapText } from "./wrapText";
@@ -13,7 +14,8 @@ type Roll = NonNullable<Plan["cutplan"]>["rolls"][number];
 export function cutBlock(plan: Plan, reader: Reader): Block {
   const t = tell(reader);
   const { cutplan, layup } = plan;
-  if (cutplan === null || layup === null || cutplan.rolls.length === 0) {
+  const hasCuts = cutplan !== null && cutplan.rolls.length + cutplan.repairs.length > 0;
+  if (!hasCuts || layup === null) {
     const lines = sayWhyMissing(plan, "cutplan", reader).flatMap((reason) =>
       wrapText(reason, { indent: 2, hanging: 4 }),
     );
@@ -31,7 +33,11 @@ export function cutBlock(plan: Plan, reader: Reader): Block {
       ];
     }),
   ]);
-  return { title: t`CUT`, lines };
+  const repairs = cutplan.repairs.flatMap((cut) => [
+    "",
+    ...repairCutSentences(cut, reader).flatMap((says) => wrapText(says, { indent: 2, hanging: 4 })),
+  ]);
+  return { title: t`CUT`, lines: [...lines, ...repairs] };
 }
 
 function headOf(roll: Roll, reader: Reader): string {

@@ -1,4 +1,4 @@
-import { duration, length, mass, type Plan } from "@lapline/engine";
+import { duration, fraction, length, mass, type Plan } from "@lapline/engine";
 import type { Reader } from "../language/Reader";
 import { tell } from "../language/tell";
 import { tellText } from "../language/tellText";
@@ -29,12 +29,13 @@ export function repairSentences(repair: Repair, reader: Reader): readonly string
       : t`Stop sanding: the low spot is dulled by hand with a pad, and not chased.`,
     ...(layers.length > 0
       ? [
-          t`A hollow deeper than a coat first: fill it level with the patch resin, thickened until it stays put, and let that set. What it takes is not counted here.`,
+          ...hollowSentences(repair, reader),
+          t`A hollow deeper than a coat is filled with a cup of its own first, thickened, and left to set.`,
         ]
       : []),
     ...(layers.length > 0
       ? [
-          t`Patch, the smallest first, from what is left of the cloth; the cut plan buys none for it: ${patches}.`,
+          t`Patch, the smallest first, into the wet resin: ${patches}. The cut list has them apart from the order, for the repairs.`,
         ]
       : []),
     ...coats.map((coat) => coatSentence(coat, reader)),
@@ -42,6 +43,15 @@ export function repairSentences(repair: Repair, reader: Reader): readonly string
       ? t`Sand it level by hand once it is hard; the board is not for water until then.`
       : t`Sand it level by hand once it is hard.`,
   ];
+}
+
+/** What makes the spot level under the patches, as its share of their cup. */
+function hollowSentences({ hollow, coats }: Repair, reader: Reader): readonly string[] {
+  if (hollow === null) return [];
+  const t = tell(reader);
+  const dose = coats[0]?.hardenerRatio ?? null;
+  const takes = t`Make it level first: what was sanded away is ${length(hollow.depthM)} deep (${length(hollow.depthLowM)} to ${length(hollow.depthHighM)}) and takes ${mass(hollow.resinMassKg)} (${mass(hollow.resinMassLowKg)} to ${mass(hollow.resinMassHighKg)}) of the patch resin, counted in its cup; thicken that much until it stays put.`;
+  return dose === null || dose === 0 ? [takes] : [takes, t`It has the cup's dose, ${fraction(dose)}.`];
 }
 
 /** From when to when its steps stand in the days; none where they are not planned, or are done. */

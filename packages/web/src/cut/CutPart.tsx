@@ -1,11 +1,12 @@
 import { count, fraction, length, type Plan } from "@lapline/engine";
 import { buildNestOrders } from "@lapline/nest";
-import { type CutStep, cutSteps, layOfRoll, tell } from "@lapline/present";
+import { type CutStep, cutSteps, layOfRoll, repairCutSentences, tell } from "@lapline/present";
 import { useMemo } from "react";
 import { PartSection } from "../board/PartSection";
 import { useSettings } from "../settings/Settings";
 import { Amount } from "../shared/Amount";
 import { Figures } from "../shared/Figures";
+import { Fractions } from "../shared/Fractions";
 import { LayDrawing, NestView } from "./NestView";
 
 type Roll = NonNullable<Plan["cutplan"]>["rolls"][number];
@@ -27,7 +28,28 @@ export function CutPart({ plan }: { plan: Plan }) {
             </section>
           );
         })}
+      {cutplan !== null && cutplan.repairs.length > 0 && <RepairCuts repairs={cutplan.repairs} />}
     </PartSection>
+  );
+}
+
+/** The repairs' patches, apart from the order, whose cuts they leave as they were. */
+function RepairCuts({ repairs }: { repairs: NonNullable<Plan["cutplan"]>["repairs"] }) {
+  const { reader } = useSettings();
+  const t = tell(reader);
+  return (
+    <section className="roll" aria-labelledby="roll-repairs">
+      <h3 id="roll-repairs">{t`For the repairs`}</h3>
+      {repairs.map((cut) => (
+        <div key={cut.id}>
+          {repairCutSentences(cut, reader).map((sentence) => (
+            <p key={sentence} className="cut-how">
+              <Fractions text={sentence} />
+            </p>
+          ))}
+        </div>
+      ))}
+    </section>
   );
 }
 

@@ -41,10 +41,26 @@ export const SEAL: Readonly<Record<string, string>> = {
   'After "{1}": {2}.': "Nach „{1}“: {2}.",
   'After "{1}", once it has come so far: {2}.': "Nach „{1}“, sobald es so weit ist: {2}.",
   '{1} after "{2}": {3}.': "{1} nach „{2}“: {3}.",
-  "A hollow deeper than a coat first: fill it level with the patch resin, thickened until it stays put, and let that set. What it takes is not counted here.":
-    "Eine Mulde, tiefer als eine Schicht, zuerst: mit dem Flickenharz eben füllen, so weit angedickt, dass es stehen bleibt, und fest werden lassen. Was sie nimmt, ist hier nicht gezählt.",
-  "Patch, the smallest first, from what is left of the cloth; the cut plan buys none for it: {1}.":
-    "Flicken aus den Resten des Gewebes, der kleinste zuerst; der Schnittplan kauft dafür keines: {1}.",
+  "Make it level first: what was sanded away is {1} deep ({2} to {3}) and takes {4} ({5} to {6}) of the patch resin, counted in its cup; thicken that much until it stays put.":
+    "Zuerst eben machen: was weggeschliffen ist, ist {1} tief ({2} bis {3}) und nimmt {4} ({5} bis {6}) des Flickenharzes, in dessen Becher mitgezählt; so viel davon andicken, bis es stehen bleibt.",
+  "It has the cup's dose, {1}.": "Dosiert ist es wie der Becher, {1}.",
+  "A hollow deeper than a coat is filled with a cup of its own first, thickened, and left to set.":
+    "Eine Mulde, tiefer als eine Schicht, wird zuerst mit einem eigenen, angedickten Becher gefüllt und fest werden gelassen.",
+  "Patch, the smallest first, into the wet resin: {1}. The cut list has them apart from the order, for the repairs.":
+    "Flicken ins nasse Harz, der kleinste zuerst: {1}. Die Schnittliste führt sie getrennt vom Auftrag, für die Reparaturen.",
+  "For the repairs, {1}: {2} more of a roll {3} wide, or what is left of it where that is large enough.":
+    "Für die Reparaturen, {1}: {2} mehr von einer {3} breiten Rolle, oder was davon übrig ist, wenn es groß genug ist.",
+  "Round, from edge to edge: {1}.": "Rund, von Kante zu Kante: {1}.",
+  "{1} is wider than the roll: lay it in {2} strips.":
+    "{1} ist breiter als die Rolle: in {2} Streifen legen.",
+  "{1} more of {2} for round patches, {3}": "{1} mehr von {2} für runde Flicken, {3}",
+  "For the repairs: {1}.": "Für die Reparaturen: {1}.",
+  "For the repairs": "Für die Reparaturen",
+  "repair {1}, patch {2}": "Reparatur {1}, Flicken {2}",
+  "a spot is as deep as film and skin are in the middle of its face; the thickener in it is not counted":
+    "eine Stelle ist so tief, wie Film und Haut in der Mitte ihrer Seite dick sind; das Verdickungsmittel darin ist nicht gezählt",
+  "how deep the paper went was not measured, and a few grams of resin take a pinch of powder":
+    "wie tief das Papier ging, wurde nicht gemessen, und ein paar Gramm Harz brauchen eine Prise Pulver",
   "Sand it level by hand once it is hard.": "Von Hand ebenschleifen, wenn es hart ist.",
   "Days: {1} to {2}.": "Tage: {1} bis {2}.",
   "Not for water: {1}.": "Nicht ins Wasser: {1}.",

@@ -194,9 +194,27 @@ export const WHY_MORE_FORMULAS: Readonly<Record<string, string>> = {
   "π across² / 4": "π quer² / 4",
   "area × areal mass": "Fläche × Flächengewicht",
   "cloth × resin to glass": "Gewebe × Harz zu Glas",
-  "patch: Σ of its layers; fill: poured × π (last patch + 2 laps)² / 4":
-    "Flicken: Σ seiner Lagen; Hotcoat: gegossen × π (letzter Flicken + 2 Überlappungen)² / 4",
-  "greater of taken and the least in a cup": "das Größere aus gebraucht und dem Wenigsten in einem Becher",
+  "patch: (Σ of its layers + hollow + foam's uptake × π size² / 4) / (1 − styrene's share); fill: poured × π (last patch + 2 laps)² / 4":
+    "Flicken: (Σ seiner Lagen + Mulde + Aufnahme des Schaums × π Größe² / 4) / (1 − Anteil des Styrols); Hotcoat: gegossen × π (letzter Flicken + 2 Überlappungen)² / 4",
+  "greater of (taken + kept by brush) / (1 − kept by cup) and the least in a cup":
+    "das Größere aus (gebraucht + was der Pinsel behält) / (1 − was der Becher behält) und dem Wenigsten in einem Becher",
+  "film of the fill coat + skin, of it the outermost cloth alone where glass is cut":
+    "Film des Hotcoats + Haut, von ihr nur das äußerste Gewebe, wo Glas angeschliffen ist",
+  "depth − √(Σ each part's fall²)": "Tiefe − √(Σ Abfall jedes Teils²)",
+  "depth + √(Σ each part's rise²)": "Tiefe + √(Σ Anstieg jedes Teils²)",
+  "depth × π size² / 4": "Tiefe × π Größe² / 4",
+  "least depth × π size² / 4": "kleinste Tiefe × π Größe² / 4",
+  "most depth × π size² / 4": "größte Tiefe × π Größe² / 4",
+  "volume × density of the cured resin": "Volumen × Dichte des ausgehärteten Harzes",
+  "least volume × density": "kleinstes Volumen × Dichte",
+  "most volume × density": "größtes Volumen × Dichte",
+  "resin / (1 + dose)": "Harz / (1 + Dosis)",
+  "resin − base": "Harz − Harzkomponente",
+  "Σ length of the cuts, each patch in a square": "Σ Länge der Schnitte, jeder Flicken in einem Quadrat",
+  "Σ π across² / 4 ÷ (width × length)": "Σ π Breite² / 4 ÷ (Breite der Rolle × Länge)",
+  "price × length": "Preis × Länge",
+  "one where it is no wider than the roll, else (across − overlap) / (width − overlap), up to the next whole one":
+    "einer, wo er nicht breiter als die Rolle ist, sonst (Breite − Überlappung) / (Rollenbreite − Überlappung), auf den nächsten ganzen",
   "mixed / (1 + dose)": "gemischt / (1 + Dosis)",
   "mixed − base": "gemischt − Harz",
   "mass / density, as in mix.coats": "Masse / Dichte, wie in mix.coats",

@@ -78,11 +78,19 @@ function cutTable({ pieces }: Layup, { ledger, reader, t, type, widthMm }: Sheet
 
 /** What to have on the roll, and how far the cloth goes around the rail. */
 function besideCut({ faces }: Layup, context: SheetContext): FlowPiece {
-  const { plan, ledger, t } = context;
+  const { plan, ledger, reader, t } = context;
   const rolls = (plan.cutplan?.rolls ?? []).map(({ id }) => {
     const at = `cutplan.rolls[${id}]`;
     const [cloth, width] = [ledger.words(`${at}.cloth`), ledger.show(`${at}.widthM`)];
     return t`${ledger.show(`${at}.lengthM`)} of ${cloth}, ${width} wide`;
+  });
+  const repairs = (plan.cutplan?.repairs ?? []).map(({ id, patches }) => {
+    const at = `cutplan.repairs[${id}]`;
+    const rounds = patches.map((patch) => {
+      const of = `${at}.patches[${patch.id}]`;
+      return `${ledger.told(`${of}.id`, nameWords(patch.id, reader))} ${ledger.show(`${of}.acrossM`)}`;
+    });
+    return t`${ledger.show(`${at}.lengthM`)} more of ${ledger.words(`${at}.cloth`)} for round patches, ${rounds.join(", ")}`;
   });
   const laps = faces.map(({ id }) => {
     const lap = ledger.show(`layup.faces[${id}].lapM`);
@@ -90,6 +98,7 @@ function besideCut({ faces }: Layup, context: SheetContext): FlowPiece {
   });
   const sentences = [
     ...(rolls.length === 0 ? [] : [t`Off the roll: ${rolls.join("; ")}.`]),
+    ...(repairs.length === 0 ? [] : [t`For the repairs: ${repairs.join("; ")}.`]),
     t`Laps, from the rail's widest line around to the cloth's edge: ${laps.join(", ")}.`,
   ];
   return notePiece(sentences.join(" "), context);
