@@ -65,9 +65,21 @@ function look(
   { shape, finset, layup, ladder }: DaysBasis,
   hours: ReadonlyMap<string, string>,
 ): Seen {
-  const mix = buildMix(board, layup, { hours, ...(shape === null ? {} : { outline: shape.outline }) });
-  const steps = buildSteps(board, { finset, layup, mix: mix.value, ladder });
+  const mixed = buildMix(board, layup, { hours, ...(shape === null ? {} : { outline: shape.outline }) });
+  const steps = buildSteps(board, { finset, layup, mix: mixed.value, ladder });
+  const mix = inOrderOfWork(mixed, steps.value ?? []);
   return { mix, steps, filled: fillDays(board, { steps: steps.value, layup, mix: mix.value }) };
+}
+
+/** The cups stand in the order in which they are mixed: a column of weights on the wall is read from the top down. */
+function inOrderOfWork(mix: Stage<MixPlan>, steps: readonly StepPlan[]): Stage<MixPlan> {
+  if (mix.value === null) return mix;
+  const turn = new Map(steps.map(({ coat }, index) => [coat, index]));
+  const turnOf = ({ id }: { readonly id: string }) => turn.get(id) ?? steps.length;
+  return {
+    ...mix,
+    value: { ...mix.value, coats: [...mix.value.coats].sort((a, b) => turnOf(a) - turnOf(b)) },
+  };
 }
 
 /** When the coats that are still to do go on. */

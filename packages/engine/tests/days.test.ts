@@ -17,8 +17,8 @@ function airAt(wall: string): number {
   return hour < 12 ? 11 + 2 * (hour - 9) : 17 + (7 / 6) * (hour - 12);
 }
 
-function daysOf(celsius: ReadonlyArray<readonly [string, number]>) {
-  const board: Board = {
+function daysBoard(celsius: ReadonlyArray<readonly [string, number]>): Board {
+  return {
     name: "cold morning",
     survey: { lengthM: 1.83, stations: [], nose: { kind: "pointed" }, tail: { kind: "pin" } },
     glass: { resin: "polyester" },
@@ -28,7 +28,15 @@ function daysOf(celsius: ReadonlyArray<readonly [string, number]>) {
       hours: { from: "09:00", to: "18:00" },
     },
   };
-  return planDays(board, { shape: null, finset: null, layup: makeLayup("polyester"), ladder: null });
+}
+
+function daysOf(celsius: ReadonlyArray<readonly [string, number]>) {
+  return planDays(daysBoard(celsius), {
+    shape: null,
+    finset: null,
+    layup: makeLayup("polyester"),
+    ladder: null,
+  });
 }
 
 describe("a shop whose air jumps so that dose and day never agree", () => {
@@ -106,5 +114,25 @@ describe("a shop that warms through the day", () => {
       ["18:00", 9],
     ]);
     expect(short.calendar.findings.map(({ code }) => code)).toContain("calendar.too-cold");
+  });
+});
+
+describe("the cups", () => {
+  const STEADY_AIR = [
+    ["09:00", 20],
+    ["18:00", 20],
+  ] as const;
+
+  it("stand in the order in which the steps mix them, however the coats were listed", () => {
+    const layup = makeLayup("polyester");
+    const { mix, steps } = planDays(daysBoard(STEADY_AIR), {
+      shape: null,
+      finset: null,
+      layup: { ...layup, coats: [...layup.coats].reverse() },
+      ladder: null,
+    });
+    const mixed = steps.value!.flatMap(({ coat }) => (coat === null ? [] : [coat]));
+    expect(mixed.length).toBeGreaterThan(3);
+    expect(mix.value!.coats.slice(0, mixed.length).map(({ id }) => id)).toEqual(mixed);
   });
 });
