@@ -39,6 +39,7 @@ export { formatShopText } from "./text/formatShopText";
 export { formatWhyText } from "./text/formatWhyText";
 export { asSentence } from "./words/asSentence";
 export { type CalendarDay, calendarDays } from "./words/calendarDays";
+export { assumedWords } from "./words/assumedWords";
 export { cautionWords } from "./words/cautionWords";
 export { checkName, readingWords, verdictWords } from "./words/checkWords";
 export { correctionWords } from "./words/correctionWords";

@@ -1,9 +1,7 @@
 import type { Assumption } from "@lapline/engine";
 import type { Reader } from "../language/Reader";
 import { tell } from "../language/tell";
-import { tellPhrase } from "../language/tellPhrase";
-import { asSentence } from "../words/asSentence";
-import { assumedName } from "../words/assumedName";
+import { assumedWords } from "../words/assumedWords";
 import type { Block } from "./Block";
 import { wrapText } from "./wrapText";
 
@@ -14,13 +12,11 @@ export function assumptionsBlock(assumptions: readonly Assumption[], reader: Rea
   return { title: t`ASSUMED`, lines: lines.length > 0 ? lines : [`  ${t`nothing`}`] };
 }
 
-function assumptionLines({ path, says, source }: Assumption, reader: Reader): readonly string[] {
+function assumptionLines(assumption: Assumption, reader: Reader): readonly string[] {
   const t = tell(reader);
-  return wrapText(
-    `- ${assumedName(path, reader)}: ${asSentence(tellPhrase(says.value, reader))} ${asSentence(tellPhrase(says.why, reader))} ${t`Source: ${source}`} (${path})`,
-    {
-      indent: 2,
-      hanging: 4,
-    },
-  );
+  const { name, taken, source } = assumedWords(assumption, reader);
+  return wrapText(`- ${name}: ${taken} ${t`Source: ${source}`} (${assumption.path})`, {
+    indent: 2,
+    hanging: 4,
+  });
 }

@@ -10,9 +10,10 @@ import type { Reader } from "../language/Reader";
 import { showQuantity } from "../language/showQuantity";
 import { tell } from "../language/tell";
 import { tellPhrase } from "../language/tellPhrase";
+import { tellText } from "../language/tellText";
 import { tellTold } from "../language/tellTold";
 import { asSentence } from "./asSentence";
-import { assumedName } from "./assumedName";
+import { assumedWords } from "./assumedWords";
 import { quantityName } from "./quantityName";
 
 /** The back of the sheet for one number, in a reader's words. */
@@ -50,11 +51,13 @@ export function whyWords(explanation: Explanation, reader: Reader): WhyWords {
       name: tellTold(input.name, reader),
       value: show(input.value, reader),
     })),
-    sources: sources.map(({ title, confidence }) => `${title} (${confidenceOf(confidence, reader)})`),
-    assumed: assumptions.map(({ path, says, source }) => ({
-      path,
-      words: `${assumedName(path, reader)}: ${asSentence(tellPhrase(says.value, reader))} ${asSentence(tellPhrase(says.why, reader))} ${t`Source: ${source}`}`,
-    })),
+    sources: sources.map(
+      ({ title, confidence }) => `${tellText(title, reader)} (${confidenceOf(confidence, reader)})`,
+    ),
+    assumed: assumptions.map((assumption) => {
+      const { name, taken, source } = assumedWords(assumption, reader);
+      return { path: assumption.path, words: `${name}: ${taken} ${t`Source: ${source}`}` };
+    }),
   };
 }
 

@@ -37,7 +37,11 @@ export function SurveyMore({ file, problems, edit }: SurveyMoreProps) {
           label={t`half-widths taken at`}
           value={survey.halfWidthsAt ?? UNSAID}
           choices={[UNSAID, ...HALF_WIDTHS_AT] as const}
-          names={{ [UNSAID]: t`not said` }}
+          names={{
+            [UNSAID]: t`not said`,
+            apex: t`the rail's widest line`,
+            "bottom-edge": t`the bottom's edge`,
+          }}
           choose={(value) => edit(["survey", "halfWidthsAt"], value === UNSAID ? undefined : value)}
         />
         {quantity(t`twist, left of the tail up`, survey.twist, ["survey", "twist"], true)}

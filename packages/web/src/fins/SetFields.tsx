@@ -2,6 +2,7 @@ import { ARRANGEMENTS, BOX_TIMINGS } from "@lapline/engine";
 import { FindingTape } from "../board/FindingTape";
 import { useTell } from "../settings/useTell";
 import { Choice } from "../shared/Choice";
+import { arrangementNames } from "./arrangementNames";
 import { FinsField } from "./FinsField";
 import type { FinsForm } from "./FinsForm";
 import { findingsAt } from "./findingsAt";
@@ -20,7 +21,7 @@ export function SetFields({ form }: { form: FinsForm }) {
           label={t`arrangement`}
           value={fins.arrangement}
           choices={ARRANGEMENTS}
-          names={{ "twin-trailer": t`twin with trailer`, "single-sides": t`long box, sides` }}
+          names={arrangementNames(t)}
           choose={(value) => edit(["fins", "arrangement"], value)}
         />
         <Choice

@@ -4,6 +4,7 @@ import { useId } from "react";
 import { FindingTape } from "../board/FindingTape";
 import { planOf } from "../board/planOf";
 import { QuantityField } from "../board/QuantityField";
+import { arrangementNames } from "../fins/arrangementNames";
 import { MaterialChoice } from "../glass/MaterialChoice";
 import { TypedField } from "../glass/TypedField";
 import { useTell } from "../settings/useTell";
@@ -67,7 +68,7 @@ export function ThreeQuestions({ answers, begun, table, change, keep }: ThreeQue
           label={t`arrangement`}
           value={answers.arrangement ?? LATER}
           choices={[...ARRANGEMENTS, LATER]}
-          names={{ [LATER]: t`decide later` }}
+          names={{ ...arrangementNames(t), [LATER]: t`decide later` }}
           choose={(chosen) => change({ arrangement: chosen === LATER ? null : chosen })}
         />
         <p className="how">{t`Their numbers come after the outline: from a set on the board's page, or your own.`}</p>

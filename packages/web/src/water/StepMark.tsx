@@ -1,7 +1,7 @@
 import type { BoardFile } from "@lapline/contract";
 import { type Plan, parseQuantity } from "@lapline/engine";
 import { tell } from "@lapline/present";
-import { useState } from "react";
+import { useLayoutEffect, useRef, useState } from "react";
 import { QuantityField } from "../board/QuantityField";
 import type { FieldPath } from "../board/withField";
 import { useSettings } from "../settings/Settings";
@@ -22,6 +22,7 @@ export function StepMark({ step, file, edit }: StepMarkProps) {
   const [isOpen, setOpen] = useState(false);
   const [at, setAt] = useState("");
   const [weighs, setWeighs] = useState("");
+  const place = useFocusKept(isOpen);
   const read = weighs.trim() === "" ? null : parseQuantity(weighs, "mass");
   const open = () => {
     setAt(step.doneAt ?? wallTime(new Date()));
@@ -36,13 +37,14 @@ export function StepMark({ step, file, edit }: StepMarkProps) {
   };
   if (!isOpen) {
     return (
-      <button type="button" className="step-mark" onClick={open}>
+      <button ref={place.button} type="button" className="step-mark" onClick={open}>
         {step.done ? t`Change the mark` : t`Mark done`}
       </button>
     );
   }
   return (
     <form
+      ref={place.form}
       className="through-form"
       aria-label={t`Mark done`}
       onSubmit={(event) => {
@@ -64,4 +66,17 @@ export function StepMark({ step, file, edit }: StepMarkProps) {
       <button type="button" onClick={() => setOpen(false)}>{t`Leave it`}</button>
     </form>
   );
+}
+
+/** Form and button stand in each other's place: the keys go to the one that comes, and are not lost with the one that goes. */
+function useFocusKept(isOpen: boolean) {
+  const button = useRef<HTMLButtonElement>(null);
+  const form = useRef<HTMLFormElement>(null);
+  const was = useRef(isOpen);
+  useLayoutEffect(() => {
+    if (was.current === isOpen) return;
+    was.current = isOpen;
+    (isOpen ? form.current?.querySelector("input") : button.current)?.focus();
+  }, [isOpen]);
+  return { button, form };
 }

@@ -84,4 +84,6 @@ export const BOARD_FORMS: Readonly<Record<string, string>> = {
   "Plan (.json)": "Plan (.json)",
   "every number of this page, in SI, for another program":
     "jede Zahl dieser Seite, in SI, für ein anderes Programm",
+  "the rail's widest line": "der breitesten Linie der Rail",
+  "the bottom's edge": "der Kante der Unterseite",
 };

@@ -67,7 +67,6 @@ export const GLOSSARY: Readonly<Record<string, string>> = {
   fillet: "Kehle",
   "resin or rope that rounds the corner between a glassed-on fin and the bottom":
     "Harz oder Roving, das die Ecke zwischen anlaminierter Finne und Unterseite ausrundet",
-  "five-box": "Five-Box",
   "boxes for a tri and a quad on one board": "Kästen für einen Tri und einen Quad an einem Board",
   "glassed-on": "anlaminiert",
   "a fin held by cloth and resin, without a box": "eine Finne, die Gewebe und Harz halten, ohne Kasten",
@@ -146,7 +145,6 @@ export const GLOSSARY: Readonly<Record<string, string>> = {
     "das um die Rail auf die andere Seite gelegte Gewebe",
   lay: "Lage auf der Rolle",
   "how pieces lie on a roll": "wie Stücke auf einer Rolle liegen",
-  leathery: "lederartig",
   "set but still soft: the time to trim": "angezogen, aber noch weich: die Zeit zum Trimmen",
   "master batch": "Hauptansatz",
   "all the resin of a coat coloured at once, so that its cups match; each is dosed by itself":
@@ -184,7 +182,6 @@ export const GLOSSARY: Readonly<Record<string, string>> = {
   "which cloths go on which face": "welche Gewebe auf welche Seite kommen",
   "seal coat": "Siegelschicht",
   "a first coat that closes open foam": "eine erste Schicht, die offenen Schaum schließt",
-  strings: "zieht Fäden",
   "between wet and leathery: the film draws threads to the fingertip":
     "zwischen nass und lederartig: der Film zieht Fäden zur Fingerspitze",
   "the solvent in polyester; harmful to breathe": "das Lösemittel im Polyester; schädlich einzuatmen",

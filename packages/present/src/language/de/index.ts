@@ -22,6 +22,7 @@ import { SANDING } from "./sanding";
 import { SEAL } from "./seal";
 import { SHED } from "./shed";
 import { SOLID } from "./solid";
+import { SOURCES } from "./sources";
 import { STEPS } from "./steps";
 import { SURVEY } from "./survey";
 import { TABLES } from "./tables";
@@ -50,6 +51,7 @@ export const DE: Readonly<Record<string, string>> = {
   ...SEAL,
   ...SOLID,
   ...CHARTS,
+  ...SOURCES,
   ...STEPS,
   ...CALENDAR,
   ...TOOLS,

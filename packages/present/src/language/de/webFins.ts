@@ -163,4 +163,8 @@ export const WEB_FINS: Readonly<Record<string, string>> = {
   "plug, across": "Plug, Durchmesser",
   "plug, deep": "Plug, tief",
   laminate: "Laminat",
+  "five-box": "Five-Box",
+  "generic tri": "gewöhnlicher Tri",
+  "generic quad": "gewöhnlicher Quad",
+  "generic long box with side fins": "gewöhnliche lange Box mit Seitenfinnen",
 };
