@@ -199,8 +199,8 @@ describe("what the shop's computer cannot keep is told, stays on this device, an
     [
       "9 7/8 in",
       403,
-      { detail: "This device may add, not change." },
-      /this device may not change that\. This device may add/,
+      { title: "For keepers", detail: "A device at the bench may read and add." },
+      /this device may not change that\. A device at the bench may read and add/,
     ],
   ])("%s: %d %o", async (typed, status, answer, words) => {
     const page = await site.openBoard("five-ten-quad");

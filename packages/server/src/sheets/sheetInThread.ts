@@ -22,7 +22,7 @@ export interface SheetThreadParts {
 }
 
 /** Why there is no Sheet just now: too many are waiting, or this one was given up. */
-export type NoSheetNow = { readonly kind: "busy" | "too-long" };
+export type NoSheetNow = { readonly kind: "busy" } | { readonly kind: "too-long" };
 
 /** Makes one Sheet after the other, each in a thread of its own, which is ended where it takes too long, so that the next has its turn. */
 export function openSheetThread({ start, after }: SheetThreadParts = IN_THREAD) {

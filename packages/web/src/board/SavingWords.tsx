@@ -1,4 +1,5 @@
 import type { BoardFile } from "@lapline/contract";
+import { refusalWords } from "../api/failureWords";
 import type { SavingState } from "../session/SessionView";
 import { useSettings } from "../settings/Settings";
 import { useTell } from "../settings/useTell";
@@ -27,7 +28,7 @@ function Words({ state, file }: { state: SavingState; file: BoardFile }) {
     case "on-device":
       return <OnDevice {...state} />;
     case "not-allowed":
-      return t`Not saved: this device may not change that. ${state.why}`;
+      return t`Not saved: this device may not change that. ${refusalWords(state, t)}`;
     case "unpaired":
       return (
         <>
@@ -36,7 +37,7 @@ function Words({ state, file }: { state: SavingState; file: BoardFile }) {
         </>
       );
     case "refused":
-      return t`Not saved: ${state.why}`;
+      return t`Not saved: ${refusalWords(state, t)}`;
   }
 }
 

@@ -1,6 +1,7 @@
 import { type BoardFile, readBoardFile } from "@lapline/contract";
 import { useEffect, useId, useState } from "react";
 import { type BoardEntry, listBoards, readBoard } from "../api/boardClient";
+import { failureWords } from "../api/failureWords";
 import { TypedField } from "../glass/TypedField";
 import { useTell } from "../settings/useTell";
 import { Choice } from "../shared/Choice";
@@ -34,7 +35,7 @@ export function FromOldBoard({ keep }: { keep(file: BoardFile): void }) {
       if (read.ok) keep(copyOfBoard(read.file, { name: copyName, readings: readings === "kept" }));
       else setWhy(read.problems[0]?.message ?? null);
     } catch (error) {
-      setWhy(error instanceof Error ? error.message : String(error));
+      setWhy(failureWords(error, t));
     }
   };
   if (entries.length === 0) return null;

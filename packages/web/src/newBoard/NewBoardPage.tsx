@@ -1,5 +1,6 @@
 import { type BoardFile, formatBoardFile } from "@lapline/contract";
 import { useState } from "react";
+import { failureWords } from "../api/failureWords";
 import { createBoard } from "../api/shedClient";
 import { useSettings } from "../settings/Settings";
 import { useTell } from "../settings/useTell";
@@ -31,7 +32,7 @@ export default function NewBoardPage() {
     try {
       moveTo(`/board/${await createBoard(text)}`);
     } catch (error) {
-      setWhy(error instanceof Error ? error.message : String(error));
+      setWhy(failureWords(error, t));
     }
   };
   const keep = (file: BoardFile) => void create(formatBoardFile(file));

@@ -1,4 +1,5 @@
 import { useState } from "react";
+import { failureWords } from "../api/failureWords";
 import { putAway } from "../api/shedClient";
 import { useSettings } from "../settings/Settings";
 import { useTell } from "../settings/useTell";
@@ -22,7 +23,7 @@ export function PapersPart({ isSaved, ...on }: PapersPartProps) {
       await act();
       setWhy(null);
     } catch (error) {
-      setWhy(error instanceof Error ? error.message : String(error));
+      setWhy(failureWords(error, t));
     }
   };
   return (

@@ -1,8 +1,10 @@
 import { useEffect, useState } from "react";
+import { failureWords } from "../api/failureWords";
 import { type IssuedSheet, issueSheet, listSheets, sheetAddress } from "../api/sheetClient";
 import { useSettings } from "../settings/Settings";
 import { useTell } from "../settings/useTell";
 import { Choice } from "../shared/Choice";
+import { wallTime } from "../shared/wallTime";
 
 interface SheetListProps {
   readonly id: string;
@@ -34,7 +36,7 @@ export function SheetList({ id, isSaved }: SheetListProps) {
       setSheets(await listSheets(id));
       setWhy(null);
     } catch (error) {
-      setWhy(error instanceof Error ? error.message : String(error));
+      setWhy(failureWords(error, t));
     } finally {
       setMaking(false);
     }
@@ -72,7 +74,7 @@ export function SheetList({ id, isSaved }: SheetListProps) {
                 rel="noreferrer"
               >{t`Sheet ${sheet.id} (PDF)`}</a>
               <span className="quiet">
-                {t`of version ${sheet.boardVersion}, issued ${sheet.issuedAt.slice(0, 16).replace("T", " ")} UTC`}
+                {t`of version ${sheet.boardVersion}, issued ${wallTime(new Date(sheet.issuedAt))}`}
               </span>
             </li>
           ))}

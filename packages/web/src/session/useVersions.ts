@@ -1,6 +1,9 @@
 import { type BoardFile, formatProblems, readBoardFile } from "@lapline/contract";
-import { useCallback, useEffect, useState } from "react";
+import { tell } from "@lapline/present";
+import { useCallback, useEffect, useMemo, useState } from "react";
 import { listVersions, readVersion, type SavedVersion } from "../api/boardClient";
+import { failureWords } from "../api/failureWords";
+import { useSettings } from "../settings/Settings";
 import type { SavingState } from "./SessionView";
 
 interface Versions {
@@ -14,6 +17,8 @@ interface Versions {
 
 /** The saved versions of a board, listed anew whenever something was saved. */
 export function useVersions(id: string, saving: SavingState["kind"]): Versions {
+  const { reader } = useSettings();
+  const t = useMemo(() => tell(reader), [reader]);
   const [versions, setVersions] = useState<readonly SavedVersion[]>([]);
   const [why, setWhy] = useState<string | null>(null);
   // biome-ignore lint/correctness/useExhaustiveDependencies: what was saved since makes one more
@@ -25,26 +30,22 @@ export function useVersions(id: string, saving: SavingState["kind"]): Versions {
         setVersions(listed);
         setWhy(null);
       },
-      (error: unknown) => isCurrent && setWhy(messageOf(error)),
+      (error: unknown) => isCurrent && setWhy(failureWords(error, t)),
     );
     return () => {
       isCurrent = false;
     };
-  }, [id, saving]);
+  }, [id, saving, t]);
   const read = useCallback(
     async (version: number) => {
       try {
         const file = readBoardFile(await readVersion(id, version));
         return file.ok ? file.file : formatProblems(file.problems);
       } catch (error) {
-        return messageOf(error);
+        return failureWords(error, t);
       }
     },
-    [id],
+    [id, t],
   );
   return { versions, why, read };
-}
-
-function messageOf(error: unknown): string {
-  return error instanceof Error ? error.message : String(error);
 }

@@ -1,6 +1,8 @@
 import { useState } from "react";
+import { failureWords } from "../api/failureWords";
 import { bringBack, listPutAway, type PutAwayEntry } from "../api/shedClient";
 import { useTell } from "../settings/useTell";
+import { wallTime } from "../shared/wallTime";
 
 /** The boards that were put away, for whoever opens the list; each can be brought back as it was. */
 export function PutAwayBoards({ cameBack }: { cameBack(): void }) {
@@ -13,7 +15,7 @@ export function PutAwayBoards({ cameBack }: { cameBack(): void }) {
       setEntries(await listPutAway());
       setWhy(null);
     } catch (error) {
-      setWhy(error instanceof Error ? error.message : String(error));
+      setWhy(failureWords(error, t));
     }
   };
   return (
@@ -33,7 +35,7 @@ export function PutAwayBoards({ cameBack }: { cameBack(): void }) {
           {entries.map(({ id, name, putAwayAt }) => (
             <li key={id}>
               <span>
-                <b>{name}</b> <span className="quiet">{t`since ${putAwayAt.slice(0, 10)}`}</span>
+                <b>{name}</b> <span className="quiet">{t`since ${wallTime(new Date(putAwayAt))}`}</span>
               </span>
               <button
                 type="button"

@@ -1,6 +1,7 @@
 import { lazy, Suspense, useCallback, useEffect, useState } from "react";
 import { DevicesLink } from "../access/DevicesLink";
 import { type BoardEntry, listBoards } from "../api/boardClient";
+import { failureWords } from "../api/failureWords";
 import { useTell } from "../settings/useTell";
 import { PageLink } from "../shared/PageLink";
 import { PageTop } from "../shared/PageTop";
@@ -13,7 +14,7 @@ const BoardRow = lazy(() => import("./BoardRow"));
 
 type Shed =
   | { readonly kind: "opening" }
-  | { readonly kind: "failed"; readonly why: string }
+  | { readonly kind: "failed"; readonly why: unknown }
   | { readonly kind: "open"; readonly entries: readonly BoardEntry[] };
 
 /** All the boards in the shop, standing side by side at one scale. */
@@ -26,8 +27,7 @@ export function ShedPage() {
     () =>
       listBoards().then(
         (entries) => setShed({ kind: "open", entries }),
-        (error: unknown) =>
-          setShed({ kind: "failed", why: error instanceof Error ? error.message : String(error) }),
+        (why: unknown) => setShed({ kind: "failed", why }),
       ),
     [],
   );
@@ -43,7 +43,7 @@ export function ShedPage() {
           <PageLink to="/new" className="new-board">{t`New board`}</PageLink>
           <DevicesLink />
         </div>
-        {shed.kind === "failed" && <p className="tape tape-blocker">{shed.why}</p>}
+        {shed.kind === "failed" && <p className="tape tape-blocker">{failureWords(shed.why, t)}</p>}
         {shed.kind === "open" && shed.entries.length === 0 && <Empty />}
         {shed.kind === "open" && shed.entries.length > 0 && (
           <Suspense fallback={<BoardNames entries={shed.entries} />}>

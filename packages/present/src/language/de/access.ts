@@ -23,7 +23,6 @@ export const ACCESS: Readonly<Record<string, string>> = {
   "Too many wrong codes from this device. Wait {1} min.":
     "Zu viele falsche Codes von diesem Gerät. {1} min warten.",
   "A name is one line of 1 to 40 characters.": "Ein Name ist eine Zeile von 1 bis 40 Zeichen.",
-  "The shop's computer cannot be reached.": "Der Rechner der Werkstatt ist nicht zu erreichen.",
   "Only a keeper sees the devices.": "Die Geräte sieht nur, wer die Werkstatt verwaltet.",
   "The code for another device is made at the shop's computer itself.":
     "Den Code für ein weiteres Gerät macht man am Rechner der Werkstatt selbst.",
@@ -68,4 +67,45 @@ export const ACCESS: Readonly<Record<string, string>> = {
   "lets one device in at the bench, until {1}.": "lässt ein Gerät an der Werkbank ein, bis {1}.",
   "Scan it, or open one of these on the device and type the code in:":
     "Scannen, oder eine davon am Gerät öffnen und den Code eintippen:",
+  "The shop's computer cannot be reached.": "Der Rechner der Werkstatt ist nicht erreichbar.",
+  "The disk of the shop's computer is full.": "Die Platte des Rechners der Werkstatt ist voll.",
+  "The disk of the shop's computer can only be read.":
+    "Die Platte des Rechners der Werkstatt lässt sich nur lesen.",
+  "The shop's database cannot be reached just now.":
+    "Die Datenbank der Werkstatt ist gerade nicht erreichbar.",
+  "This device is not paired with the shop's computer.":
+    "Dieses Gerät ist nicht mit dem Rechner der Werkstatt gekoppelt.",
+  "It answers: {1}": "Er antwortet auf Englisch: {1}",
+  "There is no such board on the shop's computer.":
+    "Dieses Board gibt es auf dem Rechner der Werkstatt nicht.",
+  "There is no such version on the shop's computer.":
+    "Diese Fassung gibt es auf dem Rechner der Werkstatt nicht.",
+  "That is not on the shelf any more.": "Das liegt nicht mehr im Regal.",
+  "This is no board file that can be read: {1}": "Das ist keine Board-Datei, die gelesen werden kann: {1}",
+  "The shelf does not take it so: {1}": "So nimmt das Regal es nicht: {1}",
+  "This board was put away. Nothing of it is lost: a keeper can bring it back into the Shed.":
+    "Dieses Board wurde weggestellt. Nichts davon ist verloren: wer die Werkstatt verwaltet, kann es in den Schuppen zurückholen.",
+  "This is too large: a board file has at most 2 MB, a photo 20 MB.":
+    "Das ist zu groß: eine Board-Datei hat höchstens 2 MB, ein Foto 20 MB.",
+  "This photo has {1} x {2} pixels: more than 50 million, or a side over 16,384.":
+    "Dieses Foto hat {1} x {2} Bildpunkte: mehr als 50 Millionen oder eine Seite über 16.384.",
+  "This is no photo as JPEG, PNG or WebP.": "Das ist kein Foto als JPEG, PNG oder WebP.",
+  "This board has as many photos as devices at the bench may add. A keeper may add more.":
+    "Dieses Board hat so viele Fotos, wie Geräte an der Werkbank hinzufügen dürfen. Wer die Werkstatt verwaltet, darf mehr.",
+  "Many Sheets are being made just now. Ask again in a moment.":
+    "Gerade werden viele Blätter gemacht. Bitte gleich noch einmal.",
+  "The Sheet took too long and was given up. Ask again when the shop's computer has less to do.":
+    "Das Blatt dauerte zu lange und wurde aufgegeben. Noch einmal, wenn der Rechner der Werkstatt weniger zu tun hat.",
+  "No Sheet can be made of this board: it cannot be read, or has more on it than a Sheet has room for.":
+    "Von diesem Board kann kein Blatt gemacht werden: es ist nicht lesbar, oder es steht mehr darin, als auf ein Blatt passt.",
+  "A device at the bench may read and add. Ask a keeper, or do it at the shop's computer.":
+    "Ein Gerät an der Werkbank darf lesen und hinzufügen. Das andere macht, wer die Werkstatt verwaltet, oder der Rechner der Werkstatt.",
+  "That can only be done at the shop's computer.": "Das geht nur am Rechner der Werkstatt.",
+  "It was changed on another device meanwhile. Nothing was kept: look at it and do it again.":
+    "Es wurde inzwischen an einem anderen Gerät geändert. Nichts wurde behalten: ansehen und noch einmal machen.",
+  "There is one already: look at it and do it again.": "Es gibt schon eines: ansehen und noch einmal machen.",
+  "Another entry is kept under this id already.":
+    "Unter dieser Kennung ist schon ein anderer Eintrag behalten.",
+  "Something failed at the shop's computer. The terminal where Lapline runs says more.":
+    "Am Rechner der Werkstatt ging etwas schief. Das Terminal, in dem Lapline läuft, sagt mehr.",
 };

@@ -64,7 +64,7 @@ export const BOARD_FORMS: Readonly<Record<string, string>> = {
     "Ein Blatt wird aus dem Gesicherten gemacht: noch ist nicht alles auf dieser Seite gesichert.",
   "The Sheet is being made.": "Das Blatt wird gemacht.",
   "Sheet {1} (PDF)": "Blatt {1} (PDF)",
-  "of version {1}, issued {2} UTC": "von Fassung {1}, ausgegeben {2} UTC",
+  "of version {1}, issued {2}": "von Fassung {1}, ausgegeben {2}",
   "Calendar (.ics)": "Kalender (.ics)",
   "the steps with their alarms, for a phone's calendar":
     "die Schritte mit ihren Weckern, für den Kalender im Telefon",
