@@ -98,12 +98,19 @@ const coat = z.object({
   paceLowRatio: numberOrNull,
   paceHighRatio: numberOrNull,
   clock: clock.nullable(),
+  gelBand: z.array(z.object({ temperatureK: number, gelS: number, gelLowS: number, gelHighS: number })),
   cups: z.array(cup),
   masterBatch: z.object({ baseMassKg: number, tintMassKg: number }).nullable(),
   heat: heat.nullable(),
   vapour: vapour.nullable(),
 });
 
-const mix = z.object({ dewPointK: numberOrNull, resins: z.array(resin), coats: z.array(coat) });
+const mix = z.object({
+  dewPointK: numberOrNull,
+  airLowK: number,
+  airHighK: number,
+  resins: z.array(resin),
+  coats: z.array(coat),
+});
 
 export const mixSchema: Mirrors<NonNullable<Plan["mix"]>, typeof mix> = mix;

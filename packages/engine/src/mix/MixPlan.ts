@@ -1,6 +1,9 @@
 export interface MixPlan {
   /** Where the shop's damp settles on anything colder; null without humidity. */
   readonly dewPointK: number | null;
+  /** Between them the shop's air moves, as far as it is known. */
+  readonly airLowK: number;
+  readonly airHighK: number;
   /** Each resin that a coat names, with the points that its gel times rest on. */
   readonly resins: readonly MixResinPlan[];
   readonly coats: readonly MixCoatPlan[];
@@ -54,6 +57,8 @@ export interface MixCoatPlan {
   readonly paceLowRatio: number | null;
   readonly paceHighRatio: number | null;
   readonly clock: ClockPlan | null;
+  /** When such a cup gels in resin colder or warmer than planned, from cold to warm; none without a cup that gels. */
+  readonly gelBand: readonly CupGelPlan[];
   /** In the order they are used, all alike but for time and place; none where no dose fits. */
   readonly cups: readonly CupPlan[];
   /** Where the coat is tinted: all its resin coloured at once, so that its cups match. */
@@ -124,6 +129,14 @@ export interface CupPlan {
   readonly mixAtS: number;
   /** How long it takes the people there to mix, pour and spread it. */
   readonly spreadS: number;
+}
+
+/** A cup of the coat's own dose and mass at another temperature. */
+export interface CupGelPlan {
+  readonly temperatureK: number;
+  readonly gelS: number;
+  readonly gelLowS: number;
+  readonly gelHighS: number;
 }
 
 /** Of a cup that is left standing: a bound and a time, no forecast. */

@@ -38,6 +38,41 @@ describe("the mix without words about the shop", () => {
   });
 });
 
+describe("a cup in colder or warmer resin", () => {
+  /** CODATA 2018. */
+  const GAS_J_MOL_K = 8.314462618;
+  it.each(["polyester", "epoxy"])(
+    "%s: gels by Arrhenius from the planned cup, about by half for 10 K",
+    (resin) => {
+      const { value } = buildMix({ shop: at(20, 16) }, makeLayup(resin));
+      const energy = value?.resins[0]?.activationEnergyJMol ?? Number.NaN;
+      for (const { gelBand, clock, resinTemperatureK } of value?.coats ?? []) {
+        expect(gelBand.length).toBeGreaterThan(4);
+        for (const { temperatureK, gelS, gelLowS, gelHighS } of gelBand) {
+          const factor = Math.exp((energy / GAS_J_MOL_K) * (1 / temperatureK - 1 / resinTemperatureK));
+          expect(gelS / (clock!.potGelS * factor)).toBeCloseTo(1, 9);
+          expect(gelLowS).toBeLessThan(gelS);
+          expect(gelHighS).toBeGreaterThan(gelS);
+        }
+        const [cold, warm] = [gelBand[0]!, gelBand.at(-1)!];
+        // Common practice, no source: ten kelvins warmer halve the pot life, give or take.
+        const per10K = (warm.gelS / cold.gelS) ** (10 / (warm.temperatureK - cold.temperatureK));
+        expect(per10K).toBeGreaterThan(0.35);
+        expect(per10K).toBeLessThan(0.7);
+      }
+    },
+  );
+
+  it("is told over all that the shop's air comes to, and nothing of resin too cold to set", () => {
+    const { value } = buildMix({ shop: at(20, 16) }, makeLayup("polyester"));
+    expect([value?.airLowK, value?.airHighK]).toEqual([kelvin(16), kelvin(20)]);
+    const coldest = (night: number) =>
+      buildMix({ shop: at(20, night) }, makeLayup("polyester")).value?.coats[0]?.gelBand[0]?.temperatureK;
+    expect(coldest(16)).toBeCloseTo(kelvin(16), 9);
+    expect(coldest(2)).toBeCloseTo(POLYESTER.leastCureTemperatureK.value, 9);
+  });
+});
+
 describe("cups", () => {
   it("are several for a laminate and one batch for a fill coat", () => {
     expect(coatOf(at(18), "laminate-deck")?.cups.length).toBeGreaterThan(1);

@@ -11,6 +11,7 @@ import { checkAir, checkResinInShop } from "./checkAir";
 import { checkPoints } from "./checkPoints";
 import { checkRecord } from "./checkRecord";
 import { checkWhole } from "./checkWhole";
+import { computeAirRange } from "./computeGelBand";
 import { listModels } from "./listModels";
 import { listOwnResins } from "./listOwnResins";
 import type { MixInput } from "./MixInput";
@@ -57,9 +58,12 @@ export function buildMix(
   const setting = settingOf(board, air.value, { outline, hours });
   const built = layup.coats.map((coat) => buildMixCoat(coat, cures.get(coat.resin)!, setting));
   const coats = built.map(({ value }) => value);
+  const { lowK, highK } = computeAirRange(air.value);
   return {
     value: {
       dewPointK: air.value.dewPointK,
+      airLowK: lowK,
+      airHighK: highK,
       resins: ids.map((id) => buildMixResin(id, cures.get(id)!)),
       coats,
     },

@@ -8,6 +8,7 @@ import { computeCupHeat } from "./computeCupHeat";
 import { type CupSplit, type CupTask, computeCupSplit } from "./computeCupSplit";
 import type { FilmPace } from "./computeFilmClock";
 import { computeFilmGelS } from "./computeFilmClock";
+import { computeGelBand } from "./computeGelBand";
 import { computeVapour } from "./computeVapour";
 import { computeSpreadByS, gelHighS, gelLowS } from "./GelModel";
 import type { ClockPlan, MixCoatPlan, VapourPlan } from "./MixPlan";
@@ -55,6 +56,8 @@ export function buildMixCoat(coat: CoatPlan, cure: ResinCure, setting: MixSettin
     startedAt: film === null ? null : (start?.at ?? null),
     ...sayPace(film?.pace ?? null),
     clock: film === null || laid === null ? null : Object.assign(potClock(task, laid), film.clock),
+    gelBand:
+      split === null || model === null ? [] : computeGelBand(model, cupOf(task, split), { air, leastK }),
     cups,
     masterBatch: buildMasterBatch(cups),
     heat: split === null ? null : heatOf(task, split),

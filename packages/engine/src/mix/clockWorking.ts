@@ -9,6 +9,8 @@ import { fitGelModel } from "./fitGelModel";
 import { findCoat, findCoatResin, findLayupCoat, type MixContext } from "./MixContext";
 
 const CLOCK = "mix.coats[].clock";
+const GEL_FORMULA =
+  "peroxide: t_ref (c/c_ref)^−n exp[(E/R)(1/T − 1/T_ref)]; two-part: t_ref (m/m_ref)^−p exp[(E/R)(1/T − 1/T_ref)]; ends: t e^±h";
 
 /** The fitted model with the point it is pinned to. */
 function model(context: MixContext, id: string | undefined): WorkingInput[] {
@@ -23,6 +25,14 @@ function model(context: MixContext, id: string | undefined): WorkingInput[] {
     { name: "n", value: formatDecimal(fitted.exponent, 2) },
     { name: "E", value: say`${formatDecimal(fitted.activationEnergyJMol / 1000, 1)} kJ/mol` },
   ];
+}
+
+/** Of a cup as planned, at another temperature. */
+function cupAt(context: MixContext, [id, place]: readonly string[]): WorkingInput[] {
+  const at = findCoat(context.plan, id)?.gelBand[Number(place)];
+  if (at === undefined) return [];
+  const planned = cup(context, [id ?? ""]).slice(1);
+  return [{ name: "resin T", value: temperature(at.temperatureK) }, ...planned];
 }
 
 function cup(context: MixContext, [id]: readonly string[]): WorkingInput[] {
@@ -116,8 +126,7 @@ export const clockWorking: WorkingTable<MixContext> = {
   ...banded("potGel", {
     words:
       "the cup gels; the band is the fit's own with the spread between sheets, of thermometer and of scale, never under 20 %",
-    formula:
-      "peroxide: t_ref (c/c_ref)^−n exp[(E/R)(1/T − 1/T_ref)]; two-part: t_ref (m/m_ref)^−p exp[(E/R)(1/T − 1/T_ref)]; ends: t e^±h",
+    formula: GEL_FORMULA,
     sources: [
       "arrhenius",
       "gel-table-115nt",
@@ -129,6 +138,19 @@ export const clockWorking: WorkingTable<MixContext> = {
       "codata-2018",
     ],
     inputs: cup,
+  }),
+  "mix.coats[].gelBand[].temperatureK": {
+    words: "a temperature of the resin, colder or warmer than planned, at which the cup's gel is told",
+    formula:
+      "even steps over all that the shop's air comes to, and at least 4 K to each side of the cup's own; none where the resin does not set or the fit reaches too far",
+    sources: ["convention"],
+    inputs: cupAt,
+  },
+  ...bandedWorking("mix.coats[].gelBand[].gel", "S", {
+    words: "when a cup of this dose and mass gels with the resin at that temperature",
+    formula: GEL_FORMULA,
+    sources: ["arrhenius", "gel-table-115nt", "redox-cure-energy", "epoxy-halving", "epoxy-memory"],
+    inputs: cupAt,
   }),
   [`${CLOCK}.spreadByS`]: {
     words: "all of the cup lies spread by then: the early end of its gel, less a margin for the last of it",

@@ -3,6 +3,7 @@ import { LEAST_IN_CUP_KG, MOST_IN_CUP_KG, type SpreadKind } from "../constants/w
 import { computeDose } from "./computeDose";
 import { type Crew, computeSpreadS } from "./computeSpreadS";
 import { computeSpreadByS, type GelModel } from "./GelModel";
+import { weighableDose } from "./weighableDose";
 
 export interface CupTask {
   readonly kind: SpreadKind;
@@ -47,7 +48,10 @@ function ratioThatFits(task: CupTask, massKg: number, wantedS: number): number |
   const { resin, model, temperatureK } = task;
   if (resin.kind === "sunlight") return 0;
   if (model === null) return null;
-  if (resin.kind === "peroxide") return computeDose(resin.dose, model, { temperatureK, massKg, wantedS });
+  if (resin.kind === "peroxide") {
+    const ratio = computeDose(resin.dose, model, { temperatureK, massKg, wantedS });
+    return ratio === null ? null : (weighableDose(resin, ratio, { massKg }) ?? ratio);
+  }
   const dose = resin.ratio.value;
   return computeSpreadByS(model, { temperatureK, massKg, dose }) >= wantedS ? dose : null;
 }

@@ -1,7 +1,7 @@
 import { MAGNUS } from "../constants/dewPoint";
 import { say } from "../foundation/phrase";
 import { duration, fraction, temperature } from "../foundation/quantity";
-import type { WorkingInput, WorkingTable } from "../foundation/stage";
+import type { Working, WorkingInput, WorkingTable } from "../foundation/stage";
 import { clockWorking } from "./clockWorking";
 import { cupWorking } from "./cupWorking";
 import { heatWorking } from "./heatWorking";
@@ -27,6 +27,22 @@ function doseRange(context: MixContext, id: string | undefined): WorkingInput[] 
   ];
 }
 
+const airEnd = (words: string): Working<MixContext> => ({
+  words,
+  formula: "least and most of the shop's temperatures, as given",
+  sources: ["convention"],
+  inputs: ({ board }) => {
+    const given = board.shop?.temperature;
+    if (given === undefined) return [];
+    if ("dayK" in given)
+      return [
+        { name: "shop's air by day", value: temperature(given.dayK) },
+        { name: "shop's air by night", value: temperature(given.nightK) },
+      ];
+    return given.map(({ at, airK }) => ({ name: at, value: temperature(airK) }));
+  },
+});
+
 /** How each number of the mix comes about, keyed by its path in the plan. */
 export const mixWorking: WorkingTable<MixContext> = {
   "mix.dewPointK": {
@@ -44,6 +60,8 @@ export const mixWorking: WorkingTable<MixContext> = {
       { name: "b, °C", value: String(MAGNUS.bC) },
     ],
   },
+  "mix.airLowK": airEnd("the coldest that the shop's air comes to, as far as it is known"),
+  "mix.airHighK": airEnd("the warmest that the shop's air comes to, as far as it is known"),
   "mix.coats[].temperatureK": {
     words: "the shop's air at the hour the coat goes on",
     formula:

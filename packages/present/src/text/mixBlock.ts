@@ -4,6 +4,7 @@ import { tell } from "../language/tell";
 import type { Block } from "./Block";
 import { cupLines } from "./mix/cupLines";
 import { filmLines } from "./mix/filmLines";
+import { gelOverTemperatureLines } from "./mix/gelOverTemperatureLines";
 import { gelPointsPlot, oddResins } from "./mix/gelPointsPlot";
 import { heatAndAirLines } from "./mix/heatAndAirLines";
 import { sayWhyMissing } from "./sayWhyMissing";
@@ -22,6 +23,7 @@ export function mixBlock(plan: Plan, reader: Reader): Block {
   const parts = [
     [...cupLines(mix, reader), ...refusedLines(plan, reader)],
     ...oddResins(plan).map((resin) => gelPointsPlot(resin, reader)),
+    gelOverTemperatureLines(mix, reader),
     filmLines(mix, reader),
     heatAndAirLines(mix, reader),
   ].filter((lines) => lines.length > 0);

@@ -1,6 +1,7 @@
 import { duration, fraction, type Plan, temperature } from "@lapline/engine";
 import { filmClockDrawing, gelBandDrawing } from "@lapline/present";
 import { useCallback } from "react";
+import { GelOverTemperature } from "../charts/GelOverTemperature";
 import { SheetDrawing } from "../drawing/SheetDrawing";
 import { useSettings } from "../settings/Settings";
 import { useTell } from "../settings/useTell";
@@ -26,6 +27,7 @@ export function CoatClocks({ coat, mix, name }: CoatClocksProps) {
         <h4>{t`The cup`}</h4>
         <GelBand clock={clock} mix={mix} name={name} />
         {heat !== null && <Heat heat={heat} />}
+        <GelOverTemperature coat={coat} mix={mix} name={name} />
       </div>
       <div>
         <h4>{t`The film on the board`}</h4>

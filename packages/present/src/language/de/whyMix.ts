@@ -18,6 +18,20 @@ export const WHY_MIX: Readonly<Record<string, string>> = {
   "a UV index as a forecast gives it": "ein UV-Index, wie ihn die Vorhersage gibt",
   "how long a laminate lies in such a sun until it is hard: the same dose of light":
     "wie lange ein Laminat in solcher Sonne liegt, bis es hart ist: dieselbe Menge Licht",
+  "a temperature of the resin, colder or warmer than planned, at which the cup's gel is told":
+    "eine Temperatur des Harzes, kälter oder wärmer als geplant, bei der das Gelieren des Bechers genannt wird",
+  "even steps over all that the shop's air comes to, and at least 4 K to each side of the cup's own; none where the resin does not set or the fit reaches too far":
+    "gleiche Schritte über alles, worauf die Luft der Werkstatt kommt, und mindestens 4 K nach jeder Seite der eigenen des Bechers; keine, wo das Harz nicht härtet oder der Ausgleich zu weit reicht",
+  "when a cup of this dose and mass gels with the resin at that temperature":
+    "wann ein Becher dieser Dosis und Masse geliert, wenn das Harz diese Temperatur hat",
+  "the coldest that the shop's air comes to, as far as it is known":
+    "das Kälteste, worauf die Luft der Werkstatt kommt, soweit bekannt",
+  "the warmest that the shop's air comes to, as far as it is known":
+    "das Wärmste, worauf die Luft der Werkstatt kommt, soweit bekannt",
+  "least and most of the shop's temperatures, as given":
+    "kleinste und größte der Temperaturen der Werkstatt, wie angegeben",
+  "shop's air by day": "Luft der Werkstatt am Tag",
+  "shop's air by night": "Luft der Werkstatt in der Nacht",
   "early end of a band": "frühes Ende eines Bands",
   "late end of a band": "spätes Ende eines Bands",
   "how many times as long as the model says this film takes, by fingertip tests after the cups that the record has":
