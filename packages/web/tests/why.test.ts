@@ -4,6 +4,7 @@ import { explain } from "@lapline/engine";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { planOf } from "../src/board/planOf";
+import { demoPlan } from "./demoPlan";
 import { openSite, type Site } from "./openSite";
 
 let site: Site;
@@ -87,6 +88,75 @@ describe.each(DEMO_BOARDS)("$id", ({ id, text }) => {
     expect(low).toBe(0);
     await page.context().close();
   });
+});
+
+/** The demo's quad with prices, and its fins measured as planned but for a millimetre. */
+async function keepWholeBoard(): Promise<{ readonly id: string; readonly text: string }> {
+  const { file, finset } = demoPlan();
+  const mm = (valueM: number) => `${(valueM * 1000).toFixed(1)} mm`;
+  const asSet = finset.marks.map(({ fin, side, trailing, leading }) => ({
+    fin,
+    ...(side === "centre" ? {} : { side }),
+    trailing: { fromTail: mm(trailing.fromTailTapeM), fromCentreline: mm(trailing.fromCentrelineM + 0.001) },
+    leading: { fromTail: mm(leading.fromTailTapeM), fromCentreline: mm(leading.fromCentrelineM) },
+  }));
+  const text = JSON.stringify({
+    ...file,
+    fins: { ...file.fins, asSet },
+    shop: { ...file.shop, prices: { polyester: { price: 60, pack: "5 kg" } } },
+  });
+  const id = "turned-over";
+  const kept = await fetch(new URL(`api/boards/${id}`, site.address), {
+    method: "PUT",
+    headers: { "content-type": "application/json" },
+    body: text,
+  });
+  if (!kept.ok) throw new Error(await kept.text());
+  return { id, text };
+}
+
+test("cost, fins as set, the gate's readings, diagonals and waits have a back", async () => {
+  const { id, text } = await keepWholeBoard();
+  const read = planOf(text);
+  if (!read.ok) throw new Error("the board must be readable");
+  const page = await site.openBoard(id);
+  await page.locator("#water").waitFor();
+  const paths = await page
+    .locator("[data-why]")
+    .evaluateAll((numbers) => numbers.map((each) => (each as HTMLElement).dataset.why ?? ""));
+  expect(paths.filter((path) => "message" in explain(read.board, read.plan, path))).toEqual([]);
+  for (const kind of [
+    /^cost\.lines\[polyester\]\.mass\.onBoardKg$/,
+    /^cost\.lines\[polyester\]\.packs$/,
+    /^cost\.toBuy$/,
+    /^finset\.asSet\[front-left\]\.trailingErrorM$/,
+    /^finset\.asSetPairs\[front\]\.toeDifferRad$/,
+    /^finset\.verify\.checks\[.*\]\.lengths\[.*\]\.targetM$/,
+    /^finset\.verify\.checks\[.*\]\.lengths\[.*\]\.toleranceM$/,
+    /^finset\.pairs\[front\]\.diagonals\[nose-trailing\]\.differM$/,
+    /^steps\[.*\]\.needs\[.*\]\.waitS$/,
+    /^steps\[.*\]\.handsOnS$/,
+  ])
+    expect(paths.find((path) => kind.test(path)) ?? String(kind)).toMatch(kind);
+  const drawer = await turnOver(page, "cost.lines[polyester].packs");
+  await drawer.getByText("Whole packs to buy").waitFor();
+  await page.context().close();
+});
+
+test("a number of a house set that is only offered is told from the board with that set", async () => {
+  const page = await site.openBoard(QUAD);
+  const fins = page.locator("#fins");
+  await fins.getByLabel("House set, to see on this board").selectOption({ index: 1 });
+  const offered = fins.locator(".offer").first().locator('[data-why^="finset.marks["]').first();
+  const shown = (await offered.textContent()) ?? "";
+  await offered.click();
+  const drawer = page.getByRole("dialog");
+  await drawer.getByRole("heading", { level: 2 }).waitFor();
+  const told = (await drawer.locator(".why-value").textContent()) ?? "";
+  // Without the sixteenths, which the back tells finer.
+  const whole = (text: string) => /^\D*(\d+)/.exec(text)?.[1];
+  expect(whole(told)).toBe(whole(shown));
+  await page.context().close();
 });
 
 test("at the Bench a number to turn over is as large as a wet thumb needs", async () => {

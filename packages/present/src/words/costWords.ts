@@ -16,6 +16,8 @@ export interface CostWords {
   readonly buy: string;
   readonly left: string;
   readonly cost: string;
+  /** Where each of them stands in the plan, for a number that is there. */
+  readonly why: Readonly<Partial<Record<"takes" | "wasted" | "buy" | "left" | "cost", string>>>;
 }
 
 const HARDENER = /-hardener$/;
@@ -24,7 +26,9 @@ const HARDENER = /-hardener$/;
 export function costWords({ lines }: Cost, reader: Reader): readonly CostWords[] {
   const t = tell(reader);
   return lines.map((line) => {
-    const { onBoard, wasted, pack, left, make } = readAmounts(line);
+    const { onBoard, wasted, pack, left, make, kind, unit } = readAmounts(line);
+    const at = `cost.lines[${line.id}]`;
+    const amountAt = (field: string): string => `${at}.${kind}.${field}${unit}`;
     const show = (value: number | null): string => (value === null ? "-" : showQuantity(make(value), reader));
     const isPriced = line.cost !== null;
     return {
@@ -37,6 +41,15 @@ export function costWords({ lines }: Cost, reader: Reader): readonly CostWords[]
       buy: isPriced ? sayBuy(line, { show, pack, taken: onBoard + wasted }, reader) : "-",
       left: isPriced && left !== 0 ? show(left) : "-",
       cost: isPriced ? showQuantity(count(line.cost ?? 0), reader) : t`no price`,
+      why: {
+        takes: amountAt("onBoard"),
+        ...(wasted === 0 ? {} : { wasted: amountAt("wasted") }),
+        ...(isPriced && {
+          buy: line.packs === null ? amountAt("bought") : `${at}.packs`,
+          ...(left === 0 ? {} : { left: amountAt("left") }),
+          cost: `${at}.cost`,
+        }),
+      },
     };
   });
 }
@@ -76,14 +89,25 @@ function readAmounts({ mass: kg, length: m, volume: m3, pieces }: CostLine): {
   readonly pack: number | null;
   readonly left: number | null;
   readonly make: (value: number) => Quantity;
+  /** What it is bought by, and the unit that the plan's names then end in. */
+  readonly kind: "mass" | "length" | "volume" | "pieces";
+  readonly unit: string;
 } {
-  if (kg !== null)
-    return { onBoard: kg.onBoardKg, wasted: kg.wastedKg, pack: kg.packKg, left: kg.leftKg, make: mass };
-  if (m !== null)
-    return { onBoard: m.onBoardM, wasted: m.wastedM, pack: m.packM, left: m.leftM, make: (v) => length(v) };
-  if (m3 !== null)
-    return { onBoard: m3.onBoardM3, wasted: m3.wastedM3, pack: m3.packM3, left: m3.leftM3, make: volume };
+  if (kg !== null) {
+    const { onBoardKg: onBoard, wastedKg: wasted, packKg: pack, leftKg: left } = kg;
+    return { onBoard, wasted, pack, left, make: mass, kind: "mass", unit: "Kg" };
+  }
+  if (m !== null) {
+    const { onBoardM: onBoard, wastedM: wasted, packM: pack, leftM: left } = m;
+    return { onBoard, wasted, pack, left, make: (v) => length(v), kind: "length", unit: "M" };
+  }
+  if (m3 !== null) {
+    const { onBoardM3: onBoard, wastedM3: wasted, packM3: pack, leftM3: left } = m3;
+    return { onBoard, wasted, pack, left, make: volume, kind: "volume", unit: "M3" };
+  }
   return {
+    kind: "pieces",
+    unit: "Count",
     onBoard: pieces?.onBoardCount ?? 0,
     wasted: 0,
     pack: pieces?.packCount ?? null,

@@ -36,8 +36,8 @@ test("every stage that later steps wait for is said once, soonest first", () => 
     step("sand-deck", [need("sandable", 81240), need("trim", null)]),
   ];
   expect(stepWaits(steps, boxes, { units: "mm", language: "en" })).toEqual([
-    { words: "flip after", waitS: 8460 },
-    { words: "sand after", waitS: 81240 },
+    { words: "flip after", waitS: 8460, path: "steps[set-leash-plug].needs[boxes].waitS" },
+    { words: "sand after", waitS: 81240, path: "steps[sand-bottom].needs[boxes].waitS" },
   ]);
 });
 
@@ -46,7 +46,7 @@ test("a step that is nothing but a wait says how long; one that is not says noth
   const trim = step("trim-bottom");
   const steps = [cure, trim, step("water", [{ ...need("hands-off", 0), step: "cure-out" }])];
   expect(stepWaits(steps, cure, { units: "mm", language: "en" })).toEqual([
-    { words: "then wait", waitS: 464000 },
+    { words: "then wait", waitS: 464000, path: `steps[${cure.id}].waitS` },
   ]);
   expect(stepWaits(steps, trim, { units: "mm", language: "en" })).toEqual([]);
 });

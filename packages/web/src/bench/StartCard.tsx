@@ -51,7 +51,9 @@ export function StartCard({ plan, step, nowMs, bench }: StartCardProps) {
             ...(step.handsOnS > 0
               ? [{ name: t`hands on`, of: duration(step.handsOnS), why: `steps[${step.id}].handsOnS` }]
               : []),
-            ...waits.slice(0, 2).map(({ words, waitS }) => ({ name: words, of: duration(waitS) })),
+            ...waits
+              .slice(0, 2)
+              .map(({ words, waitS, path }) => ({ name: words, of: duration(waitS), why: path })),
           ]}
         />
       )}

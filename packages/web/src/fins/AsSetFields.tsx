@@ -54,13 +54,18 @@ export function AsSetFields({ form, check, mark }: AsSetFieldsProps) {
         {DISTANCES.map(({ place, label, reading }) => (
           <TargetField
             key={reading}
-            target={<TapeAmount ofM={check.lengths.find(({ id }) => id === reading)?.targetM ?? null} />}
+            target={
+              <TapeAmount
+                ofM={check.lengths.find(({ id }) => id === reading)?.targetM ?? null}
+                why={`finset.verify.checks[${check.id}].lengths[${reading}].targetM`}
+              />
+            }
             label={tellText(label.replace("tail", statedTail(form)), reader)}
             {...common(place)}
           />
         ))}
         <TargetField
-          target={<Amount of={angle(mark.cantRad)} />}
+          target={<Amount of={angle(mark.cantRad)} why={`finset.marks[${mark.id}].cantRad`} />}
           label={t`cant`}
           dimension="angle"
           {...common(["cant"])}

@@ -50,10 +50,10 @@ function AsSetTable({ finset }: { finset: Finset }) {
         ),
         state: fin.withinTolerance ? "good" : "out",
         cells: [
-          <Distance key="trailing" ofM={fin.trailingErrorM} />,
-          <Distance key="leading" ofM={fin.leadingErrorM} />,
-          <Turn key="toe" ofRad={fin.toeErrorRad} />,
-          <Turn key="cant" ofRad={fin.cantErrorRad} />,
+          <Distance key="trailing" ofM={fin.trailingErrorM} why={`finset.asSet[${fin.id}].trailingErrorM`} />,
+          <Distance key="leading" ofM={fin.leadingErrorM} why={`finset.asSet[${fin.id}].leadingErrorM`} />,
+          <Turn key="toe" ofRad={fin.toeErrorRad} why={`finset.asSet[${fin.id}].toeErrorRad`} />,
+          <Turn key="cant" ofRad={fin.cantErrorRad} why={`finset.asSet[${fin.id}].cantErrorRad`} />,
           fin.withinTolerance ? (
             t`good`
           ) : (
@@ -78,10 +78,18 @@ function PairTable({ finset }: { finset: Finset }) {
         name: finName(pair.id, reader),
         state: pair.withinTolerance ? "good" : "out",
         cells: [
-          <Distance key="trailing" ofM={pair.trailingDifferM} />,
-          <Distance key="leading" ofM={pair.leadingDifferM} />,
-          <Distance key="along" ofM={pair.alongDifferM} />,
-          <Turn key="toe" ofRad={pair.toeDifferRad} />,
+          <Distance
+            key="trailing"
+            ofM={pair.trailingDifferM}
+            why={`finset.asSetPairs[${pair.id}].trailingDifferM`}
+          />,
+          <Distance
+            key="leading"
+            ofM={pair.leadingDifferM}
+            why={`finset.asSetPairs[${pair.id}].leadingDifferM`}
+          />,
+          <Distance key="along" ofM={pair.alongDifferM} why={`finset.asSetPairs[${pair.id}].alongDifferM`} />,
+          <Turn key="toe" ofRad={pair.toeDifferRad} why={`finset.asSetPairs[${pair.id}].toeDifferRad`} />,
           pair.withinTolerance ? t`good` : t`out`,
         ],
       }))}
@@ -89,10 +97,10 @@ function PairTable({ finset }: { finset: Finset }) {
   );
 }
 
-const Distance = ({ ofM }: { ofM: number | null }) => (
-  <Amount of={ofM === null ? null : length(ofM, "fine")} />
+const Distance = ({ ofM, why }: { ofM: number | null; why: string }) => (
+  <Amount of={ofM === null ? null : length(ofM, "fine")} why={why} />
 );
 
-const Turn = ({ ofRad }: { ofRad: number | null }) => (
-  <Amount of={ofRad === null ? null : angle(ofRad, "fine")} />
+const Turn = ({ ofRad, why }: { ofRad: number | null; why: string }) => (
+  <Amount of={ofRad === null ? null : angle(ofRad, "fine")} why={why} />
 );

@@ -8,6 +8,7 @@ import { AmountText } from "../shared/AmountText";
 import { FactTable } from "../shared/FactTable";
 import { Fold } from "../shared/Fold";
 import { TapeAmount } from "../shared/TapeAmount";
+import { WhyNumber } from "../why/WhyNumber";
 import type { Finset } from "./FinsForm";
 
 /** What proves each pair before it is cut: strings and diagonals on the whole board, and both figures of each diagonal. */
@@ -33,7 +34,11 @@ export function CheckViews({ plan, finset }: { plan: Plan; finset: Finset }) {
 const STARTS = { nose: "nose tip", tail: "tail's middle", crotch: "crotch" } as const;
 
 /** In both systems: it is finer than the marks of an inch tape. */
-const Millimetres = ({ text }: { text: string }) => <AmountText text={`${text} mm`} />;
+const Millimetres = ({ text, why }: { text: string; why: string }) => (
+  <WhyNumber path={why}>
+    <AmountText text={`${text} mm`} />
+  </WhyNumber>
+);
 
 function CheckView({ plan, fin }: { plan: Plan; fin: string }) {
   const t = useTell();
@@ -60,23 +65,28 @@ function DiagonalTable({ pair }: { pair: Finset["pairs"][number] }) {
       heads={[t`diagonal`, t`left`, t`right`, t`left less right`, t`1 mm across`, t`1 mm along`]}
       rows={pair.diagonals.map((diagonal) => {
         const [, to] = diagonal.id.split("-");
+        const at = `finset.pairs[${pair.id}].diagonals[${diagonal.id}]`;
         return {
           id: diagonal.id,
           name: t`${STARTS[diagonal.from]} to ${to ?? ""} mark`,
           cells: [
-            <TapeAmount
-              key="left"
-              ofM={diagonal.leftTapeM}
-              why={`finset.pairs[${pair.id}].diagonals[${diagonal.id}].leftTapeM`}
+            <TapeAmount key="left" ofM={diagonal.leftTapeM} why={`${at}.leftTapeM`} />,
+            <TapeAmount key="right" ofM={diagonal.rightTapeM} why={`${at}.rightTapeM`} />,
+            <Millimetres
+              key="differ"
+              text={formatDifference(diagonal.differM, reader)}
+              why={`${at}.differM`}
             />,
-            <TapeAmount
-              key="right"
-              ofM={diagonal.rightTapeM}
-              why={`finset.pairs[${pair.id}].diagonals[${diagonal.id}].rightTapeM`}
+            <Millimetres
+              key="across"
+              text={formatDiagonalWorth(diagonal.acrossWorthRatio, reader)}
+              why={`${at}.acrossWorthRatio`}
             />,
-            <Millimetres key="differ" text={formatDifference(diagonal.differM, reader)} />,
-            <Millimetres key="across" text={formatDiagonalWorth(diagonal.acrossWorthRatio, reader)} />,
-            <Millimetres key="along" text={formatDiagonalWorth(diagonal.alongWorthRatio, reader)} />,
+            <Millimetres
+              key="along"
+              text={formatDiagonalWorth(diagonal.alongWorthRatio, reader)}
+              why={`${at}.alongWorthRatio`}
+            />,
           ],
         };
       })}

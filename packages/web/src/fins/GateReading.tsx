@@ -1,7 +1,9 @@
 import { checkName, readingWords, tell } from "@lapline/present";
-import { useState } from "react";
+import { Fragment, useState } from "react";
 import { useSettings } from "../settings/Settings";
 import { Amount } from "../shared/Amount";
+import { Fractions } from "../shared/Fractions";
+import { WhyNumber } from "../why/WhyNumber";
 import { problemAt } from "./FinsField";
 import type { FinsForm, VerifyCheck } from "./FinsForm";
 import { readingOf } from "./readingOf";
@@ -36,7 +38,7 @@ export function GateReading({ form, check }: { form: FinsForm; check: VerifyChec
           return (
             <TargetField
               key={field}
-              target={target === null ? null : <Amount of={target.of} />}
+              target={target === null ? null : <Amount of={target.of} why={target.why.of} />}
               label={readingWords(reading, reader)}
               value={values[field]}
               dimension={dimension}
@@ -58,14 +60,33 @@ function Allowed({ check }: { check: VerifyCheck }) {
   const differ = readingOf(check, "differ");
   if (differ === null) {
     const [first] = [...check.lengths, ...check.angles];
-    const within = first === undefined ? null : readingOf(check, first.id)?.within;
-    if (!within) return null;
-    return <p className="quiet">{t`within ${toleranceWords(within, reader)}`}</p>;
+    const reading = first === undefined ? null : readingOf(check, first.id);
+    if (!reading?.within) return null;
+    return (
+      <p className="quiet">
+        <WhyNumber path={reading.why.within}>
+          <Fractions text={t`within ${toleranceWords(reading.within, reader)}`} />
+        </WhyNumber>
+      </p>
+    );
   }
   const said = [
-    t`left less right ${differ.of}`,
-    ...(differ.within === null ? [] : [t`within ${toleranceWords(differ.within, reader)}`]),
-    ...(differ.read === null ? [] : [t`read ${differ.read}`]),
+    { text: t`left less right ${differ.of}`, why: differ.why.of },
+    ...(differ.within === null
+      ? []
+      : [{ text: t`within ${toleranceWords(differ.within, reader)}`, why: differ.why.within }]),
+    ...(differ.read === null ? [] : [{ text: t`read ${differ.read}`, why: differ.why.read }]),
   ];
-  return <p className="quiet">{said.join(", ")}</p>;
+  return (
+    <p className="quiet">
+      {said.map(({ text, why }, i) => (
+        <Fragment key={why}>
+          {i > 0 && ", "}
+          <WhyNumber path={why}>
+            <Fractions text={text} />
+          </WhyNumber>
+        </Fragment>
+      ))}
+    </p>
+  );
 }

@@ -63,6 +63,7 @@ export function HouseSets({ board, fins, edit }: HouseSetsProps) {
         {offers.map((offer) => (
           <HouseSetOfferView
             key={offer.id}
+            board={board}
             offer={offer}
             isNew={fins === undefined}
             tail={board.survey.tail?.kind === "swallow" ? "tips" : "tail"}

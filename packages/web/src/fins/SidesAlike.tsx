@@ -18,7 +18,15 @@ export function SidesAlike({ check }: { check: VerifyCheck }) {
         {check.lengths.map(({ id, readM, toleranceM }, i) => (
           <span key={id}>
             {i > 0 && ", "}
-            {readingWords(id, reader)} {readM === null ? t`not read` : <Amount of={length(readM, "fine")} />}
+            {readingWords(id, reader)}{" "}
+            {readM === null ? (
+              t`not read`
+            ) : (
+              <Amount
+                of={length(readM, "fine")}
+                why={`finset.verify.checks[${check.id}].lengths[${id}].readM`}
+              />
+            )}
             {i === check.lengths.length - 1 &&
               toleranceM !== null &&
               t`; within ${toleranceWords(length(toleranceM), reader)}`}

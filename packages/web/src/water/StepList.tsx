@@ -18,6 +18,7 @@ import type { FieldPath } from "../board/withField";
 import { useSettings } from "../settings/Settings";
 import { useTell } from "../settings/useTell";
 import { Amount } from "../shared/Amount";
+import { WhyNumber } from "../why/WhyNumber";
 import { StepMark } from "./StepMark";
 
 type Steps = NonNullable<Plan["steps"]>;
@@ -74,7 +75,13 @@ function StepEntry({ step, needs, waits, cautions, file, edit }: StepEntryProps)
       <p className="quiet">
         {step.done &&
           (step.doneAt === null ? `${t`Done.`} ` : `${t`Done: ${wallTimeText(step.doneAt, reader)}.`} `)}
-        {step.handsOnS > 0 && <>{t`${duration(step.handsOnS)} hands on.`} </>}
+        {step.handsOnS > 0 && (
+          <>
+            <WhyNumber
+              path={`steps[${step.id}].handsOnS`}
+            >{t`${duration(step.handsOnS)} hands on.`}</WhyNumber>{" "}
+          </>
+        )}
         <Waits waits={waits} />
         {asSentence(tellText(step.because, reader))}
       </p>
@@ -105,9 +112,9 @@ function Waits({ waits }: { waits: readonly StepWait[] }) {
   if (waits.length === 0) return null;
   return (
     <>
-      {waits.map(({ words, waitS }, i) => (
+      {waits.map(({ words, waitS, path }, i) => (
         <Fragment key={words}>
-          {i === 0 ? asSentence(words).slice(0, -1) : `, ${words}`} <Amount of={duration(waitS)} />
+          {i === 0 ? asSentence(words).slice(0, -1) : `, ${words}`} <Amount of={duration(waitS)} why={path} />
         </Fragment>
       ))}
       .{" "}

@@ -1,9 +1,13 @@
-import type { Plan } from "@lapline/engine";
+import { count, type Plan } from "@lapline/engine";
 import { costSentences, costWords, tell } from "@lapline/present";
 import { useSettings } from "../settings/Settings";
 import { AmountText } from "../shared/AmountText";
 import { FactTable } from "../shared/FactTable";
+import { Figures } from "../shared/Figures";
 import { Fold } from "../shared/Fold";
+import { WhyNumber } from "../why/WhyNumber";
+
+const CELLS = ["takes", "wasted", "buy", "left", "cost"] as const;
 
 /** What the materials cost by line, what to buy in whole packs, what goes to waste and what is left over. */
 export function CostView({ cost }: { cost: NonNullable<Plan["cost"]> }) {
@@ -11,9 +15,18 @@ export function CostView({ cost }: { cost: NonNullable<Plan["cost"]> }) {
   const t = tell(reader);
   // In both systems resin, wax and cloth are weighed, measured and sold by the gram, the litre and the metre.
   const lines = costWords(cost, { ...reader, units: "mm" });
+  const sentences = costSentences(cost, reader);
   return (
     <Fold title={t`Cost`}>
-      {costSentences(cost, reader).map((sentence) => (
+      {sentences.length > 0 && (
+        <Figures
+          entries={[
+            { name: t`cost`, of: count(cost.materials), why: "cost.materials", minor: true },
+            { name: t`in whole packs`, of: count(cost.toBuy), why: "cost.toBuy", minor: true },
+          ]}
+        />
+      )}
+      {sentences.map((sentence) => (
         <p key={sentence} className="says">
           {sentence}
         </p>
@@ -24,9 +37,10 @@ export function CostView({ cost }: { cost: NonNullable<Plan["cost"]> }) {
         rows={lines.map((line) => ({
           id: line.id,
           name: line.name,
-          cells: [line.takes, line.wasted, line.buy, line.left, line.cost].map((text, i) => (
-            // biome-ignore lint/suspicious/noArrayIndexKey: a cell is known by its column
-            <AmountText key={i} text={text} />
+          cells: CELLS.map((cell) => (
+            <WhyNumber key={cell} path={line.why[cell]}>
+              <AmountText text={line[cell]} />
+            </WhyNumber>
           )),
         }))}
       />

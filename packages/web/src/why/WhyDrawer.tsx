@@ -1,5 +1,6 @@
 import { type Board, explain, type Plan } from "@lapline/engine";
 import { tell, whyWords } from "@lapline/present";
+import { useMemo } from "react";
 import { useSettings } from "../settings/Settings";
 import { AmountText } from "../shared/AmountText";
 import { Drawer } from "../shared/Drawer";
@@ -8,7 +9,7 @@ import "./why.css";
 
 interface WhyDrawerProps {
   readonly board: Board;
-  readonly plan: Plan;
+  readonly plan: Plan | (() => Plan);
   readonly path: string;
   close(): void;
 }
@@ -17,7 +18,10 @@ interface WhyDrawerProps {
 export default function WhyDrawer({ board, plan, path, close }: WhyDrawerProps) {
   const { reader } = useSettings();
   const t = tell(reader);
-  const explanation = explain(board, plan, path);
+  const explanation = useMemo(
+    () => explain(board, typeof plan === "function" ? plan() : plan, path),
+    [board, plan, path],
+  );
   if ("message" in explanation) {
     return (
       <Drawer title={t`Why`} close={close}>

@@ -8,7 +8,8 @@ const WhyDrawer = lazy(() => import("./WhyDrawer"));
 
 interface WhyProviderProps {
   readonly board: Board;
-  readonly plan: Plan;
+  /** Or how it is planned, where nobody may ask. */
+  readonly plan: Plan | (() => Plan);
   readonly children: ReactNode;
 }
 

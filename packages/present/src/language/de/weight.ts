@@ -96,6 +96,7 @@ export const WEIGHT: Readonly<Record<string, string>> = {
   COST: "KOSTEN",
   material: "Material",
   "this board takes": "braucht das Board",
+  "in whole packs": "in ganzen Packungen",
   wasted: "davon Abfall",
   "to buy": "kaufen",
   "left over": "bleibt übrig",
