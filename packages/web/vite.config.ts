@@ -14,6 +14,8 @@ const SMALL_REACT = [
 /** Our own packages only declare things: what the page does not use is left out whole. */
 const DECLARES_ONLY = /[\\/]packages[\\/](engine|contract|present|nest)[\\/]/;
 
+const LEAN = { treeshake: { moduleSideEffects: (id: string) => !DECLARES_ONLY.test(id) } };
+
 /** Files of `public`, which the bundler does not name. */
 const PUBLIC_FILES = ["/icon.svg"];
 
@@ -45,8 +47,8 @@ export default defineConfig({
     modulePreload: { polyfill: false },
     /** For `npm run size`. */
     manifest: true,
-    rolldownOptions: { treeshake: { moduleSideEffects: (id) => !DECLARES_ONLY.test(id) } },
+    rolldownOptions: LEAN,
   },
-  worker: { format: "es" },
+  worker: { format: "es", rolldownOptions: LEAN },
   server: { host: "127.0.0.1", proxy: { "/api": SERVER } },
 });

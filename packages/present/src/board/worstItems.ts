@@ -40,12 +40,12 @@ export function worstItems(
   const fins = (plan.finset?.marks ?? []).map((mark) => boxAround(markPoints(mark, lay)));
   const uMm = uOf(lay, worstFromTailM);
   const text = showQuantity(length(Math.abs(worstM), "fine"), { units: "mm", language });
-  const places = listShifts().map((steps) =>
-    figureAt(shape, layout, { difference, text, u: uMm + steps * STEP_EM * textMm }),
-  );
-  const clear = places.filter((place) => place !== null).find((place) => isClear(place, fins));
-  if (clear === undefined) return [];
-  return [...leader(shape, lay, { from: uMm, to: clear }), clear];
+  for (const steps of listShifts()) {
+    const place = figureAt(shape, layout, { difference, text, u: uMm + steps * STEP_EM * textMm });
+    if (place !== null && isClear(place, fins))
+      return [...leader(shape, lay, { from: uMm, to: place }), place];
+  }
+  return [];
 }
 
 /** 0, 1, -1, 2, -2 and so on: the nearest first. */

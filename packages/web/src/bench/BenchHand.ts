@@ -1,4 +1,4 @@
-import type { Draft } from "../board/applyEdit";
+import type { Draft } from "../board/Draft";
 import type { FieldPath } from "../board/withField";
 import type { NewEntry } from "../session/SessionView";
 

@@ -5,15 +5,15 @@ import { Heard } from "../session/Heard";
 import type { BoardSession, OpenBoard } from "../session/SessionView";
 import { UndoButtons } from "../session/UndoButtons";
 import { useTell } from "../settings/useTell";
+import { InTurn } from "../shared/InTurn";
 import { PageTop } from "../shared/PageTop";
 import { usePageTitle } from "../shared/usePageTitle";
 import { WhyProvider } from "../why/WhyProvider";
 import { BarredLine } from "./BarredLine";
-import { BuildLine } from "./BuildLine";
+import { LineInTurn } from "./BuildLine";
 import { FindingTape } from "./FindingTape";
 import { MeasurePart } from "./MeasurePart";
 import { SavingWords } from "./SavingWords";
-import { useAfterTyping } from "./useAfterTyping";
 
 const LaterParts = lazy(() => import("./LaterParts"));
 
@@ -30,7 +30,6 @@ export function BoardSheet({ id, session, board }: BoardSheetProps) {
   const { plan } = draft.good;
   const [isWhole, setWhole] = useState(false);
   const whole = useCallback(() => setWhole(true), []);
-  const later = useAfterTyping(board, "#measure");
   const blockers = plan.findings.filter(
     (finding) => finding.severity === "blocker" && !isFromNoShape(finding),
   );
@@ -41,18 +40,18 @@ export function BoardSheet({ id, session, board }: BoardSheetProps) {
         <UndoButtons session={session} board={board} />
       </PageTop>
       <div className="board">
-        <BuildLine plan={plan} isWhole={isWhole} />
+        <LineInTurn plan={plan} isWhole={isWhole} />
         <main>
           <h1>{draft.file.name}</h1>
           <SavingWords state={saving} file={draft.file} />
-          <BenchLink id={id} plan={plan} />
+          <InTurn of={plan}>{(shown) => <BenchLink id={id} plan={shown} />}</InTurn>
           <Heard session={session} board={board} />
-          <BarredLine plan={plan} />
+          <InTurn of={plan}>{(shown) => <BarredLine plan={shown} />}</InTurn>
           {blockers.length > 0 && <Blockers blockers={blockers} />}
           <WhyProvider board={draft.good.board} plan={plan}>
             <MeasurePart draft={draft} edit={edit} />
             <Suspense fallback={<div className="later-parts" aria-busy="true" />}>
-              <LaterParts id={id} session={session} board={later} here={whole} />
+              <LaterParts id={id} session={session} board={board} here={whole} />
             </Suspense>
           </WhyProvider>
         </main>

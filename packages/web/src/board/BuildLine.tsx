@@ -1,8 +1,9 @@
 import type { Plan } from "@lapline/engine";
 import { tellText } from "@lapline/present";
-import { useEffect, useRef, useState } from "react";
+import { memo, useEffect, useRef, useState } from "react";
 import { useSettings } from "../settings/Settings";
 import { useTell } from "../settings/useTell";
+import { useInTurn } from "../shared/useInTurn";
 import { partProgress, progressWords } from "./partProgress";
 import { PARTS, type PartId, partState } from "./parts";
 
@@ -13,7 +14,11 @@ interface BuildLineProps {
 }
 
 /** The pencil line through the eight parts of the build: what is done is inked, now is amber, what waits says from when. */
-export function BuildLine({ plan, isWhole }: BuildLineProps) {
+export function LineInTurn({ plan, isWhole }: BuildLineProps) {
+  return <BuildLine plan={useInTurn(plan)} isWhole={isWhole} />;
+}
+
+const BuildLine = memo(function BuildLine({ plan, isWhole }: BuildLineProps) {
   const t = useTell();
   const { reader } = useSettings();
   const inView = usePartInView(isWhole);
@@ -45,7 +50,7 @@ export function BuildLine({ plan, isWhole }: BuildLineProps) {
       </ol>
     </nav>
   );
-}
+});
 
 /** The part whose heading was passed last, a third of the way down the window. */
 function usePartInView(isWhole: boolean): PartId {

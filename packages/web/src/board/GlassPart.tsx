@@ -9,10 +9,11 @@ import { SkinTable } from "../glass/SkinTable";
 import { useSettings } from "../settings/Settings";
 import { useTell } from "../settings/useTell";
 import { Amount } from "../shared/Amount";
+import { Fractions } from "../shared/Fractions";
 import { SolidFold } from "../solid/SolidFold";
 import { CostView } from "../weight/CostView";
 import { WeightView } from "../weight/WeightView";
-import type { Draft } from "./applyEdit";
+import type { Draft } from "./Draft";
 import { PartSection } from "./PartSection";
 import type { FieldPath } from "./withField";
 
@@ -73,7 +74,9 @@ function CuttingWords({ layup }: { layup: Layup }) {
       <p>{cuttingSentence(layup, reader)}</p>
       <ul>
         {notchSentences(layup, reader).map((sentence) => (
-          <li key={sentence}>{sentence}</li>
+          <li key={sentence}>
+            <Fractions text={sentence} />
+          </li>
         ))}
       </ul>
     </div>

@@ -1,8 +1,7 @@
-import { memo, useEffect } from "react";
+import { useEffect } from "react";
 import { CutPart } from "../cut/CutPart";
 import { FinsPart } from "../fins/FinsPart";
 import { MixPart } from "../mix/MixPart";
-import { PapersPart } from "../papers/PapersPart";
 import { SandPart } from "../sand/SandPart";
 import { SealPart } from "../seal/SealPart";
 import type { BoardSession, OpenBoard } from "../session/SessionView";
@@ -11,6 +10,8 @@ import { ShopForm } from "../shop/ShopForm";
 import { WaterPart } from "../water/WaterPart";
 import { AssumedPart } from "./AssumedPart";
 import { GlassPart } from "./GlassPart";
+import { PapersInTurn } from "./PapersInTurn";
+import { PartInTurn } from "./PartInTurn";
 
 interface LaterPartsProps {
   readonly id: string;
@@ -21,10 +22,9 @@ interface LaterPartsProps {
 }
 
 /** The parts after Measure: below the first screen, so that their script is fetched when the plan is already seen. */
-function LaterParts({ id, session, board, here }: LaterPartsProps) {
+export default function LaterParts({ id, session, board, here }: LaterPartsProps) {
   const { draft, saving } = board;
   const { edit } = session;
-  const { plan } = draft.good;
   useEffect(() => {
     here();
     // The address named a place that was not there yet.
@@ -33,32 +33,38 @@ function LaterParts({ id, session, board, here }: LaterPartsProps) {
   }, [here]);
   return (
     <>
-      <FinsPart
-        file={draft.file}
-        board={draft.good.board}
-        plan={plan}
-        problems={draft.problems}
-        edit={edit}
-      />
-      <GlassPart draft={draft} edit={edit} />
-      <CutPart plan={plan} />
-      <MixPart plan={plan}>
-        <ShopForm file={draft.file} problems={draft.problems} findings={plan.findings} edit={edit} />
-      </MixPart>
-      <SandPart file={draft.file} plan={plan} survey={draft.good.board.survey} edit={edit} />
-      <SealPart plan={plan} />
-      <WaterPart file={draft.file} plan={plan} edit={edit} />
-      <PapersPart
-        id={id}
-        file={draft.file}
-        board={draft.good.board}
-        plan={plan}
-        isSaved={saving.kind === "saved" && !saving.isAway}
-      />
-      <AssumedPart plan={plan} />
+      <PartInTurn id="fins" draft={draft}>
+        {({ file, problems, good: { board, plan } }) => (
+          <FinsPart {...{ file, board, plan, problems, edit }} />
+        )}
+      </PartInTurn>
+      <PartInTurn id="glass" draft={draft}>
+        {(shown) => <GlassPart draft={shown} edit={edit} />}
+      </PartInTurn>
+      <PartInTurn id="cut" draft={draft}>
+        {({ good }) => <CutPart plan={good.plan} />}
+      </PartInTurn>
+      <PartInTurn id="mix" draft={draft}>
+        {({ file, problems, good: { plan } }) => (
+          <MixPart plan={plan}>
+            <ShopForm file={file} problems={problems} findings={plan.findings} edit={edit} />
+          </MixPart>
+        )}
+      </PartInTurn>
+      <PartInTurn id="sand" draft={draft}>
+        {({ file, good: { board, plan } }) => <SandPart {...{ file, plan, survey: board.survey, edit }} />}
+      </PartInTurn>
+      <PartInTurn id="seal" draft={draft}>
+        {({ good }) => <SealPart plan={good.plan} />}
+      </PartInTurn>
+      <PartInTurn id="water" draft={draft}>
+        {({ file, good: { plan } }) => <WaterPart {...{ file, plan, edit }} />}
+      </PartInTurn>
+      <PapersInTurn id={id} draft={draft} isSaved={saving.kind === "saved" && !saving.isAway} />
+      <PartInTurn id="assumed" draft={draft}>
+        {({ good }) => <AssumedPart plan={good.plan} />}
+      </PartInTurn>
       <VersionsPart id={id} session={session} board={board} />
     </>
   );
 }
-
-export default memo(LaterParts);

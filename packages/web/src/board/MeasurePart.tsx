@@ -1,14 +1,17 @@
 import type { Finding, Plan } from "@lapline/engine";
 import { symmetrySentences } from "@lapline/present";
+import { memo } from "react";
 import { ReadingsView } from "../charts/ReadingsView";
 import { OrderFields } from "../order/OrderFields";
 import { PadProvider } from "../pad/PadProvider";
 import { PadSwitch } from "../pad/PadSwitch";
+import type { GoodBoard } from "../plan/GoodBoard";
 import { useSettings } from "../settings/Settings";
 import { useTell } from "../settings/useTell";
 import { Fractions } from "../shared/Fractions";
+import { InTurn } from "../shared/InTurn";
 import { SolidFold } from "../solid/SolidFold";
-import type { Draft } from "./applyEdit";
+import type { Draft } from "./Draft";
 import { MeasureFigures } from "./MeasureFigures";
 import { MeasureFirst } from "./MeasureFirst";
 import { PartSection } from "./PartSection";
@@ -28,33 +31,39 @@ interface MeasurePartProps {
 export function MeasurePart({ draft, edit }: MeasurePartProps) {
   const t = useTell();
   const { plan } = draft.good;
-  const { shape } = plan;
-  const fields = { file: draft.file, plan, problems: draft.problems, edit };
+  const { file, problems } = draft;
   return (
     <PartSection id="measure" findings={plan.findings} placed={isReading}>
       <PadProvider>
-        {shape === null ? (
-          <MeasureFirst file={draft.file} />
-        ) : (
-          <>
-            <MeasureFigures plan={plan} shape={shape} />
-            <PlanView plan={plan} />
-            <SymmetryWords plan={plan} />
-            <ProfileView plan={plan} />
-            <ReadingsView plan={plan} />
-            <SolidFold plan={plan} survey={draft.good.board.survey} first="difference" />
-          </>
-        )}
+        {plan.shape === null ? <MeasureFirst file={file} /> : <Measured good={draft.good} />}
         <h3>{t`Readings`}</h3>
         <PadSwitch />
-        <SurveyFields {...fields} />
-        <SurveyTable {...fields} />
-        <SurveyMore {...fields} />
-        <OrderFields {...fields} />
+        <SurveyFields {...{ file, problems, edit }} />
+        <SurveyTable {...{ file, plan, problems, edit }} />
+        <SurveyMore {...{ file, problems, edit }} />
+        <OrderFields {...{ file, problems, edit }} />
       </PadProvider>
     </PartSection>
   );
 }
+
+/** What follows from the readings, each piece drawn anew in its turn. */
+const Measured = memo(function Measured({ good }: { good: GoodBoard }) {
+  return (
+    <>
+      <InTurn of={good.plan}>
+        {(plan) => plan.shape !== null && <MeasureFigures plan={plan} shape={plan.shape} />}
+      </InTurn>
+      <InTurn of={good.plan}>{(plan) => <PlanView plan={plan} />}</InTurn>
+      <InTurn of={good.plan}>{(plan) => <SymmetryWords plan={plan} />}</InTurn>
+      <InTurn of={good.plan}>{(plan) => <ProfileView plan={plan} />}</InTurn>
+      <InTurn of={good.plan}>{(plan) => <ReadingsView plan={plan} />}</InTurn>
+      <InTurn of={good}>
+        {({ board, plan }) => <SolidFold plan={plan} survey={board.survey} first="difference" />}
+      </InTurn>
+    </>
+  );
+});
 
 /** How true the board is, as far as no piece of tape above says it. */
 function SymmetryWords({ plan }: { plan: Plan }) {

@@ -1,7 +1,7 @@
 import type { BoardFile, Problem } from "@lapline/contract";
 import { length, type Plan } from "@lapline/engine";
 import { tellText } from "@lapline/present";
-import { useState } from "react";
+import { memo, useState } from "react";
 import type { PadBeside } from "../pad/PadTarget";
 import { useSettings } from "../settings/Settings";
 import { useTell } from "../settings/useTell";
@@ -44,9 +44,9 @@ export function SurveyTable({ file, plan, problems, edit }: SurveyTableProps) {
           </tr>
         </thead>
         <tbody>
-          {stations.map((_, i) => (
+          {stations.map((station, i) => (
             // biome-ignore lint/suspicious/noArrayIndexKey: a station is known by its place in the file, as its path is
-            <StationRow key={i} index={i} {...{ file, plan, problems, edit }} />
+            <StationRow key={i} index={i} readings={plan.shape?.readings} {...{ station, problems, edit }} />
           ))}
         </tbody>
       </table>
@@ -55,11 +55,17 @@ export function SurveyTable({ file, plan, problems, edit }: SurveyTableProps) {
   );
 }
 
-function StationRow({ index, file, plan, problems, edit }: SurveyTableProps & { index: number }) {
+interface StationRowProps extends Pick<SurveyTableProps, "problems" | "edit"> {
+  readonly index: number;
+  readonly station: Station;
+  readonly readings: Readings | undefined;
+}
+
+/** Of all rows only those that changed are made anew with a key, and of their readings too. */
+const StationRow = memo(function StationRow({ index, station, readings, problems, edit }: StationRowProps) {
   const { reader } = useSettings();
-  const station = file.survey.stations[index];
   const path = ["survey", "stations", index];
-  const end = station?.fromNose === undefined ? "fromTail" : "fromNose";
+  const end = station.fromNose === undefined ? "fromTail" : "fromNose";
   const t = useTell();
   const endName = end === "fromTail" ? t`from tail` : t`from nose`;
   const ownProblem = problemAt(problems, path);
@@ -69,7 +75,7 @@ function StationRow({ index, file, plan, problems, edit }: SurveyTableProps & { 
         <QuantityField
           label={t`station ${index + 1}, ${endName}`}
           labelUnseen
-          value={station?.[end]}
+          value={station[end]}
           problem={problemAt(problems, [...path, end]) ?? ownProblem}
           onType={(text) => edit([...path, end], text)}
         />
@@ -84,7 +90,12 @@ function StationRow({ index, file, plan, problems, edit }: SurveyTableProps & { 
       </th>
       {READINGS.map(({ field, name }) => (
         <td key={field} data-name={tellText(name, reader)}>
-          <ReadingField {...{ index, field, name, file, plan, problems, edit }} />
+          <ReadingField
+            {...readingOf(station, field)}
+            {...{ index, field, name, edit }}
+            problem={problemAt(problems, [...path, placeOf(field, station)])}
+            wouldFitM={wouldFitOf(readings, [...path, field])}
+          />
         </td>
       ))}
       <td className="row-act">
@@ -95,53 +106,83 @@ function StationRow({ index, file, plan, problems, edit }: SurveyTableProps & { 
       </td>
     </tr>
   );
-}
+});
 
 type Station = BoardFile["survey"]["stations"][number];
+type Readings = NonNullable<Plan["shape"]>["readings"];
 
-interface ReadingName {
-  readonly field: (typeof READINGS)[number]["field"];
+type Reading = (typeof READINGS)[number]["field"];
+
+interface ReadingFieldProps {
+  readonly index: number;
+  readonly field: Reading;
   readonly name: string;
+  /** The board's width was read whole here: it stands in the place of the left. */
+  readonly isWhole: boolean;
+  readonly value: string | undefined;
+  /** What was read on the other side of the stringer. */
+  readonly otherValue: string | undefined;
+  readonly problem: string | undefined;
+  /** What the other readings would have here, where this one is suspect. */
+  readonly wouldFitM: number | null;
+  edit(path: FieldPath, value: unknown): void;
 }
 
-function ReadingField(props: SurveyTableProps & ReadingName & { index: number }) {
+const ReadingField = memo(function ReadingField(props: ReadingFieldProps) {
   const t = useTell();
-  const { index, field, name, file, plan, problems, edit } = props;
   const { reader } = useSettings();
-  const path = ["survey", "stations", index, field];
-  const at = formatFieldPath(path);
-  const station = file.survey.stations[index];
-  const whole = station?.width !== undefined && (field === "left" || field === "right");
-  if (whole && field === "right") return <p className="quiet">{t`whole width read`}</p>;
-  const typed = whole ? ["survey", "stations", index, "width"] : path;
-  const reading = plan.shape?.readings.find((each) => each.path === at);
+  const { index, field, name, isWhole, value, otherValue, problem, wouldFitM, edit } = props;
+  if (isWhole && field === "right") return <p className="quiet">{t`whole width read`}</p>;
+  const typed = ["survey", "stations", index, isWhole ? "width" : field];
   return (
     <QuantityField
-      label={t`station ${index + 1}, ${whole ? t`whole width` : tellText(name, reader)}`}
+      label={t`station ${index + 1}, ${isWhole ? t`whole width` : tellText(name, reader)}`}
       labelUnseen
-      value={whole ? station.width : station?.[field]}
-      problem={problemAt(problems, typed)}
+      value={value}
+      problem={problem}
       at={formatFieldPath(typed)}
       beside={{
-        ...(whole ? {} : sameOtherSide(field, station)),
+        ...(isWhole ? {} : sameOtherSide(field, otherValue)),
         nextStation: formatFieldPath(["survey", "stations", index + 1, field]),
       }}
-      suspect={reading?.suspect === true ? t`re-measure: ${length(reading.wouldFitM)} would fit` : undefined}
+      suspect={wouldFitM === null ? undefined : t`re-measure: ${length(wouldFitM)} would fit`}
       onType={(text) => edit(typed, text.trim() === "" ? undefined : text)}
     />
   );
+});
+
+function readingOf(
+  station: Station,
+  field: Reading,
+): Pick<ReadingFieldProps, "isWhole" | "value" | "otherValue"> {
+  const isSide = field === "left" || field === "right";
+  const isWhole = isSide && station.width !== undefined;
+  return {
+    isWhole,
+    value: isWhole ? station.width : station[field],
+    otherValue: isSide ? station[otherSide(field)] : undefined,
+  };
+}
+
+/** Its name in the file. */
+const placeOf = (field: Reading, station: Station) =>
+  station.width !== undefined && (field === "left" || field === "right") ? "width" : field;
+
+const otherSide = (side: "left" | "right") => (side === "left" ? "right" : "left");
+
+function wouldFitOf(readings: Readings | undefined, path: FieldPath): number | null {
+  const at = formatFieldPath(path);
+  const reading = readings?.find((each) => each.path === at);
+  return reading?.suspect === true ? reading.wouldFitM : null;
 }
 
 /** A half-width has its other side, which it is most often the same as. */
-function sameOtherSide(field: ReadingName["field"], station: Station | undefined): Pick<PadBeside, "other"> {
-  if (field !== "left" && field !== "right") return {};
-  const name = field === "left" ? "right" : "left";
-  return { other: { name, value: station?.[name] } };
+function sameOtherSide(field: Reading, value: string | undefined): Pick<PadBeside, "other"> {
+  return field === "left" || field === "right" ? { other: { name: otherSide(field), value } } : {};
 }
 
 /** The same station measured from the other end: the number is the reader's to type. */
-function turned(station: Station | undefined): unknown {
-  if (station === undefined) return undefined;
+function turned(station: Station): unknown {
   const { fromTail, fromNose, ...readings } = station;
   return fromNose === undefined ? { fromNose: fromTail, ...readings } : { fromTail: fromNose, ...readings };
 }

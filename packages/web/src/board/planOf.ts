@@ -1,17 +1,8 @@
-import { type BoardFile, type Problem, readBoardFile } from "@lapline/contract";
-import { type Board, type Plan, planBuild } from "@lapline/engine";
+import { readBoardFile } from "@lapline/contract";
+import { planBuild } from "@lapline/engine";
+import type { PlanRead } from "../plan/GoodBoard";
 
-export interface GoodBoard {
-  readonly board: Board;
-  readonly file: BoardFile;
-  readonly plan: Plan;
-}
-
-export type PlanRead =
-  | ({ readonly ok: true } & GoodBoard)
-  | { readonly ok: false; readonly problems: readonly Problem[] };
-
-/** A board file's text to its plan, or to all that is wrong with the text. */
+/** A board file's text to its plan, or to all that is wrong with the text. Only for the thread that plans: it brings the engine along. */
 export function planOf(text: string): PlanRead {
   const read = readBoardFile(text);
   if (!read.ok) return read;

@@ -1,13 +1,32 @@
-import { DEMO_BOARDS } from "@lapline/contract";
+import { type BoardFile, DEMO_BOARDS } from "@lapline/contract";
 import { describe, expect, test } from "vitest";
-import { applyEdit, type Draft } from "./applyEdit";
-import { planOf } from "./planOf";
+import { planOf } from "../board/planOf";
+import { type FieldPath, withField } from "../board/withField";
+import type { GoodBoard } from "./GoodBoard";
+import { understand } from "./understand";
 
 const read = planOf(DEMO_BOARDS[0]?.text ?? "");
 if (!read.ok) throw new Error("the demo board cannot be read");
-const opened: Draft = { file: read.file, problems: [], good: read };
+const opened: Typed = { file: read.file, good: read };
 
-describe("applyEdit", () => {
+interface Typed {
+  readonly file: BoardFile;
+  readonly good: GoodBoard;
+}
+
+interface Edit {
+  readonly path: FieldPath;
+  readonly value: unknown;
+}
+
+/** A field typed, and what is understood of the file then. */
+function applyEdit({ file, good }: Typed, { path, value }: Edit) {
+  const typed = withField(file, path, value);
+  const { problems, good: next } = understand(typed, good.file);
+  return { file: typed, problems, good: next ?? good };
+}
+
+describe("understand", () => {
   test("a changed reading changes the plan at once", () => {
     const wider = applyEdit(opened, { path: ["survey", "stations", 4, "left"], value: "10 in" });
     expect(wider.problems).toEqual([]);

@@ -1,48 +1,36 @@
 import type { BoardFile, Problem } from "@lapline/contract";
-import { type GoodBoard, planOf } from "./planOf";
-import { type FieldPath, withField } from "./withField";
+import { planOf } from "../board/planOf";
+import type { GoodBoard } from "./GoodBoard";
 import { withoutUnread } from "./withoutUnread";
 
-export interface Draft {
-  /** The board file with every field as it was typed, right or wrong. */
-  readonly file: BoardFile;
-  /** What is wrong with it; none where the plan shows what is typed. */
+export interface Understood {
   readonly problems: readonly Problem[];
-  /** What is understood of it, and its plan. */
-  readonly good: GoodBoard;
-}
-
-export interface Edit {
-  readonly path: FieldPath;
-  /** Undefined takes the field away. */
-  readonly value: unknown;
-}
-
-/**
- * One field typed: the plan follows at once. What is not understood is left out of it, or stands at its last understood value, and
- * all the rest that was typed counts; where even that makes no plan, the last one stays.
- */
-export function applyEdit(draft: Draft, { path, value }: Edit): Draft {
-  return understand(withField(draft.file, path, value), draft.good);
-}
-
-/** A board file as it was typed or merged, with what is understood of it; `good` is what was understood last. */
-export function understand(file: BoardFile, good: GoodBoard): Draft {
-  const read = planOf(JSON.stringify(file));
-  if (read.ok) return { file, problems: [], good: { board: read.board, file: read.file, plan: read.plan } };
-  return { file, problems: read.problems, good: planWithout(file, read.problems, good) };
+  /** Null where even what is left makes no plan. */
+  readonly good: GoodBoard | null;
 }
 
 /** What is taken out may leave something that cannot be without it, which is then taken out in turn. */
 const MOST_ROUNDS = 4;
 
-function planWithout(file: BoardFile, problems: readonly Problem[], good: GoodBoard): GoodBoard {
+/**
+ * A board file as it was typed or merged, with what is understood of it. What is not is left out of the plan, or stands at its last
+ * understood value, and all the rest counts.
+ * @param known the file that was understood last
+ */
+export function understand(file: BoardFile, known: BoardFile): Understood {
+  const read = planOf(JSON.stringify(file));
+  return read.ok
+    ? { problems: [], good: read }
+    : { problems: read.problems, good: planWithout(file, read.problems, known) };
+}
+
+function planWithout(file: BoardFile, problems: readonly Problem[], known: BoardFile): GoodBoard | null {
   let [left, wrong] = [file, problems];
   for (let round = 0; round < MOST_ROUNDS; round += 1) {
-    left = withoutUnread(left, wrong, good.file);
+    left = withoutUnread(left, wrong, known);
     const read = planOf(JSON.stringify(left));
-    if (read.ok) return { board: read.board, file: read.file, plan: read.plan };
+    if (read.ok) return read;
     wrong = read.problems;
   }
-  return good;
+  return null;
 }

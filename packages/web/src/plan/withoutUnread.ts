@@ -1,5 +1,5 @@
 import type { BoardFile, Problem } from "@lapline/contract";
-import { type FieldPath, fieldAt, parseFieldPath, withField } from "./withField";
+import { type FieldPath, fieldAt, parseFieldPath, withField } from "../board/withField";
 
 /** What was read and confirmed at the bench: an old reading must not stand in for one that is not understood. */
 const READ_AT_BENCH: readonly FieldPath[] = [["fins", "verify"], ["fins", "asSet"], ["record"]];

@@ -1,3 +1,4 @@
+import type { Planner } from "../plan/Planner";
 import type { DeviceStore } from "./DeviceStore";
 import type { Outbox } from "./openOutbox";
 import type { ShopCalls } from "./ShopCalls";
@@ -5,6 +6,7 @@ import type { ShopCalls } from "./ShopCalls";
 /** What a session stands on. */
 export interface SessionParts {
   readonly shop: ShopCalls;
+  readonly planner: Planner;
   readonly device: DeviceStore;
   readonly outbox: Outbox;
   now(): Date;

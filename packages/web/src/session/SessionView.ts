@@ -1,5 +1,5 @@
 import type { BoardFile, RecordEntryFile } from "@lapline/contract";
-import type { Draft } from "../board/applyEdit";
+import type { Draft } from "../board/Draft";
 import type { FieldPath } from "../board/withField";
 
 /** Who changed something elsewhere, and when it was kept. */

@@ -2,6 +2,8 @@ import { DEMO_BOARDS, formatBoardFile, type RecordEntryFile, readBoardFile } fro
 import { expect, test } from "vitest";
 import type { ShopFailure } from "../api/ShopFailure";
 import { ShopFailureError } from "../api/ShopFailureError";
+import { planOf } from "../board/planOf";
+import { understand } from "../plan/understand";
 import { keepInMemory } from "./keepInMemory";
 import { openOutbox } from "./openOutbox";
 import { openSession } from "./openSession";
@@ -91,6 +93,10 @@ function openOn(shop: ReturnType<typeof makeShop>, device: string, store = keepI
   const calls = shop.asDevice(device);
   const session = openSession(ID, {
     shop: calls,
+    planner: {
+      plan: async (text) => planOf(text),
+      understand: async (file, known) => understand(file, known),
+    },
     device: store,
     outbox: openOutbox({ device: store, shop: calls, alone: (work) => work() }),
     now: () => new Date("2026-04-11T10:00:00Z"),

@@ -1,12 +1,22 @@
 import { formatProblems, type RecordEntryFile } from "@lapline/contract";
 import type { ShopFailure } from "../api/ShopFailure";
 import { ShopFailureError } from "../api/ShopFailureError";
-import { type GoodBoard, planOf } from "../board/planOf";
+import type { Draft } from "../board/Draft";
 import { formatFieldPath, withField } from "../board/withField";
+import type { GoodBoard } from "../plan/GoodBoard";
 import { wallTime } from "../shared/wallTime";
-import { type BoardState, firstState, isUnsent, viewOf, withFile, withHeld } from "./BoardState";
+import {
+  type BoardState,
+  firstState,
+  isUnsent,
+  viewOf,
+  withFile,
+  withHeld,
+  withUnderstood,
+} from "./BoardState";
 import { decide, type HeldBoard } from "./HeldBoard";
 import { addStep, endStep } from "./history";
+import { keepNewest } from "./keepNewest";
 import type { SessionParts } from "./SessionParts";
 import type { BoardSession, ChangedBy, NewEntry, SessionView } from "./SessionView";
 import { refreshBoard, sendBoard } from "./sendBoard";
@@ -22,7 +32,7 @@ const OPENING: SessionView = { kind: "opening" };
 
 /** Opens a board: from this device where it was open before, and from the shop's computer. */
 export function openSession(id: string, parts: SessionParts): BoardSession {
-  const { shop, device, outbox } = parts;
+  const { shop, planner, device, outbox } = parts;
   let state: BoardState | null = null;
   let view: SessionView = OPENING;
   const heard = new Set<() => void>();
@@ -30,19 +40,35 @@ export function openSession(id: string, parts: SessionParts): BoardSession {
     view = next;
     for (const each of heard) each();
   };
-  const keep = keeperOf(parts);
+  const keep = keepNewest(device);
   const set = (next: BoardState) => {
     const isHeldAnew = next.held !== state?.held || next.entries !== state.entries;
     state = next;
-    show(viewOf(next));
-    if (isHeldAnew) keep({ id, held: next.held, isUnsent: isUnsent(next) });
+    const unsent = isUnsent(next);
+    show(viewOf(next, unsent));
+    if (isHeldAnew) keep({ id, held: next.held, isUnsent: unsent });
+    if (!next.draft.isUnderstood) understood().catch(() => soon(AGAIN_MS));
   };
   const change = (work: (state: BoardState) => BoardState) => {
     if (state === null) return;
     set(work(state));
     soon(AFTER_TYPING_MS);
   };
-  const live = { get: () => state as BoardState, set };
+  let planning: Promise<void> | null = null;
+  /** Plans what is typed, one file at a time, until nothing newer is there. */
+  const understood = async (): Promise<void> => {
+    if (state === null || state.draft.isUnderstood) return;
+    planning ??= planNewest(state.draft);
+    await planning;
+  };
+  async function planNewest({ file, good }: Draft): Promise<void> {
+    const read = await planner.understand(file, good.file).finally(() => {
+      planning = null;
+    });
+    set(withUnderstood(live.get(), file, read));
+    await understood();
+  }
+  const live = { get: () => state as BoardState, set, understood };
 
   const timer = parts.timer();
   let isRunning = false;
@@ -74,21 +100,21 @@ export function openSession(id: string, parts: SessionParts): BoardSession {
     const asked = news;
     news = null;
     try {
-      if (asked !== null) await refreshBoard(id, live, shop, asked.by);
+      if (asked !== null) await refreshBoard(id, live, parts, asked.by);
     } catch (error) {
       news = { by: null };
       return failureIn(error);
     }
-    return sendBoard(id, live, shop);
+    return sendBoard(id, live, parts);
   }
 
   async function open(): Promise<ShopFailure | null> {
     const kept = await device.readBoard(id);
-    const good = kept === undefined ? null : planOf(JSON.stringify(kept.held.kept));
+    const good = kept === undefined ? null : await planner.plan(JSON.stringify(kept.held.kept));
     if (kept !== undefined && good?.ok === true) return start(kept.held, good);
     try {
       const { text, revision } = await shop.readBoard(id);
-      const read = planOf(text);
+      const read = await planner.plan(text);
       if (!read.ok) {
         show({ kind: "failed", why: formatProblems(read.problems), isUnpaired: false });
         return null;
@@ -211,24 +237,4 @@ function isPassing({ kind }: ShopFailure): boolean {
 
 function failureIn(error: unknown): ShopFailure {
   return error instanceof ShopFailureError ? error.failure : { kind: "away" };
-}
-
-/** Keeps the newest state on this device, one writing at a time; what could not be kept is on the page all the same. */
-function keeperOf({ device }: SessionParts) {
-  type OnDevice = Parameters<typeof device.keepBoard>[0];
-  let next: OnDevice | null = null;
-  let isWriting = false;
-  const write = async () => {
-    isWriting = true;
-    while (next !== null) {
-      const now = next;
-      next = null;
-      await device.keepBoard(now).catch(() => undefined);
-    }
-    isWriting = false;
-  };
-  return (board: OnDevice) => {
-    next = board;
-    if (!isWriting) void write();
-  };
 }

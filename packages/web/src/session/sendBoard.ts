@@ -1,8 +1,9 @@
-import { formatBoardFile, isSame, readBoardFile } from "@lapline/contract";
+import { formatBoardFile, isSame } from "@lapline/contract";
 import type { SaveResult } from "../api/boardClient";
 import type { ShopFailure } from "../api/ShopFailure";
 import { type BoardState, withHeld } from "./BoardState";
 import { afterSaved, fileToSend, isOwn, type KeptNow, sentNow, takeIn, withSent } from "./HeldBoard";
+import type { SessionParts } from "./SessionParts";
 import type { ChangedBy } from "./SessionView";
 import type { ShopCalls } from "./ShopCalls";
 
@@ -10,26 +11,39 @@ import type { ShopCalls } from "./ShopCalls";
 export interface LiveState {
   get(): BoardState;
   set(state: BoardState): void;
+  /** Comes when what is typed is understood. */
+  understood(): Promise<void>;
 }
+
+type Asked = Pick<SessionParts, "shop" | "planner">;
 
 /** Somebody who saves all the time is let go first; after that it is tried again later. */
 const MOST_ROUNDS = 8;
 
 /** Sends what is typed, taking in first what somebody else saved meanwhile; null once nothing is left to send. */
-export async function sendBoard(id: string, live: LiveState, shop: ShopCalls): Promise<ShopFailure | null> {
+export async function sendBoard(
+  id: string,
+  live: LiveState,
+  { shop, planner }: Asked,
+): Promise<ShopFailure | null> {
   for (let round = 0; round < MOST_ROUNDS; round += 1) {
+    await live.understood();
     const { held, draft } = live.get();
     if (draft.problems.length > 0 || isSame(fileToSend(held), held.kept)) return null;
     const sent = sentNow(held);
     live.set({ ...live.get(), held: withSent(live.get().held, sent) });
     const result = await shop.saveBoard(id, formatBoardFile(sent.file), held.revision);
-    const failure = answered(live, sent, result);
+    const failure = await answered({ live, planner }, sent, result);
     if (failure !== null) return failure;
   }
   return { kind: "away" };
 }
 
-function answered(live: LiveState, sent: ReturnType<typeof sentNow>, result: SaveResult): ShopFailure | null {
+async function answered(
+  { live, planner }: { readonly live: LiveState } & Pick<Asked, "planner">,
+  sent: ReturnType<typeof sentNow>,
+  result: SaveResult,
+): Promise<ShopFailure | null> {
   const state = live.get();
   if (result.kind === "saved") {
     live.set(withHeld(state, afterSaved(state.held, sent, result.revision)));
@@ -37,7 +51,7 @@ function answered(live: LiveState, sent: ReturnType<typeof sentNow>, result: Sav
   }
   if (result.kind !== "changed-meanwhile") return result;
   const { kept } = result;
-  const read = kept === null ? null : readBoardFile(JSON.stringify(kept.file));
+  const read = kept === null ? null : await planner.plan(JSON.stringify(kept.file));
   if (kept === null || read?.ok !== true)
     return { kind: "refused", why: "What is kept there cannot be read as a board." };
   const by = { device: kept.device, at: kept.savedAt };
@@ -49,12 +63,12 @@ function answered(live: LiveState, sent: ReturnType<typeof sentNow>, result: Sav
 export async function refreshBoard(
   id: string,
   live: LiveState,
-  shop: ShopCalls,
+  { shop, planner }: Asked,
   by: ChangedBy | null,
 ): Promise<void> {
   const { text, revision } = await shop.readBoard(id);
   if (revision === live.get().held.revision) return;
-  const read = readBoardFile(text);
+  const read = await planner.plan(text);
   if (!read.ok) return;
   takeKept(live, { file: read.file, revision, by: by ?? (await whoSaved(id, revision, shop)) });
 }

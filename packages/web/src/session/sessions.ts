@@ -1,5 +1,6 @@
 import { listVersions, readBoard, saveBoard, sendEntry } from "../api/boardClient";
 import { listenChanges } from "../api/listenChanges";
+import { planner } from "../plan/tabPlanner";
 import { openDeviceStore } from "./openDeviceStore";
 import { openOutbox } from "./openOutbox";
 import { openSession } from "./openSession";
@@ -22,6 +23,7 @@ const device = openDeviceStore();
 
 const PARTS: SessionParts = {
   shop,
+  planner,
   device,
   outbox: openOutbox({ device, shop, alone: runAlone }),
   now: () => new Date(),

@@ -1,4 +1,5 @@
 import { LANGUAGES, type Language } from "@lapline/present";
+import { memo } from "react";
 import { LIGHTS, type Light, useSettings } from "./Settings";
 import { useTell } from "./useTell";
 
@@ -6,7 +7,7 @@ import { useTell } from "./useTell";
 const LANGUAGE_NAMES: Readonly<Record<Language, string>> = { en: "English", de: "Deutsch" };
 
 /** Inch or millimetre, language, and the light; all stay on this device. */
-export function SettingsBar() {
+export const SettingsBar = memo(function SettingsBar() {
   const { units, light, reader, setUnits, setLight, setLanguage } = useSettings();
   const t = useTell();
   const lightNames: Readonly<Record<Light, string>> = {
@@ -60,4 +61,4 @@ export function SettingsBar() {
       </label>
     </div>
   );
-}
+});

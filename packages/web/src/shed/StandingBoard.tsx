@@ -3,7 +3,7 @@ import { stepTitle } from "@lapline/present";
 import { memo, useEffect, useRef } from "react";
 import type { BoardEntry } from "../api/boardClient";
 import { shortTitle } from "../bench/shortTitle";
-import type { PlanRead } from "../board/planOf";
+import type { PlanRead } from "../plan/GoodBoard";
 import { useSettings } from "../settings/Settings";
 import { useTell } from "../settings/useTell";
 import { Fractions } from "../shared/Fractions";

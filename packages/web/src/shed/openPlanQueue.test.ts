@@ -1,14 +1,14 @@
 import { expect, test } from "vitest";
 import { openPlanQueue } from "./openPlanQueue";
 
-interface Slice {
+interface Work {
   readonly id: string;
   run(): void;
 }
 
-/** A queue whose idle slices are run by hand. */
+/** A queue whose boards are worked out by hand. */
 function open(fails: readonly string[] = []) {
-  const slices: Slice[] = [];
+  const works: Work[] = [];
   const told: Array<readonly [string, string | null]> = [];
   let last = "";
   const queue = openPlanQueue<string>({
@@ -17,54 +17,53 @@ function open(fails: readonly string[] = []) {
       if (fails.includes(id)) throw new Error("away");
       return `text of ${id}`;
     },
-    plan: (text) => `plan from ${text}`,
-    whenIdle: () => new Promise((run) => slices.push({ id: last, run })),
+    plan: (text) => new Promise((run) => works.push({ id: last, run: () => run(`plan from ${text}`) })),
     told: (id, planned) => told.push([id, planned]),
   });
   const settle = async () => {
     for (let turn = 0; turn < 10; turn += 1) await Promise.resolve();
   };
-  const idle = async () => {
+  const workOne = async () => {
     await settle();
-    slices.shift()?.run();
+    works.shift()?.run();
     await settle();
   };
-  return { queue, slices, told, idle, settle };
+  return { queue, works, told, workOne, settle };
 }
 
-test("works boards out one in an idle slice, never all at once, and each once", async () => {
-  const { queue, slices, told, idle, settle } = open();
+test("works boards out two at a time, never all at once, and each once", async () => {
+  const { queue, works, told, workOne, settle } = open();
   queue.add(["a", "b", "c"]);
   queue.add(["a"]);
   await settle();
   expect(told).toEqual([]);
-  expect(slices).toHaveLength(2);
-  await idle();
+  expect(works).toHaveLength(2);
+  await workOne();
   expect(told).toEqual([["a", "plan from text of a"]]);
-  for (let slice = 0; slice < 5; slice += 1) await idle();
+  for (let work = 0; work < 5; work += 1) await workOne();
   expect(told.map(([id]) => id)).toEqual(["a", "b", "c"]);
 });
 
 test("takes a board that came into view before those that wait", async () => {
-  const { queue, told, idle } = open();
+  const { queue, told, workOne } = open();
   queue.add(["a", "b", "c", "d"]);
   queue.hurry("d");
-  for (let slice = 0; slice < 6; slice += 1) await idle();
+  for (let work = 0; work < 6; work += 1) await workOne();
   expect(told.map(([id]) => id)).toEqual(["a", "b", "d", "c"]);
 });
 
 test("tells of a board that could not be fetched and goes on", async () => {
-  const { queue, told, idle } = open(["a"]);
+  const { queue, told, workOne } = open(["a"]);
   queue.add(["a", "b"]);
-  for (let slice = 0; slice < 4; slice += 1) await idle();
+  for (let work = 0; work < 4; work += 1) await workOne();
   expect(told).toContainEqual(["a", null]);
   expect(told).toContainEqual(["b", "plan from text of b"]);
 });
 
 test("tells nothing once it is stopped", async () => {
-  const { queue, told, idle } = open();
+  const { queue, told, workOne } = open();
   queue.add(["a", "b"]);
   queue.stop();
-  for (let slice = 0; slice < 4; slice += 1) await idle();
+  for (let work = 0; work < 4; work += 1) await workOne();
   expect(told).toEqual([]);
 });

@@ -1,10 +1,9 @@
 interface QueueParts<T> {
   /** Fetches a board file's text. */
   read(id: string): Promise<string>;
-  plan(text: string): T;
-  /** Comes when the page has nothing better to do. */
-  whenIdle(): Promise<void>;
-  /** Null where the board could not be fetched. */
+  /** Works it out, beside the page. */
+  plan(text: string): Promise<T>;
+  /** Null where the board could not be fetched or worked out. */
   told(id: string, planned: T | null): void;
 }
 
@@ -19,17 +18,18 @@ export interface PlanQueue {
 /** So that one is fetched while another is worked out. */
 const AT_ONCE = 2;
 
-/** Works boards out one after the other, each in an idle slice of its own, so that forty of them never hold up the page. */
-export function openPlanQueue<T>({ read, plan, whenIdle, told }: QueueParts<T>): PlanQueue {
+/** Works boards out one after the other, so that a board that comes into view among forty never waits for more than two. */
+export function openPlanQueue<T>({ read, plan, told }: QueueParts<T>): PlanQueue {
   const taken = new Set<string>();
   let waiting: string[] = [];
   let running = 0;
   let stopped = false;
   const work = async (): Promise<void> => {
     for (let id = waiting.shift(); id !== undefined && !stopped; id = waiting.shift()) {
-      const text = await read(id).catch(() => null);
-      await whenIdle();
-      if (!stopped) told(id, text === null ? null : plan(text));
+      const planned = await read(id)
+        .then(plan)
+        .catch(() => null);
+      if (!stopped) told(id, planned);
     }
     running -= 1;
   };

@@ -1,12 +1,12 @@
 import { useCallback, useEffect, useMemo, useRef, useState } from "react";
 import { type BoardEntry, readBoard } from "../api/boardClient";
-import { type PlanRead, planOf } from "../board/planOf";
+import type { PlanRead } from "../plan/GoodBoard";
+import { planner } from "../plan/tabPlanner";
 import { openPlanQueue, type PlanQueue } from "./openPlanQueue";
 
 /** Worked out for a revision once, it is not worked out again while the tab is open. */
 const kept = new Map<string, PlanRead>();
 const keyOf = ({ id, revision }: BoardEntry) => `${id} ${revision}`;
-const LATEST_MS = 500;
 
 export interface Plans {
   /** Null where a board could not be fetched; missing while it is not worked out. */
@@ -15,7 +15,7 @@ export interface Plans {
   hurry(id: string): void;
 }
 
-/** The plans of the boards, those in view first; with `all` the others in idle slices. */
+/** The plans of the boards, those in view first; with `all` the others behind them. */
 export function usePlans(entries: readonly BoardEntry[], all: boolean): Plans {
   const byId = useMemo(() => new Map(entries.map((entry) => [entry.id, entry])), [entries]);
   const [reads, setReads] = useState<ReadonlyMap<string, PlanRead | null>>(() => keptOf(entries));
@@ -24,8 +24,7 @@ export function usePlans(entries: readonly BoardEntry[], all: boolean): Plans {
     setReads(keptOf(entries));
     const opened = openPlanQueue<PlanRead>({
       read: async (id) => (await readBoard(id)).text,
-      plan: planOf,
-      whenIdle,
+      plan: planner.plan,
       told(id, planned) {
         const entry = byId.get(id);
         if (entry !== undefined && planned !== null) kept.set(keyOf(entry), planned);
@@ -55,11 +54,4 @@ function keptOf(entries: readonly BoardEntry[]): ReadonlyMap<string, PlanRead> {
       return read === undefined ? [] : [[entry.id, read] as const];
     }),
   );
-}
-
-function whenIdle(): Promise<void> {
-  return new Promise((resolve) => {
-    if ("requestIdleCallback" in window) requestIdleCallback(() => resolve(), { timeout: LATEST_MS });
-    else setTimeout(resolve, 0);
-  });
 }

@@ -1,0 +1,45 @@
+import type { BoardFile } from "@lapline/contract";
+import { planOf } from "../board/planOf";
+import { type Understood, understand } from "./understand";
+
+/** A file's text, to be planned as a whole or, typed on from a known file, as far as it is understood. */
+export type PlanAsked = { readonly text: string } | { readonly file: BoardFile; readonly known: BoardFile };
+
+/** Each part as text of its own: read faster than it is copied, and a part that is as it was need not be read again. */
+export type PartTexts = Readonly<Record<string, string>>;
+
+export interface PlanAnswer {
+  /** Under `all`. */
+  readonly problems: PartTexts;
+  readonly good: { readonly board: PartTexts; readonly file: string; readonly plan: PartTexts } | null;
+}
+
+/** Where planning itself failed, why. */
+export interface PlanFailed {
+  readonly why: string;
+}
+
+/** What the planning thread answers. Plan, board and file hold nothing that JSON does not. */
+export function answerPlan(asked: PlanAsked): PlanAnswer {
+  if ("text" in asked) {
+    const read = planOf(asked.text);
+    return inTexts(read.ok ? { problems: [], good: read } : { problems: read.problems, good: null });
+  }
+  return inTexts(understand(asked.file, asked.known));
+}
+
+function inTexts({ problems, good }: Understood): PlanAnswer {
+  return {
+    problems: partTexts({ all: problems }),
+    good: good && {
+      board: partTexts(good.board),
+      file: JSON.stringify(good.file),
+      plan: partTexts(good.plan),
+    },
+  };
+}
+
+function partTexts(whole: object): PartTexts {
+  const parts = Object.entries(whole).filter(([, part]) => part !== undefined);
+  return Object.fromEntries(parts.map(([name, part]) => [name, JSON.stringify(part)]));
+}
