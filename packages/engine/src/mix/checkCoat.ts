@@ -8,6 +8,7 @@ import type { MixCoatPlan } from "./MixPlan";
 import type { FilmStart } from "./readFilmStart";
 import type { ShopAir } from "./ShopAir";
 import { sayWhatWouldFit } from "./sayWhatWouldFit";
+import { weighableDose } from "./weighableDose";
 
 interface CoatSetting {
   readonly air: ShopAir;
@@ -21,6 +22,7 @@ export function checkCoat(task: CupTask, coat: MixCoatPlan, setting: CoatSetting
   if (setting.isTooCold) return used;
   return [
     ...checkDose(task, coat, setting.air),
+    ...checkScale(task, coat),
     ...checkBatch(task, coat),
     ...checkTrimWindow(coat),
     ...used,
@@ -31,6 +33,15 @@ function checkDose(task: CupTask, coat: MixCoatPlan, air: ShopAir): Finding[] {
   if (coat.hardenerRatio !== null || task.model === null) return [];
   const path = `mix.coats[${coat.id}].hardenerRatio`;
   return [finding("blocker", "mix.no-dose", path, sayWhatWouldFit(task, coat.id, air))];
+}
+
+/** A cup so small that no dose of its range can be printed as finely as it would have to be weighed. */
+function checkScale({ resin }: CupTask, coat: MixCoatPlan): Finding[] {
+  const cup = coat.cups[0];
+  if (resin.kind !== "peroxide" || coat.hardenerRatio === null || cup === undefined) return [];
+  if (weighableDose(resin, coat.hardenerRatio, { massKg: cup.mixedMassKg }) !== null) return [];
+  const says = say`${coat.id}: the scale is too coarse for a cup of ${mass(cup.mixedMassKg)}, whose hardener must lie between ${fraction(resin.dose.least)} and ${fraction(resin.dose.most)}: mix more, and let what is left set outdoors`;
+  return [finding("warning", "mix.scale", `mix.coats[${coat.id}].cups`, says)];
 }
 
 function checkBatch(task: CupTask, coat: MixCoatPlan): Finding[] {

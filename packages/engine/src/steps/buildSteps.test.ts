@@ -264,6 +264,26 @@ describe("a sand-through", () => {
     expect(ids(taken)).toContain("repair-2-sand");
   });
 
+  it("struck before its face was glassed is told, and stands", () => {
+    const laid = (at?: string): RecordEntry => ({
+      id: "r9",
+      kind: "done",
+      step: "laminate-deck",
+      ...(at === undefined ? {} : { at }),
+    });
+    const early = (record: readonly RecordEntry[]) =>
+      codes(board(record)).includes("warning steps.struck-early");
+    expect(early([through("r5", "foam")])).toBe(true);
+    expect(early([through("r5", "foam"), laid()])).toBe(true);
+    expect(early([laid(), through("r5", "foam")])).toBe(false);
+    const at = (hour: string) => ({ at: `2026-04-11T${hour}` });
+    expect(early([through("r5", "foam", at("12:00")), laid("2026-04-11T10:00")])).toBe(false);
+    expect(early([laid("2026-04-11T14:00"), through("r5", "foam", at("12:00"))])).toBe(true);
+    // Cloth on the other face says nothing of this one.
+    expect(early([{ ...laid(), step: "laminate-bottom" } as RecordEntry, through("r5", "glass")])).toBe(true);
+    expect(ids(board([through("r5", "foam")]))).toContain("repair-1-sand");
+  });
+
   it("waits for both faces' sanding, and is not turned onto while its resin is wet", () => {
     const both = [through("r5", "glass"), through("r6", "weave", { face: "bottom" })];
     const before = board(both);

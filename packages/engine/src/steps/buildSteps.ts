@@ -13,6 +13,7 @@ import { assume } from "../sources/assume";
 import { readChoices } from "./Choices";
 import { checkDone } from "./checkDone";
 import { checkGate } from "./checkGate";
+import { checkThroughs } from "./checkThroughs";
 import { chooseCautions, type GlassAndResins } from "./chooseCautions";
 import { computeCureOutS } from "./computeCureOutS";
 import { type Bench, computeHandsOnS, restsOnReference } from "./computeHandsOnS";
@@ -89,7 +90,16 @@ export function buildSteps(
   );
   return {
     value: cured,
-    findings: [...findings, ...checkDone(standing.done, steps), ...checkGate(standing.done, finset)],
+    findings: [
+      ...findings,
+      ...checkDone(standing.done, steps),
+      ...checkThroughs(standing.sandThroughs, {
+        done: standing.done,
+        steps,
+        order: (board.record ?? []).map(({ id }) => id),
+      }),
+      ...checkGate(standing.done, finset),
+    ],
     assumptions: [...listTaken(rows, layup), ...listTakenChoices(board)],
   };
 }

@@ -4,6 +4,7 @@ import { EPOXY, POLYESTER } from "../../src/constants/resins";
 import type { Experience, SpreadKind } from "../../src/constants/workTimes";
 import { buildMix } from "../../src/mix/buildMix";
 import { type CupTask, computeCupSplit } from "../../src/mix/computeCupSplit";
+import { computeDose } from "../../src/mix/computeDose";
 import { computeSpreadS } from "../../src/mix/computeSpreadS";
 import { fitGelModel } from "../../src/mix/fitGelModel";
 import { computeSpreadByS, gelLowS } from "../../src/mix/GelModel";
@@ -62,11 +63,18 @@ describe("over 10,000 random shops", () => {
       fc.property(poured, fc.double({ min: 1e-6, max: 1, noNaN: true }), (task, share) => {
         const { least, most } = POLYESTER.dose;
         const split = computeCupSplit(task);
-        const from = split?.ratio ?? least;
-        const dose = from + share * (most - from);
-        const isStronger = dose > from + 2e-6 * (most - least);
         const { temperatureK, massKg, crew, kind } = task;
         const wantedS = computeSpreadS(kind, massKg, crew);
+        const strongest = computeDose(POLYESTER.dose, task.model!, { temperatureK, massKg, wantedS });
+        expect(strongest === null).toBe(split === null);
+        // What is weighed out is the printed figure: at most that far from the strongest.
+        if (split !== null && strongest !== null)
+          expect(Math.abs(split.ratio - strongest)).toBeLessThanOrEqual(
+            0.0005 / massKg / 4 + 0.03 * strongest,
+          );
+        const from = strongest ?? least;
+        const dose = from + share * (most - from);
+        const isStronger = dose > from + 2e-6 * (most - least);
         const lowS = (at: number) => computeSpreadByS(task.model!, { temperatureK, massKg, dose: at });
         if (split === null) expect(lowS(least)).toBeLessThan(wantedS);
         else if (isStronger) expect(lowS(dose)).toBeLessThan(wantedS);

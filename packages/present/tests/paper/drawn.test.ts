@@ -65,6 +65,18 @@ describe.each(PAPER_BOARDS)("$id as DXF", ({ plan }) => {
     );
   });
 
+  test.each(["fins", "outline", "cloth"] as const)(
+    "says on the %s itself that the board is not for water",
+    (of) => {
+      const says = (water: Plan["water"]) =>
+        readDxf(templateDxf(templateOf({ ...plan, water }, of)))
+          .on("state")
+          .map((entity) => (entity as { readonly text?: string }).text ?? "");
+      expect(says({ ...plan.water, barred: true }).join(" ")).toContain("Not for water");
+      expect(says({ ...plan.water, barred: false }).join(" ")).not.toContain("water");
+    },
+  );
+
   test("has the fin marks where the plan has them", () => {
     const { on } = readDxf(templateDxf(templateOf(plan, "fins")));
     const centres = on("marks")

@@ -173,4 +173,6 @@ export const MIX: Readonly<Record<string, string>> = {
     "zwei oder drei kleine Becher in dieser Werkstatt stoppen, um die Spanne zu verengen",
   "resin and shop at {1}, {2} after the start of work": "Harz und Werkstatt bei {1}, {2} nach Arbeitsbeginn",
   "resin at {1} or cooler in a shop no warmer": "Harz bei {1} oder kühler in einer nicht wärmeren Werkstatt",
+  "{1}: the scale is too coarse for a cup of {2}, whose hardener must lie between {3} and {4}: mix more, and let what is left set outdoors":
+    "{1}: die Waage ist zu grob für einen Becher von {2}, dessen Härter zwischen {3} und {4} liegen muss: mehr anmischen, und den Rest draußen fest werden lassen",
 };

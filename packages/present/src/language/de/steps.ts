@@ -249,4 +249,6 @@ export const STEPS: Readonly<Record<string, string>> = {
     "Lackstift, oder Harz mit Pigment und ein feiner Pinsel",
   "paper or film for the skirt": "Papier oder Folie für die Schürze",
   "sharp-edged masking tape": "scharfkantiges Abklebeband",
+  "repair {1} is of a sand-through struck before {2} is marked done: taken as it happened; mark what was laid, or correct the entry, if it was a slip":
+    "Reparatur {1} ist von einem Durchschliff, bevor {2} als getan vermerkt ist: genommen, wie es geschah; vermerken, was laminiert wurde, oder den Eintrag richtigstellen, wenn er ein Versehen war",
 };

@@ -87,4 +87,6 @@ export const TEMPLATES: Readonly<Record<string, string>> = {
   "{1}: {2} by {3} pages, {4}; the others would be empty.":
     "{1}: {2} mal {3} Seiten, {4}; die anderen wären leer.",
   "{1}, nose to the right": "{1}, Nose rechts",
+  "STOP: a blocker stands against this plan: cut nothing by it.":
+    "STOPP: diesem Plan steht etwas im Weg: nichts danach schneiden.",
 };
