@@ -47,7 +47,7 @@ export function calendarDrawing(
     heightMm,
     frame: { origin: nought, alongMmPerM: nought, acrossMmPerM: nought },
     notes: [
-      t`Black: hands on. Amber: curing or resting until the next step may begin. Bracket beneath: the window in which it must begin. Broken line: how far it can slip. Shaded: the shop is shut.`,
+      t`Ink: hands on. Amber: curing or resting until the next step may begin. Bracket beneath: the window in which it must begin. Broken line: how far it can slip. Shaded: the shop is shut.`,
       ...(placed.some(({ done }) => done) ? [t`Grey: done.`] : []),
       ...(placed.some(({ late }) => late) ? [t`Red lead: its window has closed before.`] : []),
     ],

@@ -75,7 +75,9 @@ export function shopDaysDrawing(
     heightMm,
     frame: { origin: nought, alongMmPerM: nought, acrossMmPerM: nought },
     notes: [
-      t`Black: hands on. Amber: curing. Each board as if it had stands and hands to itself; the command lapline calendar with several files shares them out.`,
+      stands === undefined
+        ? t`Ink: hands on. Amber: curing. Each board as if it had stands and hands to itself; the command lapline calendar with several files shares them out.`
+        : t`Ink: hands on. Amber: curing. Beneath, for each pair of stands, who lies on it.`,
     ],
     layers: [
       {

@@ -2,6 +2,7 @@ import { length, type Plan } from "@lapline/engine";
 import { tailWord, tell } from "@lapline/present";
 import { useSettings } from "../settings/Settings";
 import { Amount } from "../shared/Amount";
+import { Fractions } from "../shared/Fractions";
 import { TapeAmount } from "../shared/TapeAmount";
 
 /** Where the leash plug's hole goes, how wide and how deep. */
@@ -35,7 +36,11 @@ export function PlugCard({ plan: { finset } }: { plan: Plan }) {
           </dd>
         </div>
       </dl>
-      {plug.diameterM !== null && <p>{t`The hole is ${length(plug.diameterM)} wide.`}</p>}
+      {plug.diameterM !== null && (
+        <p>
+          <Fractions text={t`The hole is ${length(plug.diameterM)} wide.`} />
+        </p>
+      )}
     </>
   );
 }

@@ -1,9 +1,10 @@
 import { useEffect } from "react";
+import { failureWords } from "../api/failureWords";
 import { useTell } from "../settings/useTell";
 import { PageLink } from "../shared/PageLink";
 
 interface NotOpenedProps {
-  readonly why: string;
+  readonly why: unknown;
   /** The shop's computer does not know this device: the reader is led to where it is paired. */
   readonly isUnpaired: boolean;
 }
@@ -17,7 +18,7 @@ export function NotOpened({ why, isUnpaired }: NotOpenedProps) {
   return (
     <main className="page">
       <h1>{t`This board cannot be opened`}</h1>
-      <p className="tape tape-blocker">{why}</p>
+      <p className="tape tape-blocker">{failureWords(why, t)}</p>
       <p>
         <PageLink to="/">{t`All boards`}</PageLink>
       </p>

@@ -100,7 +100,7 @@ function Cut({ step, roll }: { step: CutStep; roll: string }) {
       </p>
       {step.sentences.map((sentence) => (
         <p key={sentence} className="cut-how">
-          {sentence}
+          <Fractions text={sentence} />
         </p>
       ))}
     </li>

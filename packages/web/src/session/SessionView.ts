@@ -52,7 +52,8 @@ export interface OpenBoard {
 
 export type SessionView =
   | { readonly kind: "opening" }
-  | { readonly kind: "failed"; readonly why: string; readonly isUnpaired: boolean }
+  /** `why` is what was thrown, or what is wrong with the file, in words. */
+  | { readonly kind: "failed"; readonly why: unknown; readonly isUnpaired: boolean }
   | OpenBoard;
 
 /** An entry of the record as a form hands it in: its id is made by the session. */

@@ -2,6 +2,7 @@ import { useState } from "react";
 import type { SavedVersion } from "../api/boardClient";
 import { useTell } from "../settings/useTell";
 import { wallTime } from "../shared/wallTime";
+import { deviceName } from "./deviceName";
 
 interface VersionTableProps {
   /** Newest first. */
@@ -36,7 +37,7 @@ export function VersionTable({ versions, compare, take }: VersionTableProps) {
             <tr key={version}>
               <th scope="row">{version}</th>
               <td>{t`${wallTime(new Date(savedAt))}`}</td>
-              <td>{device}</td>
+              <td>{deviceName(device, t)}</td>
               <td>{engine}</td>
               <td className="version-act">
                 <button type="button" className="plain" onClick={() => compare(version)}>

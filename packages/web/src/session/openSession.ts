@@ -125,8 +125,7 @@ export function openSession(id: string, parts: SessionParts): BoardSession {
       return start(held, read);
     } catch (error) {
       const failure = failureIn(error);
-      const why = error instanceof Error ? error.message : String(error);
-      show({ kind: "failed", why, isUnpaired: failure.kind === "unpaired" });
+      show({ kind: "failed", why: error, isUnpaired: failure.kind === "unpaired" });
       return failure;
     }
   }

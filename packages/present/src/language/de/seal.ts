@@ -21,8 +21,8 @@ export const SEAL: Readonly<Record<string, string>> = {
   "the leash plug is not sealed in": "der Leashplug ist nicht eingegossen",
   "the rest is sanded first, clear of it: nothing is sanded beside a wet patch":
     "der Rest wird zuerst geschliffen, mit Abstand davon: neben einem nassen Flicken wird nicht geschliffen",
-  "Black: hands on. Amber: curing or resting until the next step may begin. Bracket beneath: the window in which it must begin. Broken line: how far it can slip. Shaded: the shop is shut.":
-    "Schwarz: Handarbeit. Bernstein: härtet oder ruht, bis der nächste Schritt beginnen darf. Klammer darunter: das Fenster, in dem er beginnen muss. Gestrichelt: so weit kann er rutschen. Schattiert: die Werkstatt ist zu.",
+  "Ink: hands on. Amber: curing or resting until the next step may begin. Bracket beneath: the window in which it must begin. Broken line: how far it can slip. Shaded: the shop is shut.":
+    "Tinte: Handarbeit. Bernstein: härtet oder ruht, bis der nächste Schritt beginnen darf. Klammer darunter: das Fenster, in dem er beginnen muss. Gestrichelt: so weit kann er rutschen. Schattiert: die Werkstatt ist zu.",
   "Grey: done.": "Grau: fertig.",
   "Red lead: its window has closed before.": "Mennige: sein Fenster ist vorher zu.",
   ", {1} to spare": ", {1} Luft",
@@ -116,8 +116,8 @@ export const SEAL: Readonly<Record<string, string>> = {
     "Eine Zeile je Board; sein erster Surf steht darunter in Worten.",
   "{1}: first surf {2}": "{1}: erster Surf {2}",
   "not for water": "nicht ins Wasser",
-  "Black: hands on. Amber: curing. Each board as if it had stands and hands to itself; the command lapline calendar with several files shares them out.":
-    "Schwarz: Handarbeit. Bernstein: härtet. Jedes Board, als hätte es Böcke und Hände für sich; der Befehl lapline calendar mit mehreren Dateien teilt sie auf.",
+  "Ink: hands on. Amber: curing. Each board as if it had stands and hands to itself; the command lapline calendar with several files shares them out.":
+    "Tinte: Handarbeit. Bernstein: härtet. Jedes Board, als hätte es Böcke und Hände für sich; der Befehl lapline calendar mit mehreren Dateien teilt sie auf.",
   "FIRST SURF": "ERSTER SURF",
   STANDS: "BÖCKE",
   "WHAT SLIPS": "WAS RUTSCHEN DARF",

@@ -62,7 +62,7 @@ export const WEB: Readonly<Record<string, string>> = {
   "Struck in the record; nothing there is erased.": "Im Protokoll gestrichen; dort wird nichts gelöscht.",
   "Changed on another device since: that value stays as it is.":
     "Seither auf einem anderen Gerät geändert: dieser Wert bleibt, wie er ist.",
-  "Last changed by {1}, {2}.": "Zuletzt geändert von {1}, {2}.",
+  "Last changed by {1}, {2}.": "Zuletzt geändert: {1}, {2}.",
   "Changed here and on another device: choose": "Hier und auf einem anderen Gerät geändert: wählen",
   "typed here": "hier getippt",
   "typed here, {1}": "hier getippt, {1}",
@@ -180,4 +180,8 @@ export const WEB: Readonly<Record<string, string>> = {
   pointed: "spitz",
   good: "gut",
   out: "daneben",
+  "this machine": "dieser Rechner",
+  demo: "Demo",
+  "copy of a shop": "Sicherung",
+  "folder of files": "Ordner mit Dateien",
 };

@@ -163,7 +163,7 @@ export const WEB_FINS: Readonly<Record<string, string>> = {
   "plug, across": "Plug, Durchmesser",
   "plug, deep": "Plug, tief",
   laminate: "Laminat",
-  "five-box": "Five-Box",
+  "five-box": "fünf Kästen",
   "generic tri": "gewöhnlicher Tri",
   "generic quad": "gewöhnlicher Quad",
   "generic long box with side fins": "gewöhnliche lange Box mit Seitenfinnen",
