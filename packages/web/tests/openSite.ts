@@ -13,6 +13,8 @@ export interface Reader {
   readonly isTouched?: boolean;
   /** Whether what is typed is kept for the next page; if left out it is. */
   readonly keeps?: boolean;
+  /** Whether the app's service worker runs; it does if left out and the page keeps what is typed. */
+  readonly hasWorker?: boolean;
 }
 
 export interface Site {
@@ -35,6 +37,7 @@ export async function openSite(): Promise<Site> {
       light = "paper",
       language = "en",
       keeps = true,
+      hasWorker = keeps,
       clock,
       isTouched = false,
     }: Reader = {},
@@ -44,6 +47,8 @@ export async function openSite(): Promise<Site> {
       reducedMotion: "reduce",
       hasTouch: isTouched,
       isMobile: isTouched,
+      // What a page asks in the moment in which a worker takes it over goes past `page.route`.
+      serviceWorkers: hasWorker ? "allow" : "block",
     });
     const page = await context.newPage();
     if (clock !== undefined) await page.clock.install({ time: new Date(clock) });

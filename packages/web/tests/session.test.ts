@@ -1,16 +1,22 @@
 import AxeBuilder from "@axe-core/playwright";
 import type { BoardFile, RecordEntryFile } from "@lapline/contract";
 import type { Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, test, vi } from "vitest";
+import { afterAll, beforeAll, expect, test, vi } from "vitest";
+import { holdSqliteDisk, type SqliteDisk } from "../../store/tests/sqliteDisk";
 import { openSite, type Site } from "./openSite";
 
 vi.setConfig({ testTimeout: 240_000 });
 
 let site: Site;
+let disk: SqliteDisk;
 beforeAll(async () => {
+  disk = holdSqliteDisk();
   site = await openSite();
 });
-afterAll(() => site.close());
+afterAll(async () => {
+  await site.close();
+  disk.letGo();
+});
 
 /** Other tests may run beside these. */
 const PATIENT = { timeout: 60_000 };
@@ -190,33 +196,45 @@ test("every saved version is listed, two are told apart in words, and an old one
   await page.context().close();
 });
 
-describe("what the shop's computer cannot keep is told, stays on this device, and goes out later", () => {
-  // Each types a reading of its own, so that there is something to keep.
-  test.each([
-    ["9 1/8 in", 507, { state: "full" }, /^Kept on this device.*The disk of the shop's computer is full/],
-    ["9 2/8 in", 503, { state: "read-only" }, /^Kept on this device.*can only be read just now/],
-    ["9 3/8 in", 503, { state: "away" }, /^Kept on this device.*The shop's database cannot be reached/],
-    [
-      "9 7/8 in",
-      403,
-      { title: "For keepers", detail: "A device at the bench may read and add." },
-      /this device may not change that\. A device at the bench may read and add/,
-    ],
-  ])("%s: %d %o", async (typed, status, answer, words) => {
+// Each types a reading of its own, so that there is something to keep.
+test.each<[string, keyof SqliteDisk, RegExp]>([
+  ["9 1/8 in", "fill", /^Kept on this device.*The disk of the shop's computer is full/],
+  ["9 2/8 in", "protect", /^Kept on this device.*can only be read just now/],
+  ["9 3/8 in", "occupy", /^Kept on this device.*The shop's database cannot be reached/],
+])(
+  "what the shop's computer cannot keep is told, stays on this device, and goes out later: %s, %s",
+  async (typed, make, words) => {
     const page = await site.openBoard("five-ten-quad");
     await saved(page);
-    const body = JSON.stringify(answer);
-    await page.route("**/api/boards/five-ten-quad", (route) =>
-      route.request().method() === "PUT"
-        ? route.fulfill({ status, body, contentType: "application/problem+json" })
-        : route.fallback(),
-    );
+    disk[make]();
     await leftOf(page).fill(typed);
     await page.locator(".saving").filter({ hasText: words }).waitFor(PATIENT);
-    await page.unrouteAll();
+    expect((await stationOf(page, "five-ten-quad"))?.left).not.toBe(typed);
     await page.reload();
+    await page.locator(".saving").filter({ hasText: words }).waitFor(PATIENT);
+    expect(await readingOf(page)).toBe(typed);
+    disk.free();
     await saved(page);
     expect((await stationOf(page, "five-ten-quad"))?.left).toBe(typed);
     await page.context().close();
-  });
+  },
+);
+
+test("what this device may not do is told", async () => {
+  const page = await site.openBoard("five-ten-quad", { hasWorker: false });
+  await saved(page);
+  const body = JSON.stringify({ title: "For keepers", detail: "A device at the bench may read and add." });
+  await page.route("**/api/boards/five-ten-quad", (route) =>
+    route.request().method() === "PUT"
+      ? route.fulfill({ status: 403, body, contentType: "application/problem+json" })
+      : route.fallback(),
+  );
+  await leftOf(page).fill("9 7/8 in");
+  const words = /this device may not change that\. A device at the bench may read and add/;
+  await page.locator(".saving").filter({ hasText: words }).waitFor(PATIENT);
+  await page.unrouteAll();
+  await page.reload();
+  await saved(page);
+  expect((await stationOf(page, "five-ten-quad"))?.left).toBe("9 7/8 in");
+  await page.context().close();
 });

@@ -1,7 +1,7 @@
 import { z } from "zod";
 import { planSchema } from "../plan/planSchema";
 import { boardFileSchema } from "../schema/boardFileSchema";
-import { clothSchema, foamSchema, woodSchema } from "../schema/clothSchema";
+import { clothSchema, fillerSchema, foamSchema, tintSchema, woodSchema } from "../schema/clothSchema";
 import { finsSchema } from "../schema/finsSchema";
 import { resinSchema } from "../schema/materialsSchema";
 import { recordEntrySchema } from "../schema/recordSchema";
@@ -56,6 +56,8 @@ const shelfRecord = z.union([
   clothSchema,
   foamSchema,
   woodSchema,
+  fillerSchema,
+  tintSchema,
   priceSchema,
   rollSchema,
   z.strictObject({ name: text(), fins: finsSchema }),

@@ -5,10 +5,20 @@ import { BOARD_FORMAT } from "../schema/boardFileSchema";
 import { plainText } from "../schema/words";
 
 /**
- * What the shop has for all its boards. A record of a shelf is written as in a board file, under the same id: `resins` to `woods` as in
+ * What the shop has for all its boards. A record of a shelf is written as in a board file, under the same id: `resins` to `tints` as in
  * `materials`, `prices` and `rolls` as in `shop`. A house set is a name and the `fins` of a board, without what was read on one board.
  */
-export const SHELVES = ["resins", "cloths", "foams", "woods", "prices", "rolls", "house-sets"] as const;
+export const SHELVES = [
+  "resins",
+  "cloths",
+  "foams",
+  "woods",
+  "fillers",
+  "tints",
+  "prices",
+  "rolls",
+  "house-sets",
+] as const;
 export type Shelf = (typeof SHELVES)[number];
 
 export const isShelf = (word: string): word is Shelf => (SHELVES as readonly string[]).includes(word);

@@ -1,3 +1,4 @@
+import { lazy, Suspense } from "react";
 import { useTell } from "../settings/useTell";
 import { Fold } from "../shared/Fold";
 import { BlankFields } from "./BlankFields";
@@ -8,6 +9,8 @@ import { PatchFields } from "./PatchFields";
 import { PriceFields } from "./PriceFields";
 import { ScheduleFields } from "./ScheduleFields";
 import { SeldomFields } from "./SeldomFields";
+
+const ShelfPart = lazy(() => import("../shelf/ShelfPart"));
 
 /** A lay-up to begin with, chosen by a touch and never by itself: 4 oz below, 4 + 4 oz above. */
 const BEGINNING = { bottom: { layers: ["e-136"] }, deck: { layers: ["e-136", "e-136"] } };
@@ -49,6 +52,11 @@ export function LayupForm({ form }: { readonly form: GlassForm }) {
           <PriceFields form={form} cost={plan.cost} />
         </Fold>
       )}
+      <Fold title={t`The shop's shelf`} isFolded isMadeOpen>
+        <Suspense fallback={<p aria-busy="true" />}>
+          <ShelfPart form={form} />
+        </Suspense>
+      </Fold>
     </div>
   );
 }

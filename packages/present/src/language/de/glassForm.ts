@@ -123,4 +123,18 @@ export const GLASS_FORM: Readonly<Record<string, string>> = {
   "4 oz E-glass, heavier along the roll": "4 oz E-Glas, längs der Rolle schwerer",
   "4 oz stronger glass": "4 oz festeres Glas",
   "6 oz stronger glass": "6 oz festeres Glas",
+  "The shop's shelf": "Das Regal der Werkstatt",
+  "The shelf holds materials and prices for every board of the shop. What is taken from it is a copy: the board stays as it is when the shelf changes.":
+    "Im Regal liegen Materialien und Preise für jedes Board der Werkstatt. Was daraus genommen wird, ist eine Kopie: das Board bleibt, wie es ist, wenn sich das Regal ändert.",
+  "Nothing here yet: a material of your own or a price on this board can be kept on it.":
+    "Noch nichts: ein eigenes Material oder ein Preis dieses Boards kann hineingelegt werden.",
+  "{1}: kept on the shelf for every board.": "{1}: für jedes Board ins Regal gelegt.",
+  "{1}: taken from the shelf.": "{1}: aus dem Regal genommen.",
+  "on the shelf": "im Regal",
+  "on this board": "auf diesem Board",
+  "the same on this board and on the shelf": "auf diesem Board und im Regal gleich",
+  "not the same on this board and on the shelf": "auf diesem Board anders als im Regal",
+  "take from the shelf": "aus dem Regal nehmen",
+  "keep on the shelf": "ins Regal legen",
+  wood: "Holz",
 };
