@@ -25,6 +25,7 @@ export function PlanView({ plan }: { plan: Plan }) {
         title={face === "deck" ? t`${plan.name}, plan view, deck up` : t`${plan.name}, plan view, bottom up`}
         desc={t`Outline along a tape from the tail. ${symmetrySentences(plan, reader).join(" ")} The readings stand in the table below.`}
         draw={draw}
+        zooms
         caption={
           <button
             type="button"

@@ -15,6 +15,7 @@ export function ProfileView({ plan }: { plan: Plan }) {
       title={t`${plan.name}, side view`}
       desc={t`Rocker and thickness along the stringer.`}
       draw={draw}
+      zooms
       caption={t`From the side.`}
     />
   );

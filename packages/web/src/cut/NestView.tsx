@@ -54,5 +54,7 @@ export function LayDrawing({ lay, title }: { lay: RollLay; title: string }) {
   const { reader } = useSettings();
   const t = tell(reader);
   const draw = useCallback((widthMm: number) => rollDrawings(lay, { reader, widthMm })[0], [lay, reader]);
-  return <SheetDrawing title={title} desc={t`How the pieces of cloth lie on their rolls.`} draw={draw} />;
+  return (
+    <SheetDrawing title={title} desc={t`How the pieces of cloth lie on their rolls.`} draw={draw} zooms />
+  );
 }

@@ -1,37 +1,53 @@
-import { type Drawing, drawingToSvgNode } from "@lapline/present";
-import { type ReactNode, useId, useMemo } from "react";
+import { lazy, type ReactNode, Suspense, useState } from "react";
+import { useTell } from "../settings/useTell";
 import { SvgTree } from "./SvgTree";
+import { type Drawn, useDrawn } from "./useDrawn";
 import { useWidthPx } from "./useWidthPx";
 
-/** One millimetre of a drawing's sheet on the screen; figures of 3.5 mm are then as large as the text. */
-const PX_PER_MM = 4;
+const ZoomDrawer = lazy(() => import("./ZoomDrawer"));
 
-interface SheetDrawingProps {
-  readonly title: string;
-  readonly desc: string;
-  /** Makes the drawing for a sheet of this width. */
-  readonly draw: (widthMm: number) => Drawing | null;
+interface SheetDrawingProps extends Drawn {
   /** Stands before the drawing's own notes. */
   readonly caption?: ReactNode;
+  /** Whether it can be opened to look at closely. */
+  readonly zooms?: boolean;
 }
 
 /** A drawing as wide as its place, made anew for it, so that its figures keep their size on every screen. */
-export function SheetDrawing({ title, desc, draw, caption }: SheetDrawingProps) {
+export function SheetDrawing({ caption, zooms = false, ...drawn }: SheetDrawingProps) {
   const [ref, widthPx] = useWidthPx<HTMLDivElement>();
-  const idPrefix = useId();
-  const shown = useMemo(() => {
-    const drawing = widthPx === null || widthPx === 0 ? null : draw(widthPx / PX_PER_MM);
-    if (drawing === null) return null;
-    return { node: drawingToSvgNode(drawing, { title, desc, idPrefix }), notes: drawing.notes };
-  }, [draw, widthPx, title, desc, idPrefix]);
+  const shown = useDrawn(drawn, widthPx);
   return (
     <figure className="sheet">
       <div ref={ref} className="sheet-drawing">
         {shown !== null && <SvgTree node={shown.node} />}
       </div>
       <figcaption>
+        {zooms && <Zoom {...drawn} />}
         {caption} {shown?.notes.join(" ")}
       </figcaption>
     </figure>
+  );
+}
+
+/** Opens the drawing over the page, to look at it closely; fetched when it is first asked for. */
+function Zoom(drawn: Drawn) {
+  const t = useTell();
+  const [isOpen, setOpen] = useState(false);
+  return (
+    <>
+      <button
+        type="button"
+        className="plain"
+        aria-haspopup="dialog"
+        aria-label={t`look closer: ${drawn.title}`}
+        onClick={() => setOpen(true)}
+      >{t`look closer`}</button>
+      {isOpen && (
+        <Suspense>
+          <ZoomDrawer {...drawn} close={() => setOpen(false)} />
+        </Suspense>
+      )}
+    </>
   );
 }

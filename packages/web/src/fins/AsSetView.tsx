@@ -23,6 +23,7 @@ export function AsSetView({ plan, finset }: { plan: Plan; finset: Finset }) {
           title={t`${plan.name}, fins as set`}
           desc={t`The fins as measured over the fins as planned; their errors stand in the table.`}
           draw={draw}
+          zooms
         />
         <div className="fins-figures">
           <AsSetTable finset={finset} />

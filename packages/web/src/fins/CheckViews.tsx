@@ -52,6 +52,7 @@ function CheckView({ plan, fin }: { plan: Plan; fin: string }) {
       title={t`${plan.name}, string and diagonals of the ${finName(fin, reader)} fins`}
       desc={t`The whole board, bottom up; the figures stand in the table beside it.`}
       draw={draw}
+      zooms
     />
   );
 }

@@ -33,6 +33,7 @@ export function MarkingOut({ plan, finset, numbered }: MarkingOutProps) {
           title={t`${plan.name}, marking-out`}
           desc={t`The tail bottom up, nose away, with the fin marks; their distances stand in the table.`}
           draw={draw}
+          zooms
           caption={
             numbered.length > 0 ? t`Numbers on tape: what was found at that fin, below at its numbers.` : ""
           }

@@ -105,6 +105,7 @@ function FilmLeft({ plan, sanding }: { plan: Plan; sanding: Sanding }) {
         title={t`${plan.name}, film left`}
         desc={t`The deck with the film that the papers leave; the figures by zone stand in the table below.`}
         draw={draw}
+        zooms
       />
       <FactTable
         caption={t`Film by zone in µm, first where it goes through first`}

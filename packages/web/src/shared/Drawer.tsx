@@ -5,11 +5,13 @@ import "./drawer.css";
 interface DrawerProps {
   readonly title: ReactNode;
   readonly children: ReactNode;
+  /** Over the whole page; its style comes with what asks for it. */
+  readonly isWide?: boolean;
   close(): void;
 }
 
 /** A sheet over the page until it is closed, from below on a phone and from the right on a desk; the focus goes back to where it was. */
-export function Drawer({ title, children, close }: DrawerProps) {
+export function Drawer({ title, children, isWide = false, close }: DrawerProps) {
   const t = useTell();
   const titleId = useId();
   const dialog = useRef<HTMLDialogElement>(null);
@@ -24,7 +26,7 @@ export function Drawer({ title, children, close }: DrawerProps) {
     // biome-ignore lint/a11y/useKeyWithClickEvents: a touch beside the sheet closes it; by keyboard Escape does
     <dialog
       ref={dialog}
-      className="drawer"
+      className={isWide ? "drawer drawer-wide" : "drawer"}
       aria-labelledby={titleId}
       onClose={close}
       onClick={(event) => {

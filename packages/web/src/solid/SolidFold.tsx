@@ -1,4 +1,4 @@
-import { lazy, Suspense, useState } from "react";
+import { lazy, Suspense, useEffect, useRef, useState } from "react";
 import { useTell } from "../settings/useTell";
 import type { SolidProps } from "./SolidProps";
 import "./solid.css";
@@ -6,10 +6,25 @@ import "./solid.css";
 const load = () => import("./SolidScreen");
 const SolidScreen = lazy(load);
 
-/** The way to the solid: its program is fetched when a reader reaches for it, and not before. */
+/** Whoever only scrolls by does not wait for it. */
+const AFTER_SEEN_MS = 500;
+
+/** The way to the solid: its program is fetched when the way to it comes into sight, and not before. */
 export function SolidFold(props: SolidProps) {
   const t = useTell();
   const [isOpen, setOpen] = useState(false);
+  const button = useRef<HTMLButtonElement>(null);
+  // A finger gives no notice before it touches.
+  useEffect(() => {
+    if (button.current === null) return;
+    const sight = new IntersectionObserver((seen) => {
+      if (!seen.some(({ isIntersecting }) => isIntersecting)) return;
+      sight.disconnect();
+      setTimeout(() => void load(), AFTER_SEEN_MS);
+    });
+    sight.observe(button.current);
+    return () => sight.disconnect();
+  }, []);
   if (props.plan.shape === null) return null;
   const names = {
     difference: t`The solid: left against right in colour`,
@@ -19,6 +34,7 @@ export function SolidFold(props: SolidProps) {
   return (
     <div className="solid-fold">
       <button
+        ref={button}
         type="button"
         aria-expanded={isOpen}
         onPointerEnter={() => void load()}

@@ -1,5 +1,5 @@
-import { buildBoardMesh } from "@lapline/engine";
-import { startTransition, useDeferredValue, useMemo, useState } from "react";
+import { useCallback, useMemo, useState } from "react";
+import { useAfterTyping } from "../board/useAfterTyping";
 import { useSettings } from "../settings/Settings";
 import { useTell } from "../settings/useTell";
 import { Choice } from "../shared/Choice";
@@ -12,6 +12,7 @@ import type { SolidPlace } from "./SolidPlace";
 import type { SolidProps } from "./SolidProps";
 import { SolidStage } from "./SolidStage";
 import { SolidTable } from "./SolidTable";
+import { useMesh } from "./useMesh";
 
 /** The board as a solid with one value of the plan in colour: scale, the value at the touched place, and all of it as a table. */
 export default function SolidScreen({ plan, survey, first }: SolidProps) {
@@ -20,14 +21,13 @@ export default function SolidScreen({ plan, survey, first }: SolidProps) {
   const [chosen, setChosen] = useState<ColouringId>(first);
   const [touched, setTouched] = useState<SolidPlace | null>(null);
   const [isMissing, setMissing] = useState(false);
-  // Typing goes on while the mesh of the last reading is still being made.
-  const settled = useDeferredValue(survey);
+  const miss = useCallback(() => setMissing(true), []);
   const [detail, setDetail] = useState<"coarse" | "fine">("coarse");
-  const mesh = useMemo(() => buildBoardMesh(settled, detail), [settled, detail]);
+  const mesh = useMesh(useAfterTyping(survey), detail, miss);
   const known = useMemo(() => listColourings(plan), [plan]);
   const colouring = known.find(({ id }) => id === chosen) ?? known[0];
   const { shape } = plan;
-  if (mesh === null || shape === null || colouring === undefined) return null;
+  if (shape === null || colouring === undefined) return null;
   return (
     <div className="solid">
       <Choice<ColouringId>
@@ -46,8 +46,8 @@ export default function SolidScreen({ plan, survey, first }: SolidProps) {
             shape={shape}
             colouring={colouring}
             touch={setTouched}
-            drawn={() => startTransition(() => setDetail("fine"))}
-            miss={() => setMissing(true)}
+            drawn={() => setDetail("fine")}
+            miss={miss}
           />
           <p className="solid-told" aria-live="polite">
             {touched === null ? (

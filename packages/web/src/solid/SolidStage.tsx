@@ -1,8 +1,8 @@
 import type { Mesh, Plan } from "@lapline/engine";
 import { useEffect, useLayoutEffect, useRef, useState } from "react";
 import { useTell } from "../settings/useTell";
+import { followHand } from "../shared/followHand";
 import type { Colouring } from "./Colouring";
-import { followHand } from "./followHand";
 import { keyAct } from "./keyAct";
 import { placeFinder, type SolidPlace } from "./SolidPlace";
 import { SolidScene } from "./SolidScene";
@@ -10,7 +10,8 @@ import { SOLID_VIEWS, type SolidView } from "./solidViews";
 import { vertexColours } from "./vertexColours";
 
 interface SolidStageProps {
-  readonly mesh: Mesh;
+  /** Null while it is being made: the canvas is got ready meanwhile. */
+  readonly mesh: Mesh | null;
   readonly shape: NonNullable<Plan["shape"]>;
   readonly colouring: Colouring;
   touch(place: SolidPlace | null): void;
@@ -37,8 +38,12 @@ export function SolidStage({ mesh, shape, colouring, touch, drawn, miss }: Solid
       miss: () => latest.current.miss(),
     });
   }, []);
-  useEffect(() => scene?.setMesh(mesh), [scene, mesh]);
-  useEffect(() => scene?.setColours(vertexColours(mesh, colouring, shape)), [scene, mesh, colouring, shape]);
+  useEffect(() => {
+    if (mesh !== null) scene?.setMesh(mesh);
+  }, [scene, mesh]);
+  useEffect(() => {
+    if (mesh !== null) scene?.setColours(vertexColours(mesh, colouring, shape));
+  }, [scene, mesh, colouring, shape]);
 
   const touchAt = (xPx: number, yPx: number): void => {
     const point = scene?.pick(xPx, yPx) ?? null;
@@ -53,7 +58,7 @@ export function SolidStage({ mesh, shape, colouring, touch, drawn, miss }: Solid
     const element = room.current;
     if (element === null || scene === null) return;
     return followHand(element, {
-      turn: (rightRad, downRad) => scene.turn(rightRad, downRad),
+      drag: (rightPx, downPx) => scene.turn(rightPx * RAD_PER_PX, downPx * RAD_PER_PX),
       move: (rightPx, downPx) => scene.move(rightPx, downPx),
       zoom: (factor) => scene.zoom(factor),
       touch: touchAt,
@@ -98,6 +103,7 @@ export function SolidStage({ mesh, shape, colouring, touch, drawn, miss }: Solid
 }
 
 const ZOOM = 1.5;
+const RAD_PER_PX = 0.008;
 
 interface Told {
   give(scene: SolidScene): void;

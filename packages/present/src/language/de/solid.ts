@@ -13,6 +13,10 @@ export const SOLID: Readonly<Record<string, string>> = {
   "Touch the board for the number there.": "Das Board berühren: Die Zahl dort steht dann hier.",
   "whole board": "ganzes Board",
   larger: "größer",
+  "look closer": "näher ansehen",
+  "look closer: {1}": "näher ansehen: {1}",
+  "all of it": "ganz",
+  "Drawing, to be rolled": "Zeichnung, zum Verschieben",
   smaller: "kleiner",
   "The board as a solid. Arrow keys turn it, with Shift they move it, plus and minus make it larger and smaller; the number is of the middle. A table stands below.":
     "Das Board als Körper. Pfeiltasten drehen es, mit der Umschalttaste verschieben sie es, Plus und Minus machen es größer und kleiner; die Zahl gilt für die Mitte. Darunter steht eine Tabelle.",

@@ -1,16 +1,16 @@
-/** What a hand on the canvas does; places in CSS pixels from its top left corner. */
+/** What a hand on a drawing does; places in CSS pixels from its top left corner. */
 export interface Hand {
-  turn(rightRad: number, downRad: number): void;
+  /** By one finger, or a pointer with its button. */
+  drag(rightPx: number, downPx: number): void;
+  /** By two fingers, or with Shift held. */
   move(rightPx: number, downPx: number): void;
   zoom(factor: number): void;
   /** The place under a finger, or under the pointer that only passes over. */
-  touch(xPx: number, yPx: number): void;
+  touch?(xPx: number, yPx: number): void;
 }
 
-const RAD_PER_PX = 0.008;
-
 /**
- * One finger turns, two fingers spread and move; a pointer does the same with its button, moves with Shift held, and zooms by the wheel
+ * One finger drags, two fingers spread and move; a pointer does the same with its button, moves with Shift held, and zooms by the wheel
  * with Ctrl held (so that the wheel alone still rolls the page). What lies under it is told.
  * @returns the way to let go
  */
@@ -29,13 +29,13 @@ export function followHand(element: HTMLElement, hand: Hand): () => void {
   on("pointerdown", (event) => {
     const place = placeOf(event);
     fingers.set(event.pointerId, place);
-    if (fingers.size === 1) hand.touch(place.x, place.y);
+    if (fingers.size === 1) hand.touch?.(place.x, place.y);
   });
   on("pointermove", (event) => {
     const place = placeOf(event);
     const before = fingers.get(event.pointerId);
     if (before === undefined) {
-      if (event.pointerType === "mouse") hand.touch(place.x, place.y);
+      if (event.pointerType === "mouse") hand.touch?.(place.x, place.y);
       return;
     }
     if (!element.hasPointerCapture(event.pointerId)) element.setPointerCapture(event.pointerId);
@@ -48,7 +48,7 @@ export function followHand(element: HTMLElement, hand: Hand): () => void {
       hand.zoom(apart(place) / apart(before));
       hand.move(right / 2, down / 2);
     } else if (event.shiftKey) hand.move(right, down);
-    else hand.turn(right * RAD_PER_PX, down * RAD_PER_PX);
+    else hand.drag(right, down);
   });
   const lift = (event: PointerEvent): void => void fingers.delete(event.pointerId);
   on("pointerup", lift);

@@ -1,0 +1,109 @@
+import AxeBuilder from "@axe-core/playwright";
+import type { Page } from "playwright-core";
+import { afterAll, beforeAll, expect, test } from "vitest";
+import { openSite, type Site } from "./openSite";
+
+let site: Site;
+beforeAll(async () => {
+  site = await openSite();
+});
+afterAll(() => site.close());
+
+const QUAD = "five-ten-quad";
+/** A touch with a glove on. */
+const GLOVE_PX = 56;
+
+async function openDrawing(page: Page, name: RegExp) {
+  const button = page.getByRole("button", { name }).first();
+  await button.focus();
+  await page.keyboard.press("Enter");
+  const drawer = page.getByRole("dialog");
+  const drawing = drawer.locator(".zoom-view svg.drawing");
+  await drawing.waitFor();
+  return { button, drawer, drawing };
+}
+
+const widthOf = (page: Page) =>
+  page.locator(".zoom-view svg.drawing").evaluate((drawing) => drawing.getBoundingClientRect().width);
+const rolledOf = (page: Page) =>
+  page.locator(".zoom-view").evaluate(({ scrollLeft, scrollTop }) => [scrollLeft, scrollTop]);
+
+test.each([360, 1440])(
+  "%i wide: outline, fins, film and cloth open to be looked at closely",
+  async (width) => {
+    const page = await site.openBoard(QUAD, { viewport: { width, height: 740 } });
+    await page.locator("#water").waitFor();
+    for (const part of ["measure", "fins", "sand", "cut"])
+      expect(
+        await page
+          .locator(`#${part}`)
+          .getByRole("button", { name: /^look closer: / })
+          .count(),
+      ).toBeGreaterThan(0);
+    await page.context().close();
+  },
+);
+
+test("plus, minus and nought, and the same by buttons; nothing of the page moves, and the focus goes back", async () => {
+  const page = await site.openBoard(QUAD, { viewport: { width: 360, height: 740 } });
+  await page.locator("#water").waitFor();
+  const boxOf = () => page.locator("#fins figure").first().boundingBox();
+  const { button, drawer } = await openDrawing(page, /^look closer: .*marking-out/);
+  const before = await boxOf();
+  const whole = await widthOf(page);
+  await page.keyboard.press("+");
+  await expect.poll(() => widthOf(page)).toBeCloseTo(whole * 1.5, 0);
+  await drawer.getByRole("button", { name: "larger" }).click();
+  await expect.poll(() => widthOf(page)).toBeCloseTo(whole * 2.25, 0);
+  await drawer.getByText("225 %").waitFor();
+  const sizes = await drawer
+    .locator(".zoom-keys button")
+    .evaluateAll((buttons) =>
+      buttons.map((each) => each.getBoundingClientRect()).map(({ width, height }) => Math.min(width, height)),
+    );
+  expect(Math.min(...sizes)).toBeGreaterThanOrEqual(GLOVE_PX);
+  await page.keyboard.press("-");
+  await expect.poll(() => widthOf(page)).toBeCloseTo(whole * 1.5, 0);
+  await page.keyboard.press("0");
+  await expect.poll(() => widthOf(page)).toBeCloseTo(whole, 0);
+  expect(await boxOf()).toEqual(before);
+  await page.keyboard.press("Escape");
+  await drawer.waitFor({ state: "detached" });
+  expect(await button.evaluate((each) => each === document.activeElement)).toBe(true);
+  await page.context().close();
+});
+
+test("a hand rolls it, and what stood in the middle stays there when it grows", async () => {
+  const page = await site.openBoard(QUAD);
+  await page.locator("#water").waitFor();
+  await openDrawing(page, /^look closer: .*marking-out/);
+  for (const key of ["+", "+", "+"]) await page.keyboard.press(key);
+  const view = page.locator(".zoom-view");
+  const middle = () => view.evaluate((each) => (each.scrollLeft + each.clientWidth / 2) / each.scrollWidth);
+  await expect.poll(middle).toBeCloseTo(0.5, 2);
+  const box = await view.boundingBox();
+  if (box === null) throw new Error("the view is there");
+  const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
+  const [left = 0, top = 0] = await rolledOf(page);
+  await page.mouse.move(x, y);
+  await page.mouse.down();
+  await page.mouse.move(x - 120, y - 80, { steps: 4 });
+  await page.mouse.up();
+  const [leftAfter = 0, topAfter = 0] = await rolledOf(page);
+  expect(leftAfter - left).toBeCloseTo(120, -1);
+  expect(topAfter - top).toBeCloseTo(80, -1);
+  const kept = await middle();
+  await page.keyboard.press("+");
+  await expect.poll(middle).toBeCloseTo(kept, 2);
+  await page.context().close();
+});
+
+test.each(["paper", "night", "sun"] as const)("is for everyone in %s light, in German", async (light) => {
+  const page = await site.openBoard(QUAD, { light, language: "de", units: "mm" });
+  await page.locator("#water").waitFor();
+  const { drawer } = await openDrawing(page, /^näher ansehen: /);
+  await drawer.getByRole("button", { name: "größer" }).click();
+  const { violations } = await new AxeBuilder({ page }).include("dialog").analyze();
+  expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`)).toEqual([]);
+  await page.context().close();
+});
