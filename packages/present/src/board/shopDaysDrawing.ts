@@ -75,9 +75,7 @@ export function shopDaysDrawing(
     heightMm,
     frame: { origin: nought, alongMmPerM: nought, acrossMmPerM: nought },
     notes: [
-      stands === undefined
-        ? t`Ink: hands on. Amber: curing. Each board as if it had stands and hands to itself; the command lapline calendar with several files shares them out.`
-        : t`Ink: hands on. Amber: curing. Beneath, for each pair of stands, who lies on it.`,
+      t`Ink: hands on. Amber: curing. Each board as if it had stands and hands to itself; the command lapline calendar with several files shares them out.`,
     ],
     layers: [
       {
