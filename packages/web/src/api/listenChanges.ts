@@ -2,6 +2,8 @@
 export interface HeardChange {
   readonly kind: string;
   readonly boardId: string | null;
+  /** What is kept of it since; null where it has none. */
+  readonly revision: string | null;
   readonly at: string;
   readonly device: string;
 }

@@ -81,6 +81,6 @@ export interface BoardSession {
   takeBack(file: BoardFile): void;
   /** Tries to send at once. */
   send(): void;
-  /** Something of this board may have been changed elsewhere; `by` where it is known who did. */
-  hear(by: ChangedBy | null): void;
+  /** Something of this board may have been changed elsewhere; `by` where it is known who did, and which revision is kept since. */
+  hear(by: ChangedBy | null, revision?: string): void;
 }

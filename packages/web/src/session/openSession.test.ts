@@ -20,11 +20,13 @@ function makeShop() {
   const versions = [{ text: first, device: "demo" }];
   const journal: RecordEntryFile[] = [];
   let failure: ShopFailure | null = null;
+  let reads = 0;
   const newest = () => versions.at(-1) ?? { text: "", device: "" };
   const revision = () => `r${versions.length}`;
   const asDevice = (device: string): ShopCalls => ({
     async readBoard() {
       if (failure !== null) throw new ShopFailureError(failure);
+      reads += 1;
       return { text: newest().text, revision: revision() };
     },
     async listVersions() {
@@ -56,6 +58,8 @@ function makeShop() {
   return {
     asDevice,
     journal,
+    revision,
+    reads: () => reads,
     fail: (next: ShopFailure | null) => {
       failure = next;
     },
@@ -70,10 +74,20 @@ function makeShop() {
 /** Timers that run when the test says so. */
 function makeTimers() {
   const set = new Map<object, () => void>();
+  const made = new Set<object>();
   return {
     timer() {
       const own = {};
+      made.add(own);
       return { set: (_: number, run: () => void) => void set.set(own, run) };
+    },
+    /** Runs only the timer that was made last: a session's second one, for what it hears. */
+    async settleLast() {
+      const [last] = [...made].slice(-1);
+      const run = last === undefined ? undefined : set.get(last);
+      if (last !== undefined) set.delete(last);
+      run?.();
+      for (let turn = 0; turn < 20; turn += 1) await new Promise((resolve) => setImmediate(resolve));
     },
     /** Runs what is due until nothing is, but not the trying again of what has just failed. */
     async settle(rounds = 6) {
@@ -104,7 +118,7 @@ function openOn(shop: ReturnType<typeof makeShop>, device: string, store = keepI
     isTyping: () => isTyping,
     timer: timers.timer,
   });
-  return { session, settle: timers.settle, store };
+  return { session, settle: timers.settle, settleLast: timers.settleLast, store };
 }
 
 function boardOf(session: BoardSession): OpenBoard {
@@ -362,4 +376,49 @@ test("an entry that a form puts into the record gets an id that no other device 
   await phone.settle();
   expect(shop.journal.map(({ id }) => id)).toEqual(["phone-1"]);
   expect(shop.file().record?.at(-1)).toEqual({ id: "phone-1", kind: "done", step: "sand-deck" });
+});
+
+test("what this device sent itself is not read again when it is heard of, and another's is", async () => {
+  const shop = makeShop();
+  const phone = openOn(shop, "phone");
+  const desk = openOn(shop, "desk");
+  await phone.settle();
+  await desk.settle();
+  phone.session.edit(LEFT, "9 1/2 in");
+  await phone.settle();
+  const before = shop.reads();
+  phone.session.hear({ device: "phone", at: "2026-04-11T09:00:00.000Z" }, shop.revision());
+  await phone.settle();
+  expect(shop.reads()).toBe(before);
+  desk.session.hear({ device: "phone", at: "2026-04-11T09:00:00.000Z" }, shop.revision());
+  await desk.settle();
+  expect(shop.reads()).toBe(before + 1);
+  expect(boardOf(desk.session)).toMatchObject({
+    changedBy: { device: "phone" },
+    draft: { isUnderstood: true },
+  });
+  expect(boardOf(desk.session).draft.file.survey.stations[4]?.left).toBe("9 1/2 in");
+  // Heard of without a revision, as after a connection that was lost, it is read in any case.
+  phone.session.hear(null);
+  phone.session.hear({ device: "phone", at: "2026-04-11T09:00:00.000Z" }, shop.revision());
+  await phone.settle();
+  expect(shop.reads()).toBe(before + 2);
+});
+
+test("what others change is read while somebody here types without a pause", async () => {
+  const shop = makeShop();
+  const phone = openOn(shop, "phone");
+  const desk = openOn(shop, "desk");
+  await phone.settle();
+  await desk.settle();
+  phone.session.edit(LEFT, "9 1/2 in");
+  await phone.settle();
+  desk.session.hear({ device: "phone", at: "2026-04-11T09:00:00.000Z" }, shop.revision());
+  // Each key sets the timer of typing anew; that of the news stays as it was.
+  desk.session.edit(RIGHT, "9 5/8 in");
+  await desk.settleLast();
+  expect(boardOf(desk.session).draft.file.survey.stations[4]).toMatchObject({
+    left: "9 1/2 in",
+    right: "9 5/8 in",
+  });
 });

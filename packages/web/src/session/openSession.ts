@@ -23,10 +23,16 @@ import { refreshBoard, sendBoard } from "./sendBoard";
 import { redoStep, undoStep } from "./undoStep";
 
 /** Long enough that a reading is typed to its end, short enough that nobody closes the page before. */
-const AFTER_TYPING_MS = 400;
-/** Several changes heard of at once are read once. */
-const AFTER_NEWS_MS = 60;
+const AFTER_TYPING_MS = 300;
+/** Several changes heard of at once are read once; the shop's computer has gathered them already. */
+const AFTER_NEWS_MS = 10;
 const AGAIN_MS = 5000;
+
+interface News {
+  readonly by: ChangedBy | null;
+  /** What is kept since; left out where that is not known. */
+  readonly revision?: string;
+}
 
 const OPENING: SessionView = { kind: "opening" };
 
@@ -71,10 +77,12 @@ export function openSession(id: string, parts: SessionParts): BoardSession {
   const live = { get: () => state as BoardState, set, understood };
 
   const timer = parts.timer();
+  /** Its own, so that somebody who types all the while sees what others do all the same. */
+  const newsTimer = parts.timer();
   let isRunning = false;
   let isAskedAgain = false;
   /** What was heard of changes elsewhere and not read yet; null where nothing was. */
-  let news: { readonly by: ChangedBy | null } | null = { by: null };
+  let news: News | null = { by: null };
   const soon = (ms: number) => timer.set(ms, () => void run());
 
   async function run(): Promise<void> {
@@ -100,7 +108,9 @@ export function openSession(id: string, parts: SessionParts): BoardSession {
     const asked = news;
     news = null;
     try {
-      if (asked !== null) await refreshBoard(id, live, parts, asked.by);
+      // What was heard of may be what this device sent itself.
+      const isKnown = asked?.revision !== undefined && asked.revision === live.get().held.revision;
+      if (asked !== null && !isKnown) await refreshBoard(id, live, parts, asked.by);
     } catch (error) {
       news = { by: null };
       return failureIn(error);
@@ -217,9 +227,11 @@ export function openSession(id: string, parts: SessionParts): BoardSession {
         return withFile(before, after, addStep(before.history, step));
       }),
     send: () => soon(0),
-    hear(by) {
-      news = { by };
-      soon(AFTER_NEWS_MS);
+    hear(by, revision) {
+      // Of several the last is read, and one of which nothing is known is read in any case.
+      const isAll = news !== null && news.revision === undefined;
+      news = { by, ...(revision !== undefined && !isAll && { revision }) };
+      newsTimer.set(AFTER_NEWS_MS, () => void run());
     },
   };
 }

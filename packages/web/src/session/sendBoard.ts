@@ -1,7 +1,8 @@
 import { formatBoardFile, isSame } from "@lapline/contract";
 import type { SaveResult } from "../api/boardClient";
 import type { ShopFailure } from "../api/ShopFailure";
-import { type BoardState, withHeld } from "./BoardState";
+import type { GoodBoard } from "../plan/GoodBoard";
+import { type BoardState, withHeld, withUnderstood } from "./BoardState";
 import { afterSaved, fileToSend, isOwn, type KeptNow, sentNow, takeIn, withSent } from "./HeldBoard";
 import type { SessionParts } from "./SessionParts";
 import type { ChangedBy } from "./SessionView";
@@ -55,7 +56,7 @@ async function answered(
   if (kept === null || read?.ok !== true)
     return { kind: "refused", why: "What is kept there cannot be read as a board." };
   const by = { device: kept.device, at: kept.savedAt };
-  takeKept(live, { file: read.file, revision: kept.revision, by });
+  takeKept(live, { file: read.file, revision: kept.revision, by }, read);
   return null;
 }
 
@@ -70,12 +71,17 @@ export async function refreshBoard(
   if (revision === live.get().held.revision) return;
   const read = await planner.plan(text);
   if (!read.ok) return;
-  takeKept(live, { file: read.file, revision, by: by ?? (await whoSaved(id, revision, shop)) });
+  const from = by ?? (await whoSaved(id, revision, shop));
+  takeKept(live, { file: read.file, revision, by: from }, read);
 }
 
-function takeKept(live: LiveState, now: KeptNow): void {
+function takeKept(live: LiveState, now: KeptNow, good: GoodBoard): void {
   const before = live.get();
-  const after = withHeld(before, takeIn(before.held, now));
+  const merged = withHeld(before, takeIn(before.held, now));
+  // Where nothing else is typed here, its plan has come with it and is not waited for again.
+  const { file, isUnderstood } = merged.draft;
+  const isPlanned = !isUnderstood && isSame(file, good.file);
+  const after = isPlanned ? withUnderstood(merged, file, { problems: [], good }) : merged;
   live.set(isOwn(before.held, now.file) ? after : { ...after, changedBy: now.by });
 }
 

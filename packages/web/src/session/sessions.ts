@@ -54,8 +54,8 @@ export function sessionOf(id: string): BoardSession {
 
 function listen(): void {
   listenChanges({
-    changed({ kind, boardId, device, at }) {
-      if (kind === "board") sessions.get(boardId ?? "")?.hear({ device, at });
+    changed({ kind, boardId, device, at, revision }) {
+      if (kind === "board") sessions.get(boardId ?? "")?.hear({ device, at }, revision ?? undefined);
       if (kind === "shop") hearAll();
     },
     connected: hearAll,
