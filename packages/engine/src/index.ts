@@ -67,7 +67,7 @@ export type { Plan } from "./Plan";
 export { planBuild } from "./planBuild";
 export { readPlanPath } from "./readPlanPath";
 export { nameZone } from "./sanding/nameZone";
-export type { Mesh } from "./shape/buildMesh";
+export type { Mesh, MeshDetail } from "./shape/buildMesh";
 export type { RecordEntry } from "./steps/RecordEntry";
 export type { Side } from "./survey/Side";
 export type { BottomInput, SectionInput, StationInput, SurveyInput, TailInput } from "./survey/SurveyInput";

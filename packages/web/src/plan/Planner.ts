@@ -1,4 +1,5 @@
 import type { BoardFile } from "@lapline/contract";
+import type { Mesh, MeshDetail, SurveyInput } from "@lapline/engine";
 import type { PlanRead } from "./GoodBoard";
 import type { Understood } from "./understand";
 
@@ -8,4 +9,6 @@ export interface Planner {
   plan(text: string): Promise<PlanRead>;
   /** A file as it was typed, with what is understood of it; `known` is the file that was understood last. */
   understand(file: BoardFile, known: BoardFile): Promise<Understood>;
+  /** The solid of the readings; null where they make none. */
+  mesh(survey: SurveyInput, detail: MeshDetail): Promise<Mesh | null>;
 }

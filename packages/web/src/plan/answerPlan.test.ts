@@ -1,15 +1,23 @@
 import { DEMO_BOARDS } from "@lapline/contract";
+import { buildBoardMesh } from "@lapline/engine";
 import { describe, expect, test } from "vitest";
 import { planOf } from "../board/planOf";
 import { withField } from "../board/withField";
-import { answerPlan, type PlanAnswer, type PlanAsked, type PlanFailed } from "./answerPlan";
+import {
+  answerAsked,
+  type MeshAnswer,
+  type MeshAsked,
+  type PlanAnswer,
+  type PlanAsked,
+  type PlanFailed,
+} from "./answerPlan";
 import type { GoodBoard } from "./GoodBoard";
 import { openPlanner } from "./openPlanner";
 
 /** A thread that answers when the test says so. */
 function openByHand() {
-  const asked: PlanAsked[] = [];
-  const threads: { answered(answer: PlanAnswer | PlanFailed): void; lost(): void }[] = [];
+  const asked: (PlanAsked | MeshAsked)[] = [];
+  const threads: { answered(answer: PlanAnswer | MeshAnswer | PlanFailed): void; lost(): void }[] = [];
   const planner = openPlanner(() => ({
     ask: (each) => asked.push(structuredClone(each)),
     listen: (calls) => threads.push(calls),
@@ -19,7 +27,7 @@ function openByHand() {
     planner,
     answer: () => {
       const first = asked.shift();
-      if (first !== undefined) last()?.answered(structuredClone(answerPlan(first)));
+      if (first !== undefined) last()?.answered(structuredClone(answerAsked(first)));
     },
     fail: (why: string) => last()?.answered({ why }),
     lose: () => last()?.lost(),
@@ -60,6 +68,16 @@ describe("a plan from another thread", () => {
     expect(after?.plan.shape).toBe(before.plan.shape);
     expect(after?.plan.layup).toBe(before.plan.layup);
     expect(after?.board.survey).toBe(before.board.survey);
+  });
+
+  test("comes beside the solid of its readings, which is the one that is made here", async () => {
+    const { good } = demo("six-four-tri");
+    const { planner, answer } = openByHand();
+    const coming = planner.mesh(good.board.survey, "coarse");
+    answer();
+    const mesh = await coming;
+    expect(mesh).toEqual(buildBoardMesh(good.board.survey, "coarse"));
+    expect(mesh?.triangles.length).toBeGreaterThan(1000);
   });
 
   test("tells what is wrong with a text, and answers in the order it was asked in", async () => {

@@ -1,9 +1,16 @@
 import type { BoardFile } from "@lapline/contract";
+import { buildBoardMesh, type Mesh, type MeshDetail, type SurveyInput } from "@lapline/engine";
 import { planOf } from "../board/planOf";
 import { type Understood, understand } from "./understand";
 
 /** A file's text, to be planned as a whole or, typed on from a known file, as far as it is understood. */
 export type PlanAsked = { readonly text: string } | { readonly file: BoardFile; readonly known: BoardFile };
+
+/** The surveyed board as a solid. */
+export interface MeshAsked {
+  readonly survey: SurveyInput;
+  readonly detail: MeshDetail;
+}
 
 /** Each part as text of its own: read faster than it is copied, and a part that is as it was need not be read again. */
 export type PartTexts = Readonly<Record<string, string>>;
@@ -14,13 +21,23 @@ export interface PlanAnswer {
   readonly good: { readonly board: PartTexts; readonly file: string; readonly plan: PartTexts } | null;
 }
 
+/** Null where the readings make no solid. */
+export interface MeshAnswer {
+  readonly mesh: Mesh | null;
+}
+
 /** Where planning itself failed, why. */
 export interface PlanFailed {
   readonly why: string;
 }
 
-/** What the planning thread answers. Plan, board and file hold nothing that JSON does not. */
-export function answerPlan(asked: PlanAsked): PlanAnswer {
+/** What the planning thread answers, in kind. */
+export function answerAsked(asked: PlanAsked | MeshAsked): PlanAnswer | MeshAnswer {
+  return "survey" in asked ? { mesh: buildBoardMesh(asked.survey, asked.detail) } : answerPlan(asked);
+}
+
+/** Plan, board and file hold nothing that JSON does not. */
+function answerPlan(asked: PlanAsked): PlanAnswer {
   if ("text" in asked) {
     const read = planOf(asked.text);
     return inTexts(read.ok ? { problems: [], good: read } : { problems: read.problems, good: null });

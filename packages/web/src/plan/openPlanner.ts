@@ -1,19 +1,19 @@
 import type { BoardFile, Problem } from "@lapline/contract";
 import type { Board, Plan } from "@lapline/engine";
-import type { PlanAnswer, PlanAsked, PlanFailed } from "./answerPlan";
+import type { MeshAnswer, MeshAsked, PlanAnswer, PlanAsked, PlanFailed } from "./answerPlan";
 import { openPartsReader } from "./openPartsReader";
 import type { Planner } from "./Planner";
 import type { Understood } from "./understand";
 
 /** A thread that answers in the order in which it is asked. */
 export interface PlanThread {
-  ask(asked: PlanAsked): void;
+  ask(asked: PlanAsked | MeshAsked): void;
   /** `lost`: it answers no more. */
-  listen(calls: { answered(answer: PlanAnswer | PlanFailed): void; lost(): void }): void;
+  listen(calls: { answered(answer: PlanAnswer | MeshAnswer | PlanFailed): void; lost(): void }): void;
 }
 
 interface Waiting {
-  resolve(answer: PlanAnswer): void;
+  resolve(answer: PlanAnswer | MeshAnswer): void;
   reject(why: Error): void;
 }
 
@@ -40,14 +40,14 @@ export function openPlanner(openThread: () => PlanThread): Planner {
     thread = opened;
     return opened;
   };
-  const ask = (asked: PlanAsked): Promise<PlanAnswer> =>
+  const ask = (asked: PlanAsked | MeshAsked): Promise<PlanAnswer | MeshAnswer> =>
     new Promise((resolve, reject) => {
       const asking = thread ?? open();
       waiting.push({ resolve, reject });
       asking.ask(asked);
     });
   const understood = async (asked: PlanAsked): Promise<Understood> => {
-    const { problems, good } = await ask(asked);
+    const { problems, good } = (await ask(asked)) as PlanAnswer;
     return {
       problems: readProblems(problems).all,
       good: good && {
@@ -64,5 +64,6 @@ export function openPlanner(openThread: () => PlanThread): Planner {
       return good === null ? { ok: false, problems } : { ok: true, ...good };
     },
     understand: (file, known) => understood({ file, known }),
+    mesh: async (survey, detail) => ((await ask({ survey, detail })) as MeshAnswer).mesh,
   };
 }

@@ -1,13 +1,20 @@
-import { answerPlan, type PlanAnswer, type PlanAsked, type PlanFailed } from "./answerPlan";
+import {
+  answerAsked,
+  type MeshAnswer,
+  type MeshAsked,
+  type PlanAnswer,
+  type PlanAsked,
+  type PlanFailed,
+} from "./answerPlan";
 
 /** Plans off the page's own thread; one asking, one answer, in their order. */
-self.addEventListener("message", ({ data }: MessageEvent<PlanAsked>) => {
+self.addEventListener("message", ({ data }: MessageEvent<PlanAsked | MeshAsked>) => {
   self.postMessage(answerOr(data));
 });
 
-function answerOr(asked: PlanAsked): PlanAnswer | PlanFailed {
+function answerOr(asked: PlanAsked | MeshAsked): PlanAnswer | MeshAnswer | PlanFailed {
   try {
-    return answerPlan(asked);
+    return answerAsked(asked);
   } catch (error) {
     return { why: String(error) };
   }

@@ -6,7 +6,7 @@ import type { ShopCalls } from "./ShopCalls";
 /** What a session stands on. */
 export interface SessionParts {
   readonly shop: ShopCalls;
-  readonly planner: Planner;
+  readonly planner: Pick<Planner, "plan" | "understand">;
   readonly device: DeviceStore;
   readonly outbox: Outbox;
   now(): Date;
