@@ -1,4 +1,5 @@
-import { mkdir, readdir, rm } from "node:fs/promises";
+import { copyFile, cp, mkdir, mkdtemp, readdir, rm, writeFile } from "node:fs/promises";
+import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { parseArgs } from "node:util";
 import type { Browser, Page } from "playwright-core";
@@ -31,6 +32,9 @@ const { values: asked } = parseArgs({
 });
 const folder = asked.out ?? join(ROOT, "docs", "screenshots");
 
+/** Lines stay sharp, and some two hundred pictures stay within a few megabytes. */
+const WEBP_QUALITY = 82;
+
 const isAsked = (name: string, among: readonly string[]): boolean => {
   const chosen = asked.only.filter((each) => among.includes(each));
   return chosen.length === 0 || chosen.includes(name);
@@ -50,6 +54,10 @@ async function openContext(browser: Browser, size: Size, light: Light): Promise<
   await page.clock.setFixedTime(NOW);
   await page.addInitScript(
     (kept) => {
+      // What lies out of sight has its true height, so that a picture begins where its part does.
+      const whole = new CSSStyleSheet();
+      whole.replaceSync(".part { content-visibility: visible !important; }");
+      document.adoptedStyleSheets = [whole];
       for (const [key, value] of Object.entries(kept)) window.localStorage.setItem(`lapline.${key}`, value);
     },
     { light, language: asked.language, units: asked.units },
@@ -74,7 +82,15 @@ async function settle(page: Page): Promise<void> {
   });
 }
 
-async function take(page: Page, view: View, app: RunningApp, at: string): Promise<void> {
+interface Taking {
+  readonly app: RunningApp;
+  /** Where pictures wait until all are taken. */
+  readonly fresh: string;
+  /** The size and the light, as they stand in the name. */
+  readonly at: string;
+}
+
+async function take(page: Page, view: View, { app, fresh, at }: Taking): Promise<void> {
   const door = view.isOtherDevice === true ? app.sharedAddress : app.address;
   const address = new URL(view.path, door ?? undefined).href;
   if (page.url() !== address) await page.goto(address);
@@ -86,17 +102,27 @@ async function take(page: Page, view: View, app: RunningApp, at: string): Promis
       .locator(place)
       .first()
       .evaluate((each) => each.scrollIntoView({ behavior: "instant" }));
-  await page.screenshot({ path: join(folder, `${view.name}-${at}.png`), animations: "disabled" });
+  await writeFile(join(fresh, `${view.name}-${at}.webp`), await pictureOf(page));
   // A drawer or a form that was opened is not in the next picture.
   if (view.show !== undefined && place === undefined) await page.goto("about:blank");
 }
 
-/** Pictures of pages that are no more go. */
-async function clearFolder(): Promise<void> {
+async function pictureOf(page: Page): Promise<Buffer> {
+  const devtools = await page.context().newCDPSession(page);
+  const { data } = await devtools.send("Page.captureScreenshot", { format: "webp", quality: WEBP_QUALITY });
+  await devtools.detach();
+  return Buffer.from(data, "base64");
+}
+
+/** Only once all were taken do they come into the place of those before: a run that breaks off leaves these as they were. */
+async function putInPlace(fresh: string): Promise<void> {
   await mkdir(folder, { recursive: true });
+  const taken = await readdir(fresh);
+  await Promise.all(taken.map((name) => copyFile(join(fresh, name), join(folder, name))));
+  // Pictures of pages that are no more go.
   const isWhole = asked.out === undefined && asked.only.length === 0;
-  const names = isWhole ? await readdir(folder) : [];
-  await Promise.all(names.map((name) => rm(join(folder, name))));
+  const gone = isWhole ? (await readdir(folder)).filter((name) => !taken.includes(name)) : [];
+  await Promise.all(gone.map((name) => rm(join(folder, name))));
 }
 
 /** Two devices, so that the list of them is not an empty one. */
@@ -114,29 +140,32 @@ async function pairDevices(app: RunningApp): Promise<void> {
   }
 }
 
-const app = await startApp({ now: () => NOW, isShared: true });
+const fresh = await mkdtemp(join(tmpdir(), "lapline-pictures-"));
+// Of one build, whatever is built meanwhile.
+const webFolder = await mkdtemp(join(tmpdir(), "lapline-built-"));
+await cp(join(ROOT, "packages", "web", "dist"), webFolder, { recursive: true });
+const app = await startApp({ now: () => NOW, webFolder, isShared: true });
 const browser = await launchBrowser();
+const views = VIEWS.filter(({ name }) =>
+  isAsked(
+    name,
+    VIEWS.map((view) => view.name),
+  ),
+);
 try {
-  await clearFolder();
   await pairDevices(app);
   for (const size of Object.keys(SIZES) as Size[]) {
     for (const light of LIGHTS) {
       if (!isAsked(size, Object.keys(SIZES)) || !isAsked(light, LIGHTS)) continue;
       const page = await openContext(browser, size, light);
-      for (const view of VIEWS) {
-        if (
-          isAsked(
-            view.name,
-            VIEWS.map(({ name }) => name),
-          )
-        )
-          await take(page, view, app, `${size}-${light}`);
-      }
+      for (const view of views) await take(page, view, { app, fresh, at: `${size}-${light}` });
       await page.context().close();
       console.log(`${size}, ${light}`);
     }
   }
+  await putInPlace(fresh);
 } finally {
   await browser.close();
   await app.close();
+  for (const each of [fresh, webFolder]) await rm(each, { recursive: true });
 }

@@ -12,8 +12,8 @@ export interface View {
 
 const BOARD = "board/five-ten-quad";
 
-/** The parts of a board's page, in the order of the build. */
-const PARTS = ["measure", "fins", "glass", "cut", "mix", "sand", "seal", "water", "papers"] as const;
+/** The parts of a board's page after Measure, which stands at its top, in the order of the build. */
+const PARTS = ["fins", "glass", "cut", "mix", "sand", "seal", "water", "papers"] as const;
 
 const part = (id: string): View => ({ name: id, path: BOARD, show: async () => `#${id}` });
 
@@ -21,6 +21,15 @@ const part = (id: string): View => ({ name: id, path: BOARD, show: async () => `
 async function answerLength(page: Page): Promise<undefined> {
   await page.locator(".question input[type=text]").first().fill(`6'2"`);
   await page.locator("h1").click();
+}
+
+/** Each board is drawn when its turn comes. */
+async function everyBoard(page: Page): Promise<string> {
+  await page.waitForFunction(() => {
+    const boards = document.querySelectorAll(".boards > li").length;
+    return boards > 0 && document.querySelectorAll(".boards .standing-state").length === boards;
+  });
+  return "html";
 }
 
 async function openWhy(page: Page): Promise<undefined> {
@@ -37,8 +46,9 @@ async function openSolid(page: Page): Promise<string> {
 
 /** Every page of the app; those of one address stand together, so that it is opened once. */
 export const VIEWS: readonly View[] = [
-  { name: "shed", path: "" },
+  { name: "shed", path: "", show: everyBoard },
   { name: "new-board", path: "new", show: answerLength },
+  { name: "measure", path: BOARD, show: async () => ".board > main" },
   ...PARTS.map(part),
   { name: "gate", path: BOARD, show: async () => ".gate" },
   { name: "solid", path: BOARD, show: openSolid },

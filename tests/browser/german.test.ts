@@ -50,7 +50,9 @@ async function keepBoard(): Promise<void> {
 const WRITTEN = [
   "test",
   ...DEMO_BOARDS.map(({ file }) => file.name),
-  ...Object.values(listMaterials(undefined)).flatMap((list) => list.map(({ id }) => `${id},`)),
+  ...Object.values(listMaterials(undefined))
+    .flat()
+    .map(({ id }) => `${id},`),
 ];
 
 /** Every text of the page that somebody reads or hears, with all its folds open. */

@@ -8,6 +8,8 @@ import { ROOT } from "../sourceFiles";
 export interface AppOptions {
   /** The server's clock; the machine's if left out. */
   readonly now?: () => Date;
+  /** The built app; the one of this tree if left out. */
+  readonly webFolder?: string;
   /** Opens the door for other devices too, under the loopback's address, the one that every machine has. */
   readonly isShared?: boolean;
 }
@@ -55,10 +57,15 @@ export async function startApp(options: AppOptions = {}): Promise<RunningApp> {
   };
 }
 
-async function serve(folder: string, port: number, { now = () => new Date(), isShared = false }: AppOptions) {
+const BUILT = join(ROOT, "packages", "web", "dist");
+
+async function serve(
+  folder: string,
+  port: number,
+  { now = () => new Date(), webFolder = BUILT, isShared = false }: AppOptions,
+) {
   const report = (message: string) => void process.stderr.write(`${message}\n`);
   const shop = await openShop({ folder, engine: "test", now, report });
-  const webFolder = join(ROOT, "packages", "web", "dist");
   const share = { ports: [0], now, addresses: () => ["127.0.0.1"] };
   const server = await startServer({
     shop,

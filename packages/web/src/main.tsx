@@ -16,6 +16,7 @@ import "./mix.css";
 import "./sand.css";
 import "./water.css";
 import "./weight.css";
+import "./print.css";
 import { LANGUAGES, type Language, loadLanguage } from "@lapline/present";
 import { StrictMode } from "react";
 import { createRoot } from "react-dom/client";
