@@ -56,12 +56,12 @@ export function buildFilms({ mix, layup, materials, air, parse }: FilmsBasis): F
     const before = known.get(key);
     if (before !== undefined) return before;
     const mixed = mix.coats.find(({ id }) => id === task.cures);
-    const layer = layup.coats.find(({ id }) => id === task.cures);
+    const kind = kindOf(layup, key);
     const cure = cures.get(mixed?.resin ?? "");
     const now =
-      mixed === undefined || layer === undefined || cure === undefined
+      mixed === undefined || kind === null || cure === undefined
         ? null
-        : knowCoat(mixed, { cure, pieces: air.pieces }, layer.kind);
+        : knowCoat(mixed, { cure, pieces: air.pieces }, kind);
     known.set(key, now);
     return now;
   };
@@ -79,6 +79,14 @@ export function buildFilms({ mix, layup, materials, air, parse }: FilmsBasis): F
       return filmOfClock(mixed.clock, { fromS: startS, untilS: startS });
     },
   };
+}
+
+/** A plan's own lay-up leaves the coats of its repairs out; they are known by what they are called. */
+function kindOf({ coats }: LayupPlan, coat: string): Coat["kind"] | null {
+  const laid = coats.find(({ id }) => id === coat);
+  if (laid !== undefined) return laid.kind;
+  const [, part] = /^repair-\d+-(patch|fill)$/.exec(coat) ?? [];
+  return part === undefined ? null : part === "patch" ? "repair" : "repair-fill";
 }
 
 interface Known {

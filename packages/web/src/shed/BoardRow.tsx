@@ -46,8 +46,12 @@ export default function BoardRow({ entries }: { entries: readonly BoardEntry[] }
   const rackMm = Math.max(0, (widthPx ?? 0) - ROW_EDGE_PX) / PX_PER_MM;
   const mmPerM = (stands ? TALLEST_MM[many] : rackMm) / longestM;
   const done = useMemo(
-    () => [...plans.reads.values()].flatMap((read) => (read?.ok === true ? [read.plan] : [])),
-    [plans.reads],
+    () =>
+      entries.flatMap(({ id }) => {
+        const read = plans.reads.get(id);
+        return read?.ok === true ? [{ ...read, id }] : [];
+      }),
+    [entries, plans.reads],
   );
   return (
     <div ref={ref}>
@@ -99,7 +103,7 @@ export default function BoardRow({ entries }: { entries: readonly BoardEntry[] }
       )}
       {done.length === entries.length && (
         <Suspense>
-          <ShopDays plans={done} />
+          <ShopDays boards={done} />
         </Suspense>
       )}
     </div>

@@ -1,14 +1,15 @@
-import type { Plan } from "@lapline/engine";
 import { shopDaysDrawing, wallTimeText } from "@lapline/present";
-import { useCallback } from "react";
+import { useCallback, useMemo } from "react";
 import { SheetDrawing } from "../drawing/SheetDrawing";
 import { useSettings } from "../settings/Settings";
 import { useTell } from "../settings/useTell";
 import { Fold } from "../shared/Fold";
+import { SharedStands, type ShopBoardOnPage } from "./SharedStands";
 
 /** The days of all boards as bars, and each one's first surf in words. */
-export function ShopDays({ plans }: { readonly plans: readonly Plan[] }) {
+export function ShopDays({ boards }: { readonly boards: readonly ShopBoardOnPage[] }) {
   const t = useTell();
+  const plans = useMemo(() => boards.map(({ plan }) => plan), [boards]);
   const { reader } = useSettings();
   const draw = useCallback((widthMm: number) => shopDaysDrawing(plans, { reader, widthMm }), [plans, reader]);
   const surfs = plans.flatMap(({ name, water }) =>
@@ -29,6 +30,7 @@ export function ShopDays({ plans }: { readonly plans: readonly Plan[] }) {
           <li key={name}>{t`${name}: first surf ${wallTimeText(at, reader)}`}</li>
         ))}
       </ul>
+      <SharedStands boards={boards} />
     </Fold>
   );
 }

@@ -31,4 +31,23 @@ export const SHED: Readonly<Record<string, string>> = {
   "ready for water": "fertig fürs Wasser",
   now: "jetzt",
   "from {1}, {2}": "ab {1}, {2}",
+  "Boards on shared stands": "Boards auf gemeinsamen Böcken",
+  "One crew, and the hours of the first board's shop. A board keeps its stands while hands are on it and until its coat can be turned.":
+    "Eine Mannschaft und die Zeiten der Werkstatt des ersten Boards. Ein Board behält seine Böcke, solange daran gearbeitet wird und bis seine Schicht gewendet werden kann.",
+  Boards: "Boards",
+  "Lay out their days": "Ihre Tage auslegen",
+  "Choose two boards at least.": "Mindestens zwei Boards wählen.",
+  "Laying out the days.": "Die Tage werden ausgelegt.",
+  "The days could not be laid out. Those above hold.":
+    "Die Tage ließen sich nicht auslegen. Die oben gelten.",
+  "The days of the boards on shared stands": "Die Tage der Boards auf gemeinsamen Böcken",
+  "A row for each board and for each pair of stands; the times stand below in words.":
+    "Eine Zeile für jedes Board und für jedes Paar Böcke; die Zeiten stehen darunter in Worten.",
+  "{1}: no first surf by these days": "{1}: kein erster Surf in diesen Tagen",
+  "{1}: first surf {2}, alone {3}": "{1}: erster Surf {2}, allein {3}",
+  "Who stands where": "Wer steht wo",
+  "Stands {1}: {2}, {3} to {4}": "Böcke {1}: {2}, {3} bis {4}",
+  "stands {1}": "Böcke {1}",
+  "Ink: hands on. Amber: curing. Beneath, for each pair of stands, the number of the board that lies on it.":
+    "Tinte: Handarbeit. Bernstein: härtet. Darunter für jedes Paar Böcke die Nummer des Boards, das darauf liegt.",
 };
