@@ -10,7 +10,7 @@ type RepairCut = NonNullable<Plan["cutplan"]>["repairs"][number];
 export function repairCutSentences(cut: RepairCut, reader: Reader): readonly string[] {
   const t = tell(reader);
   const patches = cut.patches
-    .map(({ id, acrossM }) => `${pieceName(id, reader)} ${showQuantity(length(acrossM), reader)}`)
+    .map(({ id, acrossM }) => `${pieceName(id, reader)}: ${showQuantity(length(acrossM), reader)}`)
     .join("; ");
   const inStrips = cut.patches.filter(({ strips }) => strips > 1);
   return [

@@ -53,7 +53,7 @@ export const SEAL: Readonly<Record<string, string>> = {
   "Round, from edge to edge: {1}.": "Rund, von Kante zu Kante: {1}.",
   "{1} is wider than the roll: lay it in {2} strips.":
     "{1} ist breiter als die Rolle: in {2} Streifen legen.",
-  "{1} more of {2} for round patches, {3}": "{1} mehr von {2} für runde Flicken, {3}",
+  "{1} more of {2} for round patches ({3})": "{1} mehr von {2} für runde Flicken ({3})",
   "For the repairs: {1}.": "Für die Reparaturen: {1}.",
   "For the repairs": "Für die Reparaturen",
   "repair {1}, patch {2}": "Reparatur {1}, Flicken {2}",

@@ -1,5 +1,6 @@
 import type { Plan } from "@lapline/engine";
 import { skinStrip } from "../../../board/skinStrip";
+import { pieceName } from "../../../words/pieceName";
 import type { FlowPiece } from "../../sheet/flow/FlowPiece";
 import { nameWords } from "../nameWords";
 import { drawingPiece } from "../pieces/drawingPiece";
@@ -88,9 +89,9 @@ function besideCut({ faces }: Layup, context: SheetContext): FlowPiece {
     const at = `cutplan.repairs[${id}]`;
     const rounds = patches.map((patch) => {
       const of = `${at}.patches[${patch.id}]`;
-      return `${ledger.told(`${of}.id`, nameWords(patch.id, reader))} ${ledger.show(`${of}.acrossM`)}`;
+      return `${ledger.told(`${of}.id`, pieceName(patch.id, reader))}: ${ledger.show(`${of}.acrossM`)}`;
     });
-    return t`${ledger.show(`${at}.lengthM`)} more of ${ledger.words(`${at}.cloth`)} for round patches, ${rounds.join(", ")}`;
+    return t`${ledger.show(`${at}.lengthM`)} more of ${ledger.words(`${at}.cloth`)} for round patches (${rounds.join("; ")})`;
   });
   const laps = faces.map(({ id }) => {
     const lap = ledger.show(`layup.faces[${id}].lapM`);
