@@ -61,6 +61,7 @@ export type { BlankInput, FaceLayersInput, GlassInput, PatchInput } from "./layu
 export { namePiece } from "./layup/namePiece";
 export { type KnownMaterials, listMaterials } from "./materials/listMaterials";
 export type { MaterialsInput } from "./materials/MaterialsInput";
+export { nameMaterial } from "./materials/nameMaterial";
 export { doseGrain } from "./mix/doseGrain";
 export type { ShopInput } from "./mix/ShopInput";
 export type { Plan } from "./Plan";

@@ -111,7 +111,7 @@ describe("what is not priced, or cannot be", () => {
   it("is shown without a price, and the total says what it leaves out", () => {
     const { findings } = costOf({ box: { price: 15, pieces: 4 } });
     expect(findings[0]?.text).toBe(
-      "the total leaves out what has no price: pu-48, polyester, polyester-hardener, wax",
+      "the total leaves out what has no price: polyurethane, 48 kg/m³; laminating polyester; laminating polyester hardener; wax",
     );
   });
 

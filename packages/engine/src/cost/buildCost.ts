@@ -1,6 +1,7 @@
 import { listPhrases } from "../foundation/listPhrases";
 import { say } from "../foundation/phrase";
 import { type Finding, finding, type Stage } from "../foundation/stage";
+import { nameMaterial } from "../materials/nameMaterial";
 import type { PriceInput } from "../materials/PriceInput";
 import { assume } from "../sources/assume";
 import type { CostBasis, CostBoard } from "./CostInput";
@@ -69,10 +70,7 @@ function sayUnpriced(
     return [finding("note", "cost.no-prices", "shop.prices", says)];
   }
   const packless = unpriced.filter((id) => priceOf(board, id) !== undefined);
-  const names = listPhrases(
-    unpriced.map((id) => say`${id}`),
-    "comma",
-  );
+  const names = listPhrases(unpriced.map(nameMaterial), "semicolon");
   return [
     finding("note", "cost.unpriced", "shop.prices", say`the total leaves out what has no price: ${names}`),
     ...packless.map((id) =>
@@ -80,7 +78,7 @@ function sayUnpriced(
         "warning",
         "cost.pack",
         `shop.prices[${id}].pack`,
-        say`the price of ${id} needs its pack: resin, hardener and tint by mass or volume, wax by volume`,
+        say`the price of ${nameMaterial(id)} needs its pack: resin, hardener and tint by mass or volume, wax by volume`,
       ),
     ),
   ];

@@ -1,8 +1,8 @@
-import { count, length, mass, type Plan, type Quantity, volume } from "@lapline/engine";
+import { count, length, mass, nameMaterial, type Plan, type Quantity, volume } from "@lapline/engine";
 import type { Reader } from "../language/Reader";
 import { showQuantity } from "../language/showQuantity";
 import { tell } from "../language/tell";
-import { tellText } from "../language/tellText";
+import { tellPhrase } from "../language/tellPhrase";
 
 type Cost = NonNullable<Plan["cost"]>;
 type CostLine = Cost["lines"][number];
@@ -20,8 +20,6 @@ export interface CostWords {
   readonly why: Readonly<Partial<Record<"takes" | "wasted" | "buy" | "left" | "cost", string>>>;
 }
 
-const HARDENER = /-hardener$/;
-
 /** Every line of the cost in words. */
 export function costWords({ lines }: Cost, reader: Reader): readonly CostWords[] {
   const t = tell(reader);
@@ -33,9 +31,7 @@ export function costWords({ lines }: Cost, reader: Reader): readonly CostWords[]
     const isPriced = line.cost !== null;
     return {
       id: line.id,
-      name: HARDENER.test(line.id)
-        ? t`${tellText(line.id.replace(HARDENER, ""), reader)} hardener`
-        : tellText(line.id, reader),
+      name: tellPhrase(nameMaterial(line.id), reader),
       takes: show(onBoard + wasted),
       wasted: wasted === 0 ? "-" : show(wasted),
       buy: isPriced ? sayBuy(line, { show, pack, taken: onBoard + wasted }, reader) : "-",
@@ -65,7 +61,9 @@ export function costSentences(
     t`${count(materials)} for this board, waste with it; ${count(toBuy)} in whole packs, in your own money.`,
     ...(unpriced.length === 0
       ? []
-      : [t`Left out, without a price: ${unpriced.map((id) => tellText(id, reader)).join(", ")}.`]),
+      : [
+          t`Left out, without a price: ${unpriced.map((id) => tellPhrase(nameMaterial(id), reader)).join("; ")}.`,
+        ]),
   ];
 }
 

@@ -15,37 +15,32 @@ interface SheetDrawingProps extends Drawn {
 
 /** A drawing as wide as its place, made anew for it, so that its figures keep their size on every screen. */
 export function SheetDrawing({ caption, zooms = false, ...drawn }: SheetDrawingProps) {
+  const t = useTell();
   const [ref, widthPx] = useWidthPx<HTMLDivElement>();
   const shown = useDrawn(drawn, widthPx);
-  return (
-    <figure className="sheet">
-      <div ref={ref} className="sheet-drawing">
-        {shown !== null && <SvgTree node={shown.node} />}
-      </div>
-      <figcaption>
-        {zooms && <Zoom {...drawn} />}
-        {caption} {shown?.notes.join(" ")}
-      </figcaption>
-    </figure>
-  );
-}
-
-/** Opens the drawing over the page, to look at it closely; fetched when it is first asked for. */
-function Zoom(drawn: Drawn) {
-  const t = useTell();
-  const [isOpen, setOpen] = useState(false);
+  const [isClose, setClose] = useState(false);
   return (
     <>
-      <button
-        type="button"
-        className="plain"
-        aria-haspopup="dialog"
-        aria-label={t`look closer: ${drawn.title}`}
-        onClick={() => setOpen(true)}
-      >{t`look closer`}</button>
-      {isOpen && (
+      <figure className="sheet">
+        <div ref={ref} className="sheet-drawing">
+          {shown !== null && <SvgTree node={shown.node} />}
+        </div>
+        <figcaption>
+          {zooms && (
+            <button
+              type="button"
+              className="plain"
+              aria-haspopup="dialog"
+              aria-label={t`look closer: ${drawn.title}`}
+              onClick={() => setClose(true)}
+            >{t`look closer`}</button>
+          )}
+          {caption} {shown?.notes.join(" ")}
+        </figcaption>
+      </figure>
+      {isClose && (
         <Suspense>
-          <ZoomDrawer {...drawn} close={() => setOpen(false)} />
+          <ZoomDrawer {...drawn} close={() => setClose(false)} />
         </Suspense>
       )}
     </>

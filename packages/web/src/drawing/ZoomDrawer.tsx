@@ -1,10 +1,10 @@
 import { fraction } from "@lapline/engine";
-import { useEffect, useLayoutEffect, useRef, useState } from "react";
+import { useEffect, useLayoutEffect, useMemo, useRef, useState } from "react";
 import { useTell } from "../settings/useTell";
 import { Drawer } from "../shared/Drawer";
 import { followHand } from "../shared/followHand";
 import { SvgTree } from "./SvgTree";
-import { type Drawn, useDrawn } from "./useDrawn";
+import { type Drawn, PX_PER_MM, useDrawn } from "./useDrawn";
 import { useWidthPx } from "./useWidthPx";
 import { clampZoom, middleOf, rolledTo, zoomByKey } from "./zoomSteps";
 import "./zoom.css";
@@ -19,7 +19,10 @@ const KEYS = ["-", "0", "+"] as const;
 export default function ZoomDrawer({ close, ...drawn }: ZoomDrawerProps) {
   const t = useTell();
   const [view, widthPx] = useWidthPx<HTMLDivElement>();
-  const shown = useDrawn(drawn, widthPx);
+  const heightPx = view.current?.clientHeight ?? 0;
+  const { draw } = drawn;
+  const wholePx = useMemo(() => fitWhole(draw, widthPx ?? 0, heightPx), [draw, widthPx, heightPx]);
+  const shown = useDrawn(drawn, wholePx);
   const [zoom, setZoom] = useState(1);
   const middle = useRef({ x: 0.5, y: 0 });
   const set = (next: (zoom: number) => number): void => {
@@ -79,13 +82,23 @@ export default function ZoomDrawer({ close, ...drawn }: ZoomDrawerProps) {
         </div>
         {/* biome-ignore lint/a11y/noNoninteractiveTabindex: arrows roll it */}
         <section ref={view} className="zoom-view" tabIndex={0} aria-label={t`Drawing, to be rolled`}>
-          <div className="sheet-drawing" style={{ width: `${zoom * 100}%` }}>
+          <div className="sheet-drawing" style={{ width: `${zoom * wholePx}px` }}>
             {shown !== null && <SvgTree node={shown.node} />}
           </div>
         </section>
       </div>
     </Drawer>
   );
+}
+
+/** Narrower than this no drawing is made, however high it is. */
+const LEAST_PX = 320;
+
+/** The width at which all of a drawing is seen at once, as nearly as its figures keep their size; nought while the room is not known. */
+function fitWhole(draw: Drawn["draw"], widthPx: number, heightPx: number): number {
+  const tall = widthPx === 0 ? undefined : draw(widthPx / PX_PER_MM)?.heightMm;
+  if (tall === undefined) return 0;
+  return Math.max(Math.min(widthPx, LEAST_PX), widthPx * Math.min(1, heightPx / (tall * PX_PER_MM)));
 }
 
 const across = (view: HTMLElement) => ({

@@ -2,7 +2,7 @@ import { type Drawing, drawingToSvgNode } from "@lapline/present";
 import { useId, useMemo } from "react";
 
 /** One millimetre of a drawing's sheet on the screen; figures of 3.5 mm are then as large as the text. */
-const PX_PER_MM = 4;
+export const PX_PER_MM = 4;
 
 export interface Drawn {
   readonly title: string;

@@ -1,5 +1,5 @@
-import type { KnownMaterials } from "@lapline/engine";
-import { tell, tellText } from "@lapline/present";
+import { type KnownMaterials, nameMaterial } from "@lapline/engine";
+import { tell, tellPhrase, tellText } from "@lapline/present";
 import { useSettings } from "../settings/Settings";
 import { Choice } from "../shared/Choice";
 
@@ -12,14 +12,14 @@ interface MaterialChoiceProps {
   choose(id: string | undefined): void;
 }
 
-/** One of the known materials, by its id and what it is; an id that nobody knows stays to be seen. */
+/** One of the known materials by what it is; an id that nobody knows stays to be seen. */
 export function MaterialChoice({ label, value, from, none, choose }: MaterialChoiceProps) {
   const { reader } = useSettings();
   const t = tell(reader);
   const ids = from.map(({ id }) => id);
   const isStrange = value !== undefined && !ids.includes(value);
   const nameOf = ({ id, name }: { readonly id: string; readonly name: string }): string =>
-    name === id ? tellText(id, reader) : `${id}, ${tellText(name, reader)}`;
+    name === id ? tellPhrase(nameMaterial(id), reader) : tellText(name, reader);
   const hasNone = none !== undefined || value === undefined;
   return (
     <Choice
