@@ -101,7 +101,13 @@ function makeTimers() {
   };
 }
 
-function openOn(shop: ReturnType<typeof makeShop>, device: string, store = keepInMemory(), isTyping = false) {
+function openOn(
+  shop: ReturnType<typeof makeShop>,
+  device: string,
+  store = keepInMemory(),
+  isTyping = false,
+  planned: () => void = () => undefined,
+) {
   const timers = makeTimers();
   let made = 0;
   const calls = shop.asDevice(device);
@@ -109,7 +115,12 @@ function openOn(shop: ReturnType<typeof makeShop>, device: string, store = keepI
     shop: calls,
     planner: {
       plan: async (text) => planOf(text),
-      understand: async (file, known) => understand(file, known),
+      understand: async (file, known) => {
+        const understood = understand(file, known);
+        await new Promise((resolve) => setImmediate(resolve));
+        planned();
+        return understood;
+      },
     },
     device: store,
     outbox: openOutbox({ device: store, shop: calls, alone: (work) => work() }),
@@ -421,4 +432,32 @@ test("what others change is read while somebody here types without a pause", asy
     left: "9 1/2 in",
     right: "9 5/8 in",
   });
+});
+
+test("nor does it wait for the plan of each key that is typed meanwhile; the last one is sent", async () => {
+  const shop = makeShop();
+  const phone = openOn(shop, "phone");
+  // The next key comes before the plan of the last one, again and again.
+  let keys = 0;
+  let isTypedOn = true;
+  const desk = openOn(shop, "desk", keepInMemory(), true, () => {
+    if (isTypedOn) desk.session.edit(RIGHT, `${240 + (keys++ % 9)} mm`);
+  });
+  await phone.settle();
+  await desk.settle();
+  phone.session.edit(LEFT, "9 1/2 in");
+  await phone.settle();
+  desk.session.edit(RIGHT, "249 mm");
+  await desk.settle(1);
+  desk.session.hear({ device: "phone", at: "2026-04-11T09:00:00.000Z" }, shop.revision());
+  await desk.settle(3);
+  expect(keys).toBeGreaterThan(5);
+  expect(boardOf(desk.session).draft.file.survey.stations[4]?.left).toBe("9 1/2 in");
+  isTypedOn = false;
+  await desk.settle();
+  expect(shop.file().survey.stations[4]).toMatchObject({
+    left: "9 1/2 in",
+    right: `${240 + ((keys - 1) % 9)} mm`,
+  });
+  expect(boardOf(desk.session)).toMatchObject({ saving: { kind: "saved" } });
 });

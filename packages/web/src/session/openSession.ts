@@ -61,7 +61,7 @@ export function openSession(id: string, parts: SessionParts): BoardSession {
     soon(AFTER_TYPING_MS);
   };
   let planning: Promise<void> | null = null;
-  /** Plans what is typed, one file at a time, until nothing newer is there. */
+  /** Plans what is typed, one file at a time; resolves with the first plan that comes. */
   const understood = async (): Promise<void> => {
     if (state === null || state.draft.isUnderstood) return;
     planning ??= planNewest(state.draft);
@@ -71,8 +71,8 @@ export function openSession(id: string, parts: SessionParts): BoardSession {
     const read = await planner.understand(file, good.file).finally(() => {
       planning = null;
     });
+    // What was typed meanwhile is planned next.
     set(withUnderstood(live.get(), file, read));
-    await understood();
   }
   const live = { get: () => state as BoardState, set, understood };
 

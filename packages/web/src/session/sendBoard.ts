@@ -21,6 +21,9 @@ type Asked = Pick<SessionParts, "shop" | "planner">;
 /** Somebody who saves all the time is let go first; after that it is tried again later. */
 const MOST_ROUNDS = 8;
 
+/** One plan may be on its way when the keys rest, and the one of the last key comes after it. */
+const MOST_WAITS = 3;
+
 /** Sends what is typed, taking in first what somebody else saved meanwhile; null once nothing is left to send. */
 export async function sendBoard(
   id: string,
@@ -28,8 +31,11 @@ export async function sendBoard(
   { shop, planner }: Asked,
 ): Promise<ShopFailure | null> {
   for (let round = 0; round < MOST_ROUNDS; round += 1) {
-    await live.understood();
+    for (let wait = 0; wait < MOST_WAITS && !live.get().draft.isUnderstood; wait += 1)
+      await live.understood();
     const { held, draft } = live.get();
+    // Somebody types on: it is sent when the keys rest, and what others changed is taken in before.
+    if (!draft.isUnderstood) return null;
     if (draft.problems.length > 0 || isSame(fileToSend(held), held.kept)) return null;
     const sent = sentNow(held);
     live.set({ ...live.get(), held: withSent(live.get().held, sent) });
