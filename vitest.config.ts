@@ -8,7 +8,5 @@ export default defineConfig({
     /** Browser tests wait more than they reckon: two files at once, even on two cores. */
     maxWorkers: 2,
     hookTimeout: 120_000,
-    /** A browser on a busy machine may miss a moment; what fails twice is a fault, and a second try is told in the report. */
-    retry: 1,
   },
 });
