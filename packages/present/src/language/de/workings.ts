@@ -9,6 +9,7 @@ import { WHY_MARKS } from "./whyMarks";
 import { WHY_MIX } from "./whyMix";
 import { WHY_MORE_FORMULAS } from "./whyMoreFormulas";
 import { WHY_MORE_INPUTS } from "./whyMoreInputs";
+import { WHY_SOURCES } from "./whySources";
 
 /** Was die Herleitungen der Zahlen sagen: und was die Wörter meinen; nur wer danach fragt, braucht es. */
 export const DE_WORKINGS: Readonly<Record<string, string>> = {
@@ -21,6 +22,7 @@ export const DE_WORKINGS: Readonly<Record<string, string>> = {
   ...WHY_INPUTS,
   ...WHY_MARKS,
   ...WHY_MIX,
+  ...WHY_SOURCES,
   ...WHY_MORE_FORMULAS,
   ...WHY_MORE_INPUTS,
 };
