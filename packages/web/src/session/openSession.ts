@@ -1,6 +1,5 @@
 import { formatProblems, type RecordEntryFile } from "@lapline/contract";
 import type { ShopFailure } from "../api/ShopFailure";
-import { ShopFailureError } from "../api/ShopFailureError";
 import type { Draft } from "../board/Draft";
 import { formatFieldPath, withField } from "../board/withField";
 import type { GoodBoard } from "../plan/GoodBoard";
@@ -14,6 +13,7 @@ import {
   withHeld,
   withUnderstood,
 } from "./BoardState";
+import { failureIn, isPassing } from "./failureIn";
 import { decide, type HeldBoard } from "./HeldBoard";
 import { addStep, endStep } from "./history";
 import { keepNewest } from "./keepNewest";
@@ -141,7 +141,12 @@ export function openSession(id: string, parts: SessionParts): BoardSession {
   }
 
   async function start(held: HeldBoard, good: GoodBoard): Promise<null> {
-    set({ ...firstState(held, good), entries: await outbox.count(id) });
+    const first = firstState(held, good);
+    const { file, isUnderstood } = first.draft;
+    const opened = isUnderstood
+      ? first
+      : withUnderstood(first, file, await planner.understand(file, good.file));
+    set({ ...opened, entries: await outbox.count(id) });
     isAskedAgain = true;
     return null;
   }
@@ -239,13 +244,4 @@ export function openSession(id: string, parts: SessionParts): BoardSession {
 function stepped(before: BoardState, undone: ReturnType<typeof undoStep>): BoardState {
   if (undone === null) return before;
   return { ...withFile(before, undone.file, undone.history), notice: undone.notice };
-}
-
-/** It is worth trying again by itself. */
-function isPassing({ kind }: ShopFailure): boolean {
-  return kind === "away" || kind === "full" || kind === "read-only" || kind === "database";
-}
-
-function failureIn(error: unknown): ShopFailure {
-  return error instanceof ShopFailureError ? error.failure : { kind: "away" };
 }

@@ -1,9 +1,13 @@
 import { useEffect, useState } from "react";
+import { flushSync } from "react-dom";
 import { takeTurn } from "./takeTurn";
 
-/** The value, a little later: each place that follows it does so in a slice of time of its own. */
+/** The value, a little later: each place that follows it is made anew in its turn, and whole before the next. */
 export function useInTurn<T>(value: T): T {
   const [shown, show] = useState(value);
-  useEffect(() => (value === shown ? undefined : takeTurn(() => show(() => value))), [value, shown]);
+  useEffect(
+    () => (value === shown ? undefined : takeTurn(() => flushSync(() => show(() => value)))),
+    [value, shown],
+  );
   return shown;
 }

@@ -39,6 +39,7 @@ export class SolidScene {
   private times = 1;
   private frame = 0;
   private isSeen = true;
+  private isDrawn = false;
 
   constructor(
     private readonly canvas: HTMLCanvasElement,
@@ -145,9 +146,11 @@ export class SolidScene {
 
   private ask(): void {
     cancelAnimationFrame(this.frame);
-    if (!this.isSeen || !this.geometry.hasAttribute("color")) return;
+    // The first is drawn in any case, so that it is there when a reader comes to it.
+    if ((this.isDrawn && !this.isSeen) || !this.geometry.hasAttribute("color")) return;
     this.frame = requestAnimationFrame(() => {
       this.renderer.render(this.scene, this.camera);
+      this.isDrawn = true;
       this.canvas.dataset.drawn = String(Number(this.canvas.dataset.drawn ?? 0) + 1);
       this.drawn();
     });
