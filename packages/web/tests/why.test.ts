@@ -190,3 +190,10 @@ test("each part opens its words, and one page has them all", async () => {
   await expectNoViolation(page, "body");
   await page.context().close();
 });
+
+test("the Shed leads to all words", async () => {
+  const page = await site.open("", { viewport: PHONE });
+  await page.getByRole("link", { name: "Words", exact: true }).click();
+  await page.getByRole("heading", { level: 1, name: "Words" }).waitFor();
+  await page.context().close();
+});
