@@ -79,10 +79,10 @@ function ShelfLine({ row: { shelf, name, state }, keep, take }: ShelfLineProps) 
     cloths: t`cloth`,
     foams: t`foam`,
     woods: t`wood`,
-    fillers: t`filler`,
+    fillers: t`filler for resin`,
     tints: t`tint`,
-    prices: t`price`,
-    rolls: t`roll`,
+    prices: t`price of a pack`,
+    rolls: t`roll of cloth`,
   };
   const words: Readonly<Record<typeof state, string>> = {
     "on-shelf": t`on the shelf`,

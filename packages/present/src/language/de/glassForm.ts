@@ -137,4 +137,6 @@ export const GLASS_FORM: Readonly<Record<string, string>> = {
   "take from the shelf": "aus dem Regal nehmen",
   "keep on the shelf": "ins Regal legen",
   wood: "Holz",
+  "filler for resin": "Füllstoff für Harz",
+  "roll of cloth": "Rolle Gewebe",
 };
