@@ -29,3 +29,9 @@ export interface Shop {
   readonly stands: number;
   readonly holdings: readonly Holding[];
 }
+
+/** The shop with its hands and stands taken, and the boards with their steps placed. */
+export interface Filled {
+  readonly shop: Shop;
+  readonly jobs: readonly Job[];
+}

@@ -1,6 +1,5 @@
-import type { Job } from "./Bench";
+import type { Filled, Job } from "./Bench";
 import { computeBehind } from "./computeBehind";
-import type { Filled } from "./fillCalendar";
 import type { Taken } from "./isUntouched";
 import type { Placement } from "./Placed";
 

@@ -1,6 +1,6 @@
 import { CALENDAR } from "../constants/calendarDefaults";
 import { addBusy } from "./addBusy";
-import type { Job, Shop } from "./Bench";
+import type { Filled, Job, Shop } from "./Bench";
 import type { CalendarTask } from "./CalendarTask";
 import { isUntouched } from "./isUntouched";
 import { keepHopeful } from "./keepHopeful";
@@ -8,12 +8,6 @@ import { followLine, type Line, openLine, type TriedLine, tryLine } from "./Line
 import type { Placed, Placement } from "./Placed";
 import { placeTask } from "./placeTask";
 import { listHoldings } from "./stands";
-
-/** The shop with its hands and stands taken, and the boards with their steps placed. */
-export interface Filled {
-  readonly shop: Shop;
-  readonly jobs: readonly Job[];
-}
 
 /**
  * Puts every step that is still to do into the days.
