@@ -152,5 +152,12 @@ test("by keys alone: a new board, its readings, fins, cloth and shop, the dose, 
   expect(kept.survey.stations[0]?.left).toBe(PAPER?.stations[0]?.left);
   expect(kept.glass?.finish).toBe("gloss");
   expect(kept.record?.map(({ kind }) => kind)).toEqual(["done"]);
+
+  // And it is there again.
+  await page.reload();
+  await papers.getByRole("link", { name: "Sheet 1 (PDF)" }).waitFor();
+  expect(await page.getByLabel("station 1, left", { exact: true }).inputValue()).toBe(
+    PAPER?.stations[0]?.left,
+  );
   await context.close();
 }, 300_000);

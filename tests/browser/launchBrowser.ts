@@ -17,6 +17,8 @@ const FLAGS = [
   "--use-angle=swiftshader",
   "--enable-unsafe-swiftshader",
   "--ignore-gpu-blocklist",
+  // The solid view has its emulated graphics processor; pages drawn by one too can leave it a minute behind.
+  "--disable-gpu-rasterization",
 ];
 
 /** Asks for the libraries that the unpacked browser needs on a bare machine. */
