@@ -30,7 +30,7 @@ test("the lay-up is chosen on the page: the cloth follows at once, and what cann
   await bottom.getByLabel("lap", { exact: true }).fill("2 in");
 
   await glass.getByText("Rolls and prices").click();
-  const roll = glass.getByRole("group", { name: "e-136" });
+  const roll = glass.getByRole("group", { name: "4 oz plain E-glass", exact: true });
   await roll.getByLabel("price of a metre").fill("-3");
   await roll.getByText("price is a number").waitFor();
   await roll.getByLabel("price of a metre").fill("9,5");

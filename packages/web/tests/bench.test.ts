@@ -43,7 +43,7 @@ async function keptBoard(page: Page, board = QUAD) {
 async function recordWith(page: Page, last: string, board = QUAD): Promise<readonly Entry[]> {
   const record = async () =>
     ((await keptBoard(page, board)).file.record ?? []) as unknown as readonly Entry[];
-  await expect.poll(async () => (await record()).at(-1)?.kind).toBe(last);
+  await expect.poll(async () => (await record()).at(-1)?.kind, { timeout: 20_000 }).toBe(last);
   return record();
 }
 

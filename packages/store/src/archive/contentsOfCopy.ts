@@ -17,6 +17,11 @@ interface ContentsOfCopy {
 export function contentsOfCopy(contents: ContentStore): ContentsOfCopy {
   const needed = new Map<string, (head: Uint8Array) => boolean>();
   let open: { readonly hash: string; readonly parts: Buffer[]; bytes: number } | null = null;
+  /** One file may stand in several rows: it has to be what each of them says. */
+  const name = (hash: string, accepts: (head: Uint8Array) => boolean) => {
+    const others = needed.get(hash);
+    needed.set(hash, (head) => accepts(head) && (others?.(head) ?? true));
+  };
   const keep = async (hash: string, parts: Bytes) => {
     const accepts = needed.get(hash);
     if (accepts === undefined) throw new ArchiveRefusedError("a file of it belongs to no row");
@@ -32,10 +37,10 @@ export function contentsOfCopy(contents: ContentStore): ContentsOfCopy {
   };
   return {
     need({ table: { table }, row }) {
-      if (table === "photos") needed.set(String(row.hash), (head) => photoTypeOf(head) === row.type);
+      if (table === "photos") name(String(row.hash), (head) => photoTypeOf(head) === row.type);
       if (table !== "sheets") return;
-      needed.set(String(row.plan_hash), (head) => startsWith(head, "{"));
-      needed.set(String(row.pdf_hash), (head) => startsWith(head, "%PDF-"));
+      name(String(row.plan_hash), (head) => startsWith(head, "{"));
+      name(String(row.pdf_hash), (head) => startsWith(head, "%PDF-"));
     },
     async takePart([, hash, text]) {
       if (typeof hash !== "string" || typeof text !== "string")
