@@ -58,11 +58,11 @@ test(
       (await note.textContent())?.replace(/\s+/g, " ") ?? "",
     );
     expect(Math.abs(inchesToMm(would?.[1] ?? "") - inchesToMm(read))).toBeLessThan(EIGHTH_MM);
-    expect(await page.locator("#measure .layer-readings .hatch-tape").count()).toBe(1);
+    await expect.poll(() => page.locator("#measure .layer-readings .hatch-tape").count()).toBe(1);
 
     await field.fill(read);
     await note.waitFor({ state: "detached" });
-    expect(await page.locator("#measure .layer-readings .hatch-tape").count()).toBe(0);
+    await expect.poll(() => page.locator("#measure .layer-readings .hatch-tape").count()).toBe(0);
     await page.locator(".saving-saved").waitFor();
     expect((await keptFile(page, "five-ten-quad")).survey.stations[6]?.left).toBe(read);
     await page.context().close();
