@@ -17,6 +17,7 @@ import { SurveyedShape } from "../../packages/engine/src/shape/SurveyedShape";
 import { buildRepairs } from "../../packages/engine/src/steps/buildRepairs";
 import { buildSteps } from "../../packages/engine/src/steps/buildSteps";
 import { buildWater } from "../../packages/engine/src/steps/buildWater";
+import { layRepairs } from "../../packages/engine/src/steps/layRepairs";
 import { buildSurvey } from "../../packages/engine/src/survey/buildSurvey";
 import { buildWeight } from "../../packages/engine/src/weight/buildWeight";
 import { compareByWeight } from "../../packages/engine/src/weight/compareByWeight";
@@ -57,7 +58,7 @@ export function listParts(board: Board): Readonly<Record<string, () => unknown>>
     sanding: () => [buildLadder(board, layup), buildSanding(board, { shape, layup, ladder, weighed: [] })],
     cost: () => buildCost(board, { layup, mix: mix.value, cutplan }),
     rest: () => [
-      buildRepairs(board, { layup, mix: mix.value, steps: steps.value }),
+      buildRepairs(board, { laid: layup && layRepairs(board, layup), mix: mix.value, steps: steps.value }),
       buildWater(board, steps.value, calendar.value),
     ],
   };

@@ -11,7 +11,7 @@ import { buildSanding } from "./sanding/buildSanding";
 import { buildShape } from "./shape/buildShape";
 import { buildRepairs } from "./steps/buildRepairs";
 import { buildWater } from "./steps/buildWater";
-import { listRepairPatches, withRepairs } from "./steps/layRepairs";
+import { layRepairs, withRepairs } from "./steps/layRepairs";
 import { buildSurvey } from "./survey/buildSurvey";
 import { buildWeight } from "./weight/buildWeight";
 import { compareByWeight } from "./weight/compareByWeight";
@@ -27,18 +27,20 @@ export function planBuild(board: Board): Plan {
   const shape = buildShape(survey.value);
   const finset = buildFinset(board.fins, shape.value);
   const planned = buildLayup(board, shape.value);
-  const cutplan = buildCutplan(board, planned.value, listRepairPatches(board, planned.value));
+  const mended = planned.value === null ? null : layRepairs(board, planned.value);
+  const patches = mended?.flatMap(({ layers }) => layers);
+  const cutplan = buildCutplan(board, planned.value, patches);
   const byWeight = compareByWeight(board, shape.value);
   const weight = buildWeight(board, shape.value, planned.value);
   const ladder = buildLadder(board, planned.value);
-  const laid = withRepairs(board, planned.value);
+  const laid = withRepairs(planned.value, mended);
   const { mix, steps, calendar } = planDays(board, {
     shape: shape.value?.plan ?? null,
     finset: finset.value,
     layup: laid,
     ladder: ladder.value,
   });
-  const repairs = buildRepairs(board, { layup: planned.value, mix: mix.value, steps: steps.value });
+  const repairs = buildRepairs(board, { laid: mended, mix: mix.value, steps: steps.value });
   const weighins = buildWeighins(board, { layup: planned.value, weight: weight.value, steps: steps.value });
   const layup = takeWeighedFilm(planned, weighins.value);
   const sanding = buildSanding(board, {

@@ -27,7 +27,7 @@ const placed = z.object({
 
 const seam = z.object({ id: z.string(), fromStringerM: number, overlapM: number, rollWidthM: number });
 
-const roll = z.object({
+const clothCut = {
   id: z.string(),
   cloth: z.string(),
   widthM: number,
@@ -35,6 +35,10 @@ const roll = z.object({
   usedRatio: number,
   price: number.nullable(),
   cost: number.nullable(),
+};
+
+const roll = z.object({
+  ...clothCut,
   cuts: z.array(cutOff),
   placed: z.array(placed),
   seams: z.array(seam),
@@ -42,16 +46,7 @@ const roll = z.object({
 
 const repairPatch = z.object({ id: z.string(), acrossM: number, areaM2: number, strips: number });
 
-const repairCut = z.object({
-  id: z.string(),
-  cloth: z.string(),
-  widthM: number,
-  lengthM: number,
-  usedRatio: number,
-  price: number.nullable(),
-  cost: number.nullable(),
-  patches: z.array(repairPatch),
-});
+const repairCut = z.object({ ...clothCut, patches: z.array(repairPatch) });
 
 const cutplan = z.object({ rolls: z.array(roll), repairs: z.array(repairCut) });
 

@@ -1,7 +1,7 @@
 import type { Filled, Job } from "./Bench";
 import { computeBehind } from "./computeBehind";
 import type { Taken } from "./isUntouched";
-import type { Placement } from "./Placed";
+import { type Placement, stepsOf } from "./Placed";
 
 /** One order of the steps that is followed, with what it is compared by: kept apart, because thousands are compared. */
 export interface Line {
@@ -53,12 +53,13 @@ export function openLine(filled: Filled): Line {
 }
 
 export function tryLine(from: Line, step: Pick<TriedLine, "job" | "placement" | "beside">): TriedLine {
-  const { job } = step;
-  const { main, trim } = step.placement;
+  const rows = from.rows[step.job.number];
   const timesS = from.timesS.slice();
   let { taken, hopeS } = from;
-  for (const { id, beginS, endS } of trim === null ? [main] : [main, trim]) {
-    const { row, behindS } = from.rows[from.filled.jobs.indexOf(job)]!.get(id)!;
+  for (const { id, beginS, endS } of stepsOf(step.placement)) {
+    const at = rows?.get(id);
+    if (at === undefined) continue;
+    const { row, behindS } = at;
     timesS[2 * row] = beginS;
     timesS[2 * row + 1] = endS;
     taken = `${taken.slice(0, row)}1${taken.slice(row + 1)}`;
@@ -69,7 +70,6 @@ export function tryLine(from: Line, step: Pick<TriedLine, "job" | "placement" | 
 
 export function followLine(tried: TriedLine, filled: Filled): Line {
   const { job, placement, beside: before, rows, taken, timesS, hopeS } = tried;
-  const { main, trim } = placement;
-  const last = { number: job.number, steps: trim === null ? [main] : [main, trim] };
+  const last = { number: job.number, steps: stepsOf(placement) };
   return { filled, before, last, rows, taken, timesS, hopeS };
 }

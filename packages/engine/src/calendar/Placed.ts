@@ -37,3 +37,13 @@ export interface Placement {
   readonly main: Placed;
   readonly trim: Placed | null;
 }
+
+/** The steps that are placed together, in their order. */
+export function stepsOf({ main, trim }: Placement): readonly Placed[] {
+  return trim === null ? [main] : [main, trim];
+}
+
+/** When hands are on for a step, the pulling of its tape with it. */
+export function handsOf({ sittings, tape }: Pick<Placed, "sittings" | "tape">): readonly HandsOn[] {
+  return tape === null ? sittings : [...sittings, tape];
+}

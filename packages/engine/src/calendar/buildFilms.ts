@@ -1,6 +1,6 @@
 import { SUNLIGHT_SET } from "../constants/calendarDefaults";
 import type { Sourced } from "../constants/Sourced";
-import type { LayupPlan } from "../layup/LayupPlan";
+import type { CoatPlan } from "../layup/LayupPlan";
 import { listResins } from "../materials/listResins";
 import type { MaterialsInput } from "../materials/MaterialsInput";
 import type { AirPiece } from "../mix/AirPiece";
@@ -29,7 +29,8 @@ export interface Films {
 
 export interface FilmsBasis {
   readonly mix: MixPlan;
-  readonly layup: LayupPlan;
+  /** Of the lay-up and of its repairs. */
+  readonly coats: ReadonlyArray<Pick<CoatPlan, "id" | "kind">>;
   /** The builder's own resins. */
   readonly materials: MaterialsInput | undefined;
   /** With its pieces in passed seconds. */
@@ -43,7 +44,7 @@ export interface FilmsBasis {
  * Method: the mix's own film clock. A stage counts from the hands' going off, a few minutes on the careful side; a window
  * closes by the hardener.
  */
-export function buildFilms({ mix, layup, materials, air, parse }: FilmsBasis): Films {
+export function buildFilms({ mix, coats, materials, air, parse }: FilmsBasis): Films {
   const resins = listResins(materials);
   const cures = new Map<string, ResinCure>();
   for (const { resin } of mix.coats) {
@@ -56,12 +57,12 @@ export function buildFilms({ mix, layup, materials, air, parse }: FilmsBasis): F
     const before = known.get(key);
     if (before !== undefined) return before;
     const mixed = mix.coats.find(({ id }) => id === task.cures);
-    const kind = kindOf(layup, key);
+    const coat = coats.find(({ id }) => id === task.cures);
     const cure = cures.get(mixed?.resin ?? "");
     const now =
-      mixed === undefined || kind === null || cure === undefined
+      mixed === undefined || coat === undefined || cure === undefined
         ? null
-        : knowCoat(mixed, { cure, pieces: air.pieces }, kind);
+        : knowCoat(mixed, { cure, pieces: air.pieces }, coat.kind);
     known.set(key, now);
     return now;
   };
@@ -79,14 +80,6 @@ export function buildFilms({ mix, layup, materials, air, parse }: FilmsBasis): F
       return filmOfClock(mixed.clock, { fromS: startS, untilS: startS });
     },
   };
-}
-
-/** A plan's own lay-up leaves the coats of its repairs out; they are known by what they are called. */
-function kindOf({ coats }: LayupPlan, coat: string): Coat["kind"] | null {
-  const laid = coats.find(({ id }) => id === coat);
-  if (laid !== undefined) return laid.kind;
-  const [, part] = /^repair-\d+-(patch|fill)$/.exec(coat) ?? [];
-  return part === undefined ? null : part === "patch" ? "repair" : "repair-fill";
 }
 
 interface Known {

@@ -8,6 +8,7 @@ import { checkCalendar } from "./checkCalendar";
 import { computeLatest } from "./computeLatest";
 import { fillCalendar } from "./fillCalendar";
 import { type CalendarInput, type CalendarParts, openJob } from "./openJob";
+import { handsOf } from "./Placed";
 import type { ShopTime } from "./ShopTime";
 import { listHoldings } from "./stands";
 
@@ -91,12 +92,7 @@ function withoutOwn(shop: Shop, job: Job, jobs: readonly Job[]): Shop {
   const others = jobs.filter((each) => each !== job).flatMap(({ placed }) => [...placed.values()]);
   return {
     ...shop,
-    busy: addBusy(
-      [],
-      others
-        .filter(({ isFact }) => !isFact)
-        .flatMap(({ sittings, tape }) => (tape === null ? sittings : [...sittings, tape])),
-    ),
+    busy: addBusy([], others.filter(({ isFact }) => !isFact).flatMap(handsOf)),
     holdings: shop.holdings.filter((held) => held.job !== job.number),
   };
 }

@@ -5,7 +5,7 @@ import type { CalendarTask } from "./CalendarTask";
 import { isUntouched } from "./isUntouched";
 import { keepHopeful } from "./keepHopeful";
 import { followLine, type Line, openLine, type TriedLine, tryLine } from "./Line";
-import type { Placed, Placement } from "./Placed";
+import { handsOf, type Placement, stepsOf } from "./Placed";
 import { placeTask } from "./placeTask";
 import { listHoldings } from "./stands";
 
@@ -56,15 +56,14 @@ function isNext({ placed }: Job, task: CalendarTask): boolean {
   return !placed.has(task.id) && task.needs.every(({ step }) => placed.has(step));
 }
 
-function take({ shop, jobs }: Filled, job: Job, { main, trim }: Placement): Filled {
-  const steps: readonly Placed[] = trim === null ? [main] : [main, trim];
+function take({ shop, jobs }: Filled, job: Job, placement: Placement): Filled {
+  const steps = stepsOf(placement);
   const placed = new Map(job.placed);
   for (const step of steps) placed.set(step.id, step);
-  const hands = steps.flatMap(({ sittings, tape }) => (tape === null ? sittings : [...sittings, tape]));
   return {
     shop: {
       ...shop,
-      busy: addBusy(shop.busy, hands),
+      busy: addBusy(shop.busy, steps.flatMap(handsOf)),
       holdings: [...shop.holdings, ...steps.flatMap((step) => listHoldings(job.number, step))],
     },
     jobs: jobs.map((each) => (each === job ? { ...job, placed } : each)),

@@ -1,7 +1,6 @@
 import type { Job, Shop } from "./Bench";
-import type { HandsOn } from "./Film";
 import { findCut } from "./listFollowers";
-import type { Placed, Placement } from "./Placed";
+import { handsOf, type Placed, type Placement, stepsOf } from "./Placed";
 import { listHoldings, standTakenUntilS } from "./stands";
 
 /** What was taken last, and by which board. */
@@ -15,11 +14,12 @@ export interface Taken {
  * is, and nothing that it waits for has changed. One more step only takes places away, so the earliest that is left is the same.
  * @param shop with the other step in it
  */
-export function isUntouched(shop: Shop, job: Job, { main, trim }: Placement, last: Taken): boolean {
+export function isUntouched(shop: Shop, job: Job, placement: Placement, last: Taken): boolean {
+  const { main, trim } = placement;
   // What was tried again for its windows' sake may come out otherwise from another first try.
   if (main.isLate || main.cause === "window" || main.tape?.isLate === true || trim?.isLate === true)
     return false;
-  const own = trim === null ? [main] : [main, trim];
+  const own = stepsOf(placement);
   if (own.some((step) => last.steps.some((other) => clash(step, other)))) return false;
   if (last.number === job.number)
     return (
@@ -35,8 +35,4 @@ function clash(a: Placed, b: Placed): boolean {
   return handsOf(a).some((own) =>
     handsOf(b).some((other) => own.beginS < other.endS && own.endS > other.beginS),
   );
-}
-
-function handsOf({ sittings, tape }: Placed): readonly HandsOn[] {
-  return tape === null ? sittings : [...sittings, tape];
 }

@@ -2,6 +2,7 @@ import type { LayupPlan } from "../layup/LayupPlan";
 import type { MaterialsInput } from "../materials/MaterialsInput";
 import type { MixPlan } from "../mix/MixPlan";
 import type { ShopInput } from "../mix/ShopInput";
+import type { RepairPlan } from "../steps/RepairPlan";
 import type { Job } from "./Bench";
 import { buildFilms } from "./buildFilms";
 import type { CalendarTask } from "./CalendarTask";
@@ -22,6 +23,8 @@ export interface CalendarParts {
   readonly steps: readonly CalendarTask[] | null;
   readonly layup: LayupPlan | null;
   readonly mix: MixPlan | null;
+  /** Where the lay-up leaves their coats out, as the one of a whole plan does. */
+  readonly repairs?: readonly RepairPlan[] | null;
 }
 
 /**
@@ -30,7 +33,7 @@ export interface CalendarParts {
  */
 export function openJob(
   board: CalendarInput,
-  { steps, layup, mix }: CalendarParts,
+  { steps, layup, mix, repairs }: CalendarParts,
   number: number,
 ): { readonly job: Job; readonly time: ShopTime } | null {
   if (steps === null || layup === null || mix === null) return null;
@@ -39,7 +42,8 @@ export function openJob(
   if (time === null) return null;
   const resumeS = Math.max(time.startS, ...recorded.flatMap((text) => time.parse(text) ?? []));
   const { materials } = board;
-  const films = buildFilms({ mix, layup, materials, air: time.air, parse: time.parse });
+  const coats = [...layup.coats, ...(repairs ?? []).flatMap((repair) => repair.coats)];
+  const films = buildFilms({ mix, coats, materials, air: time.air, parse: time.parse });
   const timeOf = (task: CalendarTask) => (task.doneAt === null ? null : time.parse(task.doneAt)) ?? resumeS;
   const placed = placeFacts(steps, films, timeOf);
   return { job: { number, tasks: steps, followers: listFollowers(steps), films, resumeS, placed }, time };

@@ -5,17 +5,23 @@ export interface CutPlan {
   readonly repairs: readonly RepairCutPlan[];
 }
 
-/** The strip off the roll of one cloth that the repairs' patches are cut from. */
-export interface RepairCutPlan {
-  /** The cloth's id. */
+/** What to buy of one cloth. */
+export interface ClothCut {
+  /** The cloth's id: there is one roll of each. */
   readonly id: string;
   readonly cloth: string;
   readonly widthM: number;
-  /** What to cut off besides the order's own. */
+  /** All cuts one after another. */
   readonly lengthM: number;
+  /** The pieces' flat area over the roll's. */
   readonly usedRatio: number;
+  /** For a metre off the roll, in the shop's own money; null where none was given. */
   readonly price: number | null;
   readonly cost: number | null;
+}
+
+/** The strip that the repairs' patches are cut from, besides the order's own. */
+export interface RepairCutPlan extends ClothCut {
   readonly patches: readonly RepairPatchPlan[];
 }
 
@@ -28,18 +34,7 @@ export interface RepairPatchPlan {
   readonly strips: number;
 }
 
-export interface RollPlan {
-  /** The cloth's id: there is one roll of each. */
-  readonly id: string;
-  readonly cloth: string;
-  readonly widthM: number;
-  /** What to buy: all cuts one after another. */
-  readonly lengthM: number;
-  /** The pieces' flat area over the roll's. */
-  readonly usedRatio: number;
-  /** For a metre off the roll, in the shop's own money; null where none was given. */
-  readonly price: number | null;
-  readonly cost: number | null;
+export interface RollPlan extends ClothCut {
   readonly cuts: readonly CutOff[];
   readonly placed: readonly PlacedPiece[];
   readonly seams: readonly SeamPlan[];

@@ -4,17 +4,18 @@ import { say } from "../foundation/phrase";
 import { length } from "../foundation/quantity";
 import type { Stage } from "../foundation/stage";
 import { discM2 } from "../geometry/discM2";
-import type { CoatPlan, LayupPlan } from "../layup/LayupPlan";
+import type { CoatPlan } from "../layup/LayupPlan";
 import { findResin } from "../materials/listResins";
 import type { MixPlan } from "../mix/MixPlan";
 import { assume } from "../sources/assume";
-import { type LaidRepair, layRepairs } from "./layRepairs";
+import type { LaidRepair } from "./layRepairs";
 import type { RepairCoatPlan, RepairHollowPlan, RepairPlan } from "./RepairPlan";
 import { repairEnd } from "./repairRows";
 import type { StepsInput } from "./StepsInput";
 
 interface Basis {
-  readonly layup: LayupPlan | null;
+  /** As the lay-up has them; null where the glass is not planned. */
+  readonly laid: readonly LaidRepair[] | null;
   readonly mix: MixPlan | null;
   readonly steps: ReadonlyArray<{ readonly id: string; readonly done: boolean }> | null;
 }
@@ -22,12 +23,11 @@ interface Basis {
 /**
  * What closes each sand-through of the record: patches by layer, cups with the dose that the mix gives them, how far to feather, how
  * long to dry, and whether it is done.
- * @returns null without finding where the glass is not planned
+ * @returns null without finding where nothing is laid yet
  */
 export function buildRepairs(board: StepsInput, basis: Basis): Stage<readonly RepairPlan[]> {
-  const { layup } = basis;
-  if (layup === null) return { value: null, findings: [], assumptions: [] };
-  const value = layRepairs(board, layup).map((laid) => buildRepair(board, basis, laid));
+  if (basis.laid === null) return { value: null, findings: [], assumptions: [] };
+  const value = basis.laid.map((laid) => buildRepair(board, basis, laid));
   const laps = assume(
     "repairs",
     say`patches lap ${length(PATCH_LAP_M.value)} over sound glass, each next one ${length(LAYER_STEP_M.value)} farther, fill coat ${length(FILL_LAP_M.value)} past them`,

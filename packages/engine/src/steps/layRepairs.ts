@@ -35,23 +35,21 @@ export function layRepairs(board: StepsInput, layup: LayupPlan): readonly LaidRe
     const layers = listLayers(board, layup, through);
     const patchM = layers.at(-1)?.acrossM ?? entry.sizeM;
     const fillM = patchM + 2 * FILL_LAP_M.value;
-    const hollow = isCut(entry) ? findHollow(board, layup, entry) : null;
     const fill = layFillSpot(board, layup, { through, acrossM: fillM });
+    if (!isCut(entry)) return { through, hollow: null, layers, patchM, fillM, coats: [fill] };
+    const hollow = findHollow(board, layup, entry);
     const patch = layPatchCoat(board, layup, { through, acrossM: patchM, layers, hollow });
-    return { through, hollow, layers, patchM, fillM, coats: isCut(entry) ? [patch, fill] : [fill] };
+    return { through, hollow, layers, patchM, fillM, coats: [patch, fill] };
   });
 }
 
 /** The lay-up with the coats of the repairs behind its own, as they are mixed, timed and bought. */
-export function withRepairs(board: StepsInput, layup: LayupPlan | null): LayupPlan | null {
-  if (layup === null) return null;
-  const coats = layRepairs(board, layup).flatMap((repair) => repair.coats);
-  return coats.length === 0 ? layup : { ...layup, coats: [...layup.coats, ...coats] };
-}
-
-/** The patches to cut, in the order of the repairs. */
-export function listRepairPatches(board: StepsInput, layup: LayupPlan | null): readonly RepairLayerPlan[] {
-  return layup === null ? [] : layRepairs(board, layup).flatMap(({ layers }) => layers);
+export function withRepairs(
+  layup: LayupPlan | null,
+  repairs: readonly LaidRepair[] | null,
+): LayupPlan | null {
+  if (layup === null || repairs === null || repairs.length === 0) return layup;
+  return { ...layup, coats: [...layup.coats, ...repairs.flatMap(({ coats }) => coats)] };
 }
 
 /** Whether glass is gone, so that it takes a patch. */
