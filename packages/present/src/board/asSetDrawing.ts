@@ -1,5 +1,6 @@
 import { length, type Plan } from "@lapline/engine";
 import type { ArcItem, Drawing, Item, Point } from "../drawing/Drawing";
+import type { DrawingOptions } from "../drawing/DrawingOptions";
 import type { Reader } from "../language/Reader";
 import { showQuantity } from "../language/showQuantity";
 import { tell } from "../language/tell";
@@ -14,12 +15,6 @@ type Finset = NonNullable<Plan["finset"]>;
 type AsSet = Finset["asSet"][number];
 type End = "trailing" | "leading";
 
-export interface AsSetDrawingOptions {
-  readonly reader: Reader;
-  readonly widthMm: number;
-  readonly textMm?: number;
-}
-
 /** Room on the sheet for the largest error, at most and as a share of the sheet's width. */
 const MOST_ROOM_MM = 16;
 const ROOM_SHARE = 0.11;
@@ -31,10 +26,7 @@ const MARGIN_MM = 4;
  * factor, each end with its tolerance as a circle of the same factor, and its error in figures. Null where nothing was
  * measured.
  */
-export function asSetDrawing(
-  plan: Plan,
-  { reader, widthMm, textMm = 3.5 }: AsSetDrawingOptions,
-): Drawing | null {
+export function asSetDrawing(plan: Plan, { reader, widthMm, textMm = 3.5 }: DrawingOptions): Drawing | null {
   const { shape, finset } = plan;
   const t = tell(reader);
   if (shape === null || finset === null || finset.asSet.length === 0) return null;

@@ -1,5 +1,6 @@
 import type { Plan } from "@lapline/engine";
 import type { Drawing, Item, Point } from "../drawing/Drawing";
+import type { DrawingOptions } from "../drawing/DrawingOptions";
 import { estimateTextWidthMm } from "../drawing/estimateTextWidthMm";
 import type { Reader } from "../language/Reader";
 import { tell } from "../language/tell";
@@ -13,12 +14,6 @@ type Shape = NonNullable<Plan["shape"]>;
 type Finset = NonNullable<Plan["finset"]>;
 type Pair = Finset["pairs"][number];
 
-export interface CheckDrawingOptions {
-  readonly reader: Reader;
-  readonly widthMm: number;
-  readonly textMm?: number;
-}
-
 const TAIL_ROOM_MM = 4;
 /** Where along its diagonal, from the nose, a figure stands; one behind the other where both lines lie close together. */
 const FIGURES_AT = { beside: { left: 0.5, right: 0.5 }, staggered: { left: 0.38, right: 0.72 } } as const;
@@ -31,7 +26,7 @@ const FIGURES_AT = { beside: { left: 0.5, right: 0.5 }, staggered: { left: 0.38,
 export function checkDrawing(
   plan: Plan,
   fin: string,
-  { reader, widthMm, textMm = 3.5 }: CheckDrawingOptions,
+  { reader, widthMm, textMm = 3.5 }: DrawingOptions,
 ): Drawing | null {
   const { shape, finset } = plan;
   const t = tell(reader);

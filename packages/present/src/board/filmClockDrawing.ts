@@ -1,17 +1,12 @@
 import { duration, type Plan } from "@lapline/engine";
 import type { Drawing, Item, Point } from "../drawing/Drawing";
+import type { DrawingOptions } from "../drawing/DrawingOptions";
 import { estimateTextWidthMm } from "../drawing/estimateTextWidthMm";
 import type { Reader } from "../language/Reader";
 import { showQuantity } from "../language/showQuantity";
 import { tell } from "../language/tell";
 
 type Clock = NonNullable<NonNullable<Plan["mix"]>["coats"][number]["clock"]>;
-
-export interface FilmClockOptions {
-  readonly reader: Reader;
-  readonly widthMm: number;
-  readonly textMm?: number;
-}
 
 /** Bars stand this far apart, and are so thick. */
 const ROW_MM = 6.5;
@@ -27,7 +22,7 @@ const TICKS_S = [600, 3600, 6 * 3600, 24 * 3600, 7 * 24 * 3600] as const;
  */
 export function filmClockDrawing(
   clock: Clock,
-  { reader, widthMm, textMm = 3.5 }: FilmClockOptions,
+  { reader, widthMm, textMm = 3.5 }: DrawingOptions,
 ): Drawing | null {
   const rows = rowsOf(clock, reader);
   if (rows.length === 0) return null;

@@ -1,18 +1,14 @@
 import { duration, fraction, type Plan, temperature } from "@lapline/engine";
 import type { Drawing, Item, Point } from "../drawing/Drawing";
+import type { DrawingOptions } from "../drawing/DrawingOptions";
 import { estimateTextWidthMm } from "../drawing/estimateTextWidthMm";
+import { scale } from "../drawing/scale";
 import type { Reader } from "../language/Reader";
 import { showQuantity } from "../language/showQuantity";
 import { tell } from "../language/tell";
 
 type MixResin = NonNullable<Plan["mix"]>["resins"][number];
 type GelPoint = MixResin["points"][number];
-
-interface GelPointsOptions {
-  readonly reader: Reader;
-  readonly widthMm: number;
-  readonly textMm?: number;
-}
 
 const TALL_MM = 62;
 const CROSS_MM = 1.4;
@@ -24,7 +20,7 @@ const CROSS_MM = 1.4;
  */
 export function gelPointsDrawing(
   { points }: MixResin,
-  { reader, widthMm, textMm = 3.5 }: GelPointsOptions,
+  { reader, widthMm, textMm = 3.5 }: DrawingOptions,
 ): Drawing | null {
   if (points.length === 0) return null;
   const [leftMm, rightMm] = [4, 4];
@@ -50,13 +46,6 @@ export function gelPointsDrawing(
       },
     ],
   };
-}
-
-/** From a range of values to a range of places; the middle where all values are alike. */
-function scale(values: readonly number[], fromMm: number, toMm: number): (value: number) => number {
-  const [least, most] = [Math.min(...values), Math.max(...values)];
-  if (most === least) return () => (fromMm + toMm) / 2;
-  return (value) => fromMm + ((value - least) / (most - least)) * (toMm - fromMm);
 }
 
 interface AxisRoom {

@@ -1,5 +1,6 @@
 import { length, type Plan } from "@lapline/engine";
 import type { Drawing, Item, Point } from "../drawing/Drawing";
+import type { DrawingOptions } from "../drawing/DrawingOptions";
 import { estimateTextWidthMm } from "../drawing/estimateTextWidthMm";
 import type { Reader } from "../language/Reader";
 import { showQuantity } from "../language/showQuantity";
@@ -10,12 +11,6 @@ import { END_ROOM } from "./planLayout";
 
 type Shape = NonNullable<Plan["shape"]>;
 
-export interface ProfileDrawingOptions {
-  readonly reader: Reader;
-  readonly widthMm: number;
-  readonly textMm?: number;
-}
-
 const HEIGHT_ROOM_MM = 28;
 const HEIGHT_STEPS = [3, 2];
 
@@ -23,7 +18,7 @@ const HEIGHT_STEPS = [3, 2];
  * The board from the side with the nose to the right, on the straightedge that touches it at half length: rocker and
  * thickness, heights larger than life by a stated factor. Null where the shape could not be built.
  */
-export function profileDrawing(plan: Plan, options: ProfileDrawingOptions): Drawing | null {
+export function profileDrawing(plan: Plan, options: DrawingOptions): Drawing | null {
   const { shape } = plan;
   if (shape === null) return null;
   const t = tell(options.reader);

@@ -1,5 +1,6 @@
 import { length, type Plan } from "@lapline/engine";
 import type { Drawing, Item, Point } from "../drawing/Drawing";
+import type { DrawingOptions } from "../drawing/DrawingOptions";
 import type { Reader } from "../language/Reader";
 import { showQuantity } from "../language/showQuantity";
 import { tell } from "../language/tell";
@@ -8,12 +9,6 @@ import { edgeItem, edgeOf, stringerItem } from "./outlineItems";
 
 type Repair = NonNullable<Plan["repairs"]>[number];
 type Shape = NonNullable<Plan["shape"]>;
-
-interface RepairsDrawingOptions {
-  readonly reader: Reader;
-  readonly widthMm: number;
-  readonly textMm?: number;
-}
 
 const FULL = { fromRad: 0, toRad: 2 * Math.PI } as const;
 const RING_MM = 3;
@@ -26,7 +21,7 @@ const PATCHES_MM = 22;
  */
 export function repairsDrawing(
   plan: Plan,
-  { reader, widthMm, textMm = 3.5 }: RepairsDrawingOptions,
+  { reader, widthMm, textMm = 3.5 }: DrawingOptions,
 ): Drawing | null {
   const { shape } = plan;
   const repairs = (plan.repairs ?? []).filter(({ done }) => !done);

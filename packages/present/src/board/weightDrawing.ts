@@ -1,15 +1,9 @@
 import { mass, type Plan } from "@lapline/engine";
 import type { Drawing, Item } from "../drawing/Drawing";
+import type { DrawingOptions } from "../drawing/DrawingOptions";
 import { estimateTextWidthMm } from "../drawing/estimateTextWidthMm";
-import type { Reader } from "../language/Reader";
 import { tell } from "../language/tell";
 import { tellText } from "../language/tellText";
-
-interface WeightDrawingOptions {
-  readonly reader: Reader;
-  readonly widthMm: number;
-  readonly textMm?: number;
-}
 
 type Stage = NonNullable<Plan["weight"]>["stages"][number];
 
@@ -25,7 +19,7 @@ const EDGE_MM = 3;
  */
 export function weightDrawing(
   { weight, weighins }: Plan,
-  { reader, widthMm, textMm = 3.5 }: WeightDrawingOptions,
+  { reader, widthMm, textMm = 3.5 }: DrawingOptions,
 ): Drawing | null {
   const first = weight?.stages[0];
   if (weight === null || first === undefined) return null;

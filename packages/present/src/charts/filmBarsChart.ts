@@ -1,15 +1,9 @@
 import type { Plan } from "@lapline/engine";
 import type { Drawing, Item, Point } from "../drawing/Drawing";
+import type { DrawingOptions } from "../drawing/DrawingOptions";
 import { estimateTextWidthMm } from "../drawing/estimateTextWidthMm";
-import type { Reader } from "../language/Reader";
 import { tell } from "../language/tell";
 import { filmFigure, riskWord, sandRows, zoneName } from "../words/sandWords";
-
-interface FilmBarsOptions {
-  readonly reader: Reader;
-  readonly widthMm: number;
-  readonly textMm?: number;
-}
 
 type Zone = NonNullable<Plan["sanding"]>["zones"][number];
 
@@ -23,7 +17,7 @@ const EDGE_MM = 2;
  */
 export function filmBarsChart(
   { sanding }: Plan,
-  { reader, widthMm, textMm = 3.5 }: FilmBarsOptions,
+  { reader, widthMm, textMm = 3.5 }: DrawingOptions,
 ): Drawing | null {
   if (sanding === null || sanding.zones.length === 0) return null;
   const t = tell(reader);

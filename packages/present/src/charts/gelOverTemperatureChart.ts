@@ -1,18 +1,14 @@
 import { duration, fraction, type Plan, temperature } from "@lapline/engine";
 import type { Drawing, Item, Point } from "../drawing/Drawing";
+import type { DrawingOptions } from "../drawing/DrawingOptions";
 import { estimateTextWidthMm } from "../drawing/estimateTextWidthMm";
+import { scale } from "../drawing/scale";
 import type { Reader } from "../language/Reader";
 import { showQuantity } from "../language/showQuantity";
 import { tell } from "../language/tell";
 
 type Mix = NonNullable<Plan["mix"]>;
 type MixCoat = Mix["coats"][number];
-
-interface GelChartOptions {
-  readonly reader: Reader;
-  readonly widthMm: number;
-  readonly textMm?: number;
-}
 
 const TALL_MM = 52;
 const STRIP_MM = 3;
@@ -28,18 +24,17 @@ const ZERO_C_K = 273.15;
 export function gelOverTemperatureChart(
   coat: MixCoat,
   { airLowK, airHighK }: Mix,
-  { reader, widthMm, textMm = 3.5 }: GelChartOptions,
+  { reader, widthMm, textMm = 3.5 }: DrawingOptions,
 ): Drawing | null {
   const { gelBand, clock } = coat;
   const [first, last] = [gelBand[0], gelBand.at(-1)];
   if (first === undefined || last === undefined || clock === null || first === last) return null;
   const t = tell(reader);
   const left = estimateTextWidthMm(showQuantity(duration(28800), reader), textMm) * 2 + 2;
-  const across = linear([first.temperatureK, last.temperatureK], [left, widthMm - textMm * 2]);
+  const across = scale([first.temperatureK, last.temperatureK], left, widthMm - textMm * 2);
   const base = textMm * 2 + TALL_MM;
-  const lows = gelBand.map(({ gelLowS }) => gelLowS);
-  const highs = gelBand.map(({ gelHighS }) => gelHighS);
-  const up = linear([Math.log(Math.min(...lows)), Math.log(Math.max(...highs))], [base - 2, textMm * 2]);
+  const ends = gelBand.flatMap(({ gelLowS, gelHighS }) => [gelLowS, gelHighS]);
+  const up = scale(ends.map(Math.log), base - 2, textMm * 2);
   const place = (temperatureK: number, timeS: number): Point => ({
     x: across(temperatureK),
     y: up(Math.log(timeS)),
@@ -56,7 +51,7 @@ export function gelOverTemperatureChart(
       { id: "band", items: bandItems(gelBand, place) },
       {
         id: "axes",
-        items: [...timeItems([Math.min(...lows), Math.max(...highs)], room), ...warmthItems(gelBand, room)],
+        items: [...timeItems([Math.min(...ends), Math.max(...ends)], room), ...warmthItems(gelBand, room)],
       },
       { id: "air", items: airItems([airLowK, airHighK], gelBand, room) },
       { id: "cup", items: cupItems(coat, clock, room) },
@@ -73,10 +68,6 @@ interface Room {
   readonly base: number;
   across(temperatureK: number): number;
   place(temperatureK: number, timeS: number): Point;
-}
-
-function linear([from, to]: readonly [number, number], [a, b]: readonly [number, number]) {
-  return (value: number): number => a + ((value - from) / (to - from)) * (b - a);
 }
 
 function bandItems(gelBand: MixCoat["gelBand"], place: Room["place"]): Item[] {

@@ -1,17 +1,11 @@
 import { length, type Plan } from "@lapline/engine";
 import { chooseExaggeration } from "../board/chooseExaggeration";
 import type { Drawing, Item, Point } from "../drawing/Drawing";
+import type { DrawingOptions } from "../drawing/DrawingOptions";
 import { estimateTextWidthMm } from "../drawing/estimateTextWidthMm";
-import type { Reader } from "../language/Reader";
 import { showQuantity } from "../language/showQuantity";
 import { tell } from "../language/tell";
 import { type AlongKind, readingsAlong } from "./readingsAlong";
-
-interface ReadingsChartOptions {
-  readonly reader: Reader;
-  readonly widthMm: number;
-  readonly textMm?: number;
-}
 
 const TALL_MM = 26;
 const EDGE_MM = 3;
@@ -27,7 +21,7 @@ const OFF_ROOM_MM = 5;
 export function readingsChart(
   { shape }: Plan,
   kind: AlongKind,
-  { reader, widthMm, textMm = 3.5 }: ReadingsChartOptions,
+  { reader, widthMm, textMm = 3.5 }: DrawingOptions,
 ): Drawing | null {
   if (shape === null) return null;
   const t = tell(reader);
