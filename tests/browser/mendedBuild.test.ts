@@ -1,7 +1,7 @@
 import { type BoardFile, DEMO_BOARDS } from "@lapline/contract";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
-import { planOf } from "../../packages/web/src/board/planOf";
+import { planOf } from "../../packages/web/src/plan/planOf";
 import { openSite, type Site } from "../../packages/web/tests/openSite";
 import { buildFirst } from "../buildFirst";
 

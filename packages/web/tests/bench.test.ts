@@ -2,7 +2,7 @@ import AxeBuilder from "@axe-core/playwright";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { listClock } from "../src/bench/listClock";
-import { planOf } from "../src/board/planOf";
+import { planOf } from "../src/plan/planOf";
 import { openSite, type Reader, type Site } from "./openSite";
 
 let site: Site;

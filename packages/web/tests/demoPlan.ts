@@ -1,5 +1,5 @@
 import { DEMO_BOARDS, type FinsFile } from "@lapline/contract";
-import { planOf } from "../src/board/planOf";
+import { planOf } from "../src/plan/planOf";
 
 /** The demo's quad with something else in its fins, read and planned, for tests. */
 export function demoPlan(changes: Partial<FinsFile> = {}) {

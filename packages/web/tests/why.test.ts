@@ -3,7 +3,7 @@ import { DEMO_BOARDS } from "@lapline/contract";
 import { explain } from "@lapline/engine";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { planOf } from "../src/board/planOf";
+import { planOf } from "../src/plan/planOf";
 import { demoPlan } from "./demoPlan";
 import { openSite, type Site } from "./openSite";
 

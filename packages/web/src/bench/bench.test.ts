@@ -1,6 +1,6 @@
 import { DEMO_BOARDS } from "@lapline/contract";
 import { describe, expect, test } from "vitest";
-import { planOf } from "../board/planOf";
+import { planOf } from "../plan/planOf";
 import { localMs } from "../shared/localMs";
 import { chooseStep } from "./chooseStep";
 import { listCards } from "./listCards";

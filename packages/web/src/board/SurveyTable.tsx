@@ -155,18 +155,19 @@ function readingOf(
   station: Station,
   field: Reading,
 ): Pick<ReadingFieldProps, "isWhole" | "value" | "otherValue"> {
-  const isSide = field === "left" || field === "right";
-  const isWhole = isSide && station.width !== undefined;
+  const place = placeOf(field, station);
   return {
-    isWhole,
-    value: isWhole ? station.width : station[field],
-    otherValue: isSide ? station[otherSide(field)] : undefined,
+    isWhole: place === "width",
+    value: station[place],
+    otherValue: isSide(field) ? station[otherSide(field)] : undefined,
   };
 }
 
-/** Its name in the file. */
+const isSide = (field: Reading): field is "left" | "right" => field === "left" || field === "right";
+
+/** Its name in the file: a width that was read whole stands for both sides. */
 const placeOf = (field: Reading, station: Station) =>
-  station.width !== undefined && (field === "left" || field === "right") ? "width" : field;
+  station.width !== undefined && isSide(field) ? "width" : field;
 
 const otherSide = (side: "left" | "right") => (side === "left" ? "right" : "left");
 
@@ -178,7 +179,7 @@ function wouldFitOf(readings: Readings | undefined, path: FieldPath): number | n
 
 /** A half-width has its other side, which it is most often the same as. */
 function sameOtherSide(field: Reading, value: string | undefined): Pick<PadBeside, "other"> {
-  return field === "left" || field === "right" ? { other: { name: otherSide(field), value } } : {};
+  return isSide(field) ? { other: { name: otherSide(field), value } } : {};
 }
 
 /** The same station measured from the other end: the number is the reader's to type. */

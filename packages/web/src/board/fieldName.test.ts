@@ -1,7 +1,7 @@
 import { DEMO_BOARDS } from "@lapline/contract";
 import { expect, test } from "vitest";
+import { planOf } from "../plan/planOf";
 import { fieldName } from "./fieldName";
-import { planOf } from "./planOf";
 
 const read = planOf(DEMO_BOARDS[0]?.text ?? "");
 if (!read.ok) throw new Error("the demo board cannot be read");

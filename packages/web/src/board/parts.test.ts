@@ -1,8 +1,8 @@
 import { DEMO_BOARDS } from "@lapline/contract";
 import type { Finding } from "@lapline/engine";
 import { describe, expect, test } from "vitest";
+import { planOf } from "../plan/planOf";
 import { partOf, partState } from "./parts";
-import { planOf } from "./planOf";
 
 const READER = { units: "mm", language: "en" } as const;
 

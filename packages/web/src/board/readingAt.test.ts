@@ -1,7 +1,7 @@
 import { DEMO_BOARDS } from "@lapline/contract";
 import { planDrawing } from "@lapline/present";
 import { expect, test } from "vitest";
-import { planOf } from "./planOf";
+import { planOf } from "../plan/planOf";
 import { placeOnBoard, readingAt } from "./readingAt";
 
 const read = planOf(DEMO_BOARDS[0]?.text ?? "");

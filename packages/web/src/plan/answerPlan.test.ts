@@ -1,7 +1,6 @@
 import { DEMO_BOARDS } from "@lapline/contract";
 import { buildBoardMesh } from "@lapline/engine";
 import { describe, expect, test } from "vitest";
-import { planOf } from "../board/planOf";
 import { withField } from "../board/withField";
 import {
   answerAsked,
@@ -13,6 +12,7 @@ import {
 } from "./answerPlan";
 import type { GoodBoard } from "./GoodBoard";
 import { openPlanner } from "./openPlanner";
+import { planOf } from "./planOf";
 
 /** A thread that answers when the test says so. */
 function openByHand() {

@@ -1,6 +1,6 @@
 import type { BoardFile } from "@lapline/contract";
 import { buildBoardMesh, type Mesh, type MeshDetail, type SurveyInput } from "@lapline/engine";
-import { planOf } from "../board/planOf";
+import { planOf } from "./planOf";
 import { type Understood, understand } from "./understand";
 
 /** A file's text, to be planned as a whole or, typed on from a known file, as far as it is understood. */

@@ -1,8 +1,8 @@
 import { type BoardFile, DEMO_BOARDS } from "@lapline/contract";
 import { describe, expect, test } from "vitest";
-import { planOf } from "../board/planOf";
 import { type FieldPath, withField } from "../board/withField";
 import type { GoodBoard } from "./GoodBoard";
+import { planOf } from "./planOf";
 import { understand } from "./understand";
 
 const read = planOf(DEMO_BOARDS[0]?.text ?? "");

@@ -1,6 +1,6 @@
 import type { BoardFile, Problem } from "@lapline/contract";
-import { planOf } from "../board/planOf";
 import type { GoodBoard } from "./GoodBoard";
+import { planOf } from "./planOf";
 import { withoutUnread } from "./withoutUnread";
 
 export interface Understood {

@@ -2,7 +2,7 @@ import { DEMO_BOARDS, formatBoardFile, type RecordEntryFile, readBoardFile } fro
 import { expect, test } from "vitest";
 import type { ShopFailure } from "../api/ShopFailure";
 import { ShopFailureError } from "../api/ShopFailureError";
-import { planOf } from "../board/planOf";
+import { planOf } from "../plan/planOf";
 import { understand } from "../plan/understand";
 import { keepInMemory } from "./keepInMemory";
 import { openOutbox } from "./openOutbox";
