@@ -54,10 +54,6 @@ async function openContext(browser: Browser, size: Size, light: Light): Promise<
   await page.clock.setFixedTime(NOW);
   await page.addInitScript(
     (kept) => {
-      // What lies out of sight has its true height, so that a picture begins where its part does.
-      const whole = new CSSStyleSheet();
-      whole.replaceSync(".part { content-visibility: visible !important; }");
-      document.adoptedStyleSheets = [whole];
       for (const [key, value] of Object.entries(kept)) window.localStorage.setItem(`lapline.${key}`, value);
     },
     { light, language: asked.language, units: asked.units },

@@ -24,6 +24,9 @@ const FLAGS = [
 /** Asks for the libraries that the unpacked browser needs on a bare machine. */
 const WITH_LIBRARIES = { AWS_EXECUTION_ENV: "AWS_Lambda_nodejs20.x" };
 
+/** How long a page may take for what a test waits for: a slow machine needs patience, not a second try. */
+const PATIENCE_MS = 60_000;
+
 const FONTS_FILE = "fonts.conf";
 
 /**
@@ -31,6 +34,12 @@ const FONTS_FILE = "fonts.conf";
  * the packages, which runs on Linux only.
  */
 export async function launchBrowser(): Promise<Browser> {
+  const browser = await startBrowser();
+  browser.on("context", (context) => context.setDefaultTimeout(PATIENCE_MS));
+  return browser;
+}
+
+async function startBrowser(): Promise<Browser> {
   const own = process.env.LAPLINE_BROWSER;
   if (own !== undefined) return chromium.launch({ executablePath: own, args: FLAGS });
   if (process.platform !== "linux") {

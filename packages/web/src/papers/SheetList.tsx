@@ -18,6 +18,7 @@ export function SheetList({ id, isSaved }: SheetListProps) {
   const [sheets, setSheets] = useState<readonly IssuedSheet[]>([]);
   const [paper, setPaper] = useState<"a4" | "letter">("a4");
   const [isMaking, setMaking] = useState(false);
+  const [isWanted, setWanted] = useState(false);
   const [why, setWhy] = useState<string | null>(null);
   useEffect(() => {
     let current = true;
@@ -41,7 +42,12 @@ export function SheetList({ id, isSaved }: SheetListProps) {
       setMaking(false);
     }
   };
-  const canIssue = isSaved && !isMaking;
+  // Pressed before all was saved: the press is kept, and the Sheet made of what is saved then.
+  useEffect(() => {
+    if (!isWanted || !isSaved) return;
+    setWanted(false);
+    void issue();
+  });
   return (
     <div className="sheets">
       <h3>{t`The Sheet`}</h3>
@@ -53,13 +59,17 @@ export function SheetList({ id, isSaved }: SheetListProps) {
           names={{ a4: "A4", letter: "Letter" }}
           choose={setPaper}
         />
-        <button type="button" aria-disabled={!canIssue} onClick={() => canIssue && void issue()}>
+        <button type="button" aria-disabled={isMaking} onClick={() => setWanted(!isMaking)}>
           {t`Issue a Sheet (PDF)`}
         </button>
       </div>
       <div role="status">
         {!isSaved && (
-          <p className="quiet">{t`A Sheet is made of what is saved: not everything on this page is yet.`}</p>
+          <p className="quiet">
+            {isWanted
+              ? t`The Sheet is made as soon as everything on this page is saved.`
+              : t`A Sheet is made of what is saved: not everything on this page is yet.`}
+          </p>
         )}
         {isMaking && <p>{t`The Sheet is being made.`}</p>}
         {why !== null && <p className="tape tape-blocker">{why}</p>}

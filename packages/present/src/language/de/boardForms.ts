@@ -62,6 +62,8 @@ export const BOARD_FORMS: Readonly<Record<string, string>> = {
   "Issue a Sheet (PDF)": "Ein Blatt ausgeben (PDF)",
   "A Sheet is made of what is saved: not everything on this page is yet.":
     "Ein Blatt wird aus dem Gesicherten gemacht: noch ist nicht alles auf dieser Seite gesichert.",
+  "The Sheet is made as soon as everything on this page is saved.":
+    "Das Blatt wird gemacht, sobald alles auf dieser Seite gesichert ist.",
   "The Sheet is being made.": "Das Blatt wird gemacht.",
   "Sheet {1} (PDF)": "Blatt {1} (PDF)",
   "of version {1}, issued {2}": "von Fassung {1}, ausgegeben {2}",
