@@ -1,14 +1,6 @@
-import {
-  angle,
-  type Board,
-  fraction,
-  type HouseSetOffer,
-  length,
-  planBuild,
-  type Quantity,
-} from "@lapline/engine";
+import { angle, type Board, fraction, type HouseSetOffer, length, type Quantity } from "@lapline/engine";
 import { finName, showQuantity, tell } from "@lapline/present";
-import { useCallback, useMemo } from "react";
+import { useMemo } from "react";
 import { useSettings } from "../settings/Settings";
 import { useTell } from "../settings/useTell";
 import { Amount } from "../shared/Amount";
@@ -32,10 +24,9 @@ export function HouseSetOfferView({ board, offer, isNew, tail, take }: HouseSetO
   const { reader } = useSettings();
   const t = useTell();
   const offered = useMemo(() => ({ ...board, fins: offer.fins }), [board, offer]);
-  const plan = useCallback(() => planBuild(offered), [offered]);
   return (
     <div className="offer">
-      <WhyProvider board={offered} plan={plan}>
+      <WhyProvider board={offered} plan={null}>
         <FactTable
           caption={
             offer.id === "scale-with-length"

@@ -1,13 +1,14 @@
 import type { FinsFile } from "@lapline/contract";
-import { type Board, buildHouseSetOffers, HOUSE_SETS } from "@lapline/engine";
+import { type Board, HOUSE_SETS } from "@lapline/engine";
 import { tellText } from "@lapline/present";
-import { useMemo, useState } from "react";
+import { useState } from "react";
 import type { FieldPath } from "../board/withField";
 import { useSettings } from "../settings/Settings";
 import { useTell } from "../settings/useTell";
 import { Choice } from "../shared/Choice";
 import { finsFileOf } from "./finsFileOf";
 import { HouseSetOfferView } from "./HouseSetOfferView";
+import { useOffers } from "./useOffers";
 
 interface HouseSetsProps {
   readonly board: Board;
@@ -29,7 +30,7 @@ export function HouseSets({ board, fins, edit }: HouseSetsProps) {
   const [chosen, setChosen] = useState(NONE);
   const [applied, setApplied] = useState<Applied | null>(null);
   const set = HOUSE_SETS.find(({ id }) => id === chosen);
-  const offers = useMemo(() => (set === undefined ? [] : buildHouseSetOffers(board, set)), [board, set]);
+  const offers = useOffers(board, set);
   return (
     <section className="house-sets" aria-label={t`House sets`}>
       <Choice
@@ -58,9 +59,9 @@ export function HouseSets({ board, fins, edit }: HouseSetsProps) {
           {t`Common practice, no source. Sides, boxes and plug stay as they are.`}
         </p>
       )}
-      {set !== undefined && offers.length === 0 && <p>{t`It can be put on once the board has a shape.`}</p>}
+      {offers?.length === 0 && <p>{t`It can be put on once the board has a shape.`}</p>}
       <div className="pair">
-        {offers.map((offer) => (
+        {offers?.map((offer) => (
           <HouseSetOfferView
             key={offer.id}
             board={board}

@@ -1,5 +1,6 @@
 import type { BoardFile } from "@lapline/contract";
 import { type DragEvent, useId, useState } from "react";
+import { planner } from "../plan/tabPlanner";
 import { useTell } from "../settings/useTell";
 import { type GivenFile, readGivenFile } from "./readGivenFile";
 
@@ -9,17 +10,19 @@ interface FromFileProps {
   keepText(text: string): void;
   takeTable(survey: BoardFile["survey"]): void;
   takeName(name: string): void;
+  /** Where it could not even be looked at. */
+  fail(why: unknown): void;
 }
 
 /** A board file or a table of readings, dropped in or chosen; what is wrong with it is said field by field. */
-export function FromFile({ begun, keepText, takeTable, takeName }: FromFileProps) {
+export function FromFile({ begun, keepText, takeTable, takeName, fail }: FromFileProps) {
   const t = useTell();
   const id = useId();
   const [isOver, setOver] = useState(false);
   const [given, setGiven] = useState<{ readonly name: string; readonly read: GivenFile } | null>(null);
   const take = async (file: File | undefined) => {
     if (file === undefined) return;
-    const read = await readGivenFile(file, begun);
+    const read = await readGivenFile(file, begun, planner);
     setGiven({ name: file.name, read });
     if (read.kind === "board") keepText(read.text);
     if (read.kind === "survey") takeTable(read.file.survey);
@@ -40,7 +43,7 @@ export function FromFile({ begun, keepText, takeTable, takeName }: FromFileProps
         onDrop={(event) => {
           event.preventDefault();
           setOver(false);
-          void take(event.dataTransfer.files[0]);
+          take(event.dataTransfer.files[0]).catch(fail);
         }}
       >
         <div className="field">
@@ -52,7 +55,7 @@ export function FromFile({ begun, keepText, takeTable, takeName }: FromFileProps
             type="file"
             accept=".json,.csv,application/json,text/csv"
             onChange={(event) => {
-              void take(event.target.files?.[0]);
+              take(event.target.files?.[0]).catch(fail);
               // The same file, corrected, can be chosen again.
               event.target.value = "";
             }}

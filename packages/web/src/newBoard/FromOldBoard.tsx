@@ -1,8 +1,9 @@
-import { type BoardFile, readBoardFile } from "@lapline/contract";
+import type { BoardFile } from "@lapline/contract";
 import { useEffect, useId, useState } from "react";
 import { type BoardEntry, listBoards, readBoard } from "../api/boardClient";
 import { failureWords } from "../api/failureWords";
 import { TypedField } from "../glass/TypedField";
+import { planner } from "../plan/tabPlanner";
 import { useTell } from "../settings/useTell";
 import { Choice } from "../shared/Choice";
 import { copyOfBoard } from "./copyOfBoard";
@@ -31,7 +32,7 @@ export function FromOldBoard({ keep }: { keep(file: BoardFile): void }) {
   const copy = async () => {
     if (old === undefined) return;
     try {
-      const read = readBoardFile((await readBoard(old.id)).text);
+      const read = await planner.plan((await readBoard(old.id)).text);
       if (read.ok) keep(copyOfBoard(read.file, { name: copyName, readings: readings === "kept" }));
       else setWhy(read.problems[0]?.message ?? null);
     } catch (error) {

@@ -28,11 +28,12 @@ export default function NewBoardPage() {
   usePageTitle(title);
   const name = answers.name.trim() || suggestName(answers) || title;
   const begun = withTable(startingFile({ ...answers, name }, units), table);
+  const fail = (error: unknown) => setWhy(failureWords(error, t));
   const create = async (text: string) => {
     try {
       moveTo(`/board/${await createBoard(text)}`);
     } catch (error) {
-      setWhy(failureWords(error, t));
+      fail(error);
     }
   };
   const keep = (file: BoardFile) => void create(formatBoardFile(file));
@@ -53,6 +54,7 @@ export default function NewBoardPage() {
             setAnswers({ ...answers, ...some });
           }}
           keep={keep}
+          fail={fail}
         />
         <FromFile
           begun={begun}
@@ -62,6 +64,7 @@ export default function NewBoardPage() {
             setAnswers({ ...answers, length: survey.length });
           }}
           takeName={(name) => setAnswers({ ...answers, name })}
+          fail={fail}
         />
         <FromOldBoard keep={keep} />
       </main>

@@ -6,10 +6,13 @@ import { QuantityField } from "../board/QuantityField";
 import { arrangementNames } from "../fins/arrangementNames";
 import { MaterialChoice } from "../glass/MaterialChoice";
 import { TypedField } from "../glass/TypedField";
-import { planOf } from "../plan/planOf";
+import type { PlanRead } from "../plan/GoodBoard";
+import { planner } from "../plan/tabPlanner";
 import { useTell } from "../settings/useTell";
 import { Choice } from "../shared/Choice";
+import { choiceHarms } from "./choiceHarms";
 import type { Answers } from "./startingFile";
+import { usePlanned } from "./usePlanned";
 
 interface ThreeQuestionsProps {
   readonly answers: Answers;
@@ -19,32 +22,31 @@ interface ThreeQuestionsProps {
   readonly table: BoardFile["survey"] | null;
   change(some: Partial<Answers>): void;
   keep(file: BoardFile): void;
+  /** Where it could not even be looked at. */
+  fail(why: unknown): void;
 }
 
 const LATER = "later";
 const known = listMaterials(undefined);
 
 /** Length, arrangement, foam and resin; what cannot be is said before the board is made. */
-export function ThreeQuestions({ answers, begun, table, change, keep }: ThreeQuestionsProps) {
+export function ThreeQuestions({ answers, begun, table, change, keep, fail }: ThreeQuestionsProps) {
   const t = useTell();
   const id = useId();
-  const read = planOf(JSON.stringify(begun));
+  const text = JSON.stringify(begun);
+  const read = usePlanned(text);
   const isAsked = answers.length.trim() !== "";
-  const problem = read.ok ? undefined : read.problems[0]?.message;
-  // What the missing readings cause is the page's to lead through; what the choice itself causes is refused here.
-  const harms = read.ok
-    ? read.plan.findings.filter(
-        ({ severity, path }) => severity === "blocker" && /^(glass|blank)\./.test(path),
-      )
-    : [];
-  const canKeep = read.ok && harms.length === 0;
+  const problem = read === null || read.ok ? undefined : read.problems[0]?.message;
+  const harms = read === null ? [] : choiceHarms(read);
+  // The plan of the last key may still be on its way.
+  const keepChecked = () => planner.plan(text).then((now) => canKeep(now) && keep(begun), fail);
   return (
     <form
       className="questions"
       aria-labelledby={id}
       onSubmit={(event) => {
         event.preventDefault();
-        if (canKeep) keep(begun);
+        void keepChecked();
       }}
     >
       <h2 id={id}>{t`Three questions`}</h2>
@@ -101,12 +103,19 @@ export function ThreeQuestions({ answers, begun, table, change, keep }: ThreeQue
         {answers.name.trim() === "" && isAsked && <p className="how">{t`Left empty: ${begun.name}`}</p>}
       </fieldset>
       <p className="form-acts">
-        <button type="submit" className="go" aria-disabled={!canKeep}>{t`Put it in the Shed`}</button>
+        <button
+          type="submit"
+          className="go"
+          aria-disabled={read === null || !canKeep(read)}
+        >{t`Put it in the Shed`}</button>
         {!isAsked && <span className="how">{t`The length comes first.`}</span>}
       </p>
     </form>
   );
 }
+
+/** What cannot be is said before the board is made. */
+const canKeep = (read: PlanRead): boolean => read.ok && choiceHarms(read).length === 0;
 
 /** What a foam's id says: its kind and its kilograms to the cubic metre. */
 function foamName(foam: string, t: ReturnType<typeof useTell>): string {

@@ -1,4 +1,5 @@
-import { type BoardFile, LARGEST_BOARD_FILE_BYTES, readBoardFile } from "@lapline/contract";
+import { type BoardFile, LARGEST_BOARD_FILE_BYTES } from "@lapline/contract";
+import type { Planner } from "../plan/Planner";
 
 /** One thing that is wrong with a file: where, what was read there, what would be right. */
 export interface FileFault {
@@ -27,12 +28,16 @@ interface Given {
   text(): Promise<string>;
 }
 
-/** Reads a board file, or a table of readings into the board that is begun; says all that is wrong at once. Never throws. */
-export async function readGivenFile(given: Given, begun: BoardFile): Promise<GivenFile> {
+/** Reads a board file, or a table of readings into the board that is begun; says all that is wrong at once. Throws only where nothing can be planned at all. */
+export async function readGivenFile(
+  given: Given,
+  begun: BoardFile,
+  planner: Pick<Planner, "plan">,
+): Promise<GivenFile> {
   if (given.size > LARGEST_BOARD_FILE_BYTES) return { kind: "too-large" };
   const text = await given.text();
   if (/\.csv$/i.test(given.name)) return readTable(text, begun);
-  const read = readBoardFile(text);
+  const read = await planner.plan(text);
   if (read.ok) return { kind: "board", text, file: read.file };
   const faults = read.problems.map(({ path, read: found, message, line }) => ({
     place: path,

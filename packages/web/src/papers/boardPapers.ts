@@ -1,6 +1,7 @@
 import { type BoardFile, utcOfWall } from "@lapline/contract";
-import { type Board, buildBoardMesh, type Plan, SHOP_DEFAULTS } from "@lapline/engine";
+import { type Board, type Plan, SHOP_DEFAULTS } from "@lapline/engine";
 import { type Reader, tell } from "@lapline/present";
+import { planner } from "../plan/tabPlanner";
 import { saveFile } from "./saveFile";
 
 export interface BoardOnPage {
@@ -97,7 +98,7 @@ async function makeTemplate({ id, plan, reader }: BoardOnPage, of: "fins" | "out
 }
 
 async function makeSolid({ id, board, plan }: BoardOnPage, ending: "3mf" | "glb"): Promise<void> {
-  const mesh = buildBoardMesh(board.survey);
+  const mesh = await planner.mesh(board.survey, "fine");
   if (mesh === null) return;
   const { solid3mf, solidGlb } = await import("@lapline/present/solid");
   const solid = { name: plan.name, engine: plan.engine, mesh };

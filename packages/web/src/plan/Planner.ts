@@ -1,5 +1,5 @@
 import type { BoardFile } from "@lapline/contract";
-import type { Mesh, MeshDetail, SurveyInput } from "@lapline/engine";
+import type { Board, HouseSet, HouseSetOffer, Mesh, MeshDetail, SurveyInput } from "@lapline/engine";
 import type { PlanRead } from "./GoodBoard";
 import type { Understood } from "./understand";
 
@@ -11,4 +11,6 @@ export interface Planner {
   understand(file: BoardFile, known: BoardFile): Promise<Understood>;
   /** The solid of the readings; null where they make none. */
   mesh(survey: SurveyInput, detail: MeshDetail): Promise<Mesh | null>;
+  /** A house set put on a board, in each way; none where it has no shape. */
+  offers(on: Pick<Board, "survey" | "fins">, set: HouseSet): Promise<readonly HouseSetOffer[]>;
 }

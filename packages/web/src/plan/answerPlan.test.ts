@@ -1,23 +1,16 @@
 import { DEMO_BOARDS } from "@lapline/contract";
-import { buildBoardMesh } from "@lapline/engine";
+import { buildBoardMesh, buildHouseSetOffers, HOUSE_SETS } from "@lapline/engine";
 import { describe, expect, test } from "vitest";
 import { withField } from "../board/withField";
-import {
-  answerAsked,
-  type MeshAnswer,
-  type MeshAsked,
-  type PlanAnswer,
-  type PlanAsked,
-  type PlanFailed,
-} from "./answerPlan";
+import { type Answer, type Asked, answerAsked, type PlanFailed } from "./answerPlan";
 import type { GoodBoard } from "./GoodBoard";
 import { openPlanner } from "./openPlanner";
 import { planOf } from "./planOf";
 
 /** A thread that answers when the test says so. */
 function openByHand() {
-  const asked: (PlanAsked | MeshAsked)[] = [];
-  const threads: { answered(answer: PlanAnswer | MeshAnswer | PlanFailed): void; lost(): void }[] = [];
+  const asked: Asked[] = [];
+  const threads: { answered(answer: Answer | PlanFailed): void; lost(): void }[] = [];
   const planner = openPlanner(() => ({
     ask: (each) => asked.push(structuredClone(each)),
     listen: (calls) => threads.push(calls),
@@ -79,6 +72,19 @@ describe("a plan from another thread", () => {
     expect(mesh).toEqual(buildBoardMesh(good.board.survey, "coarse"));
     expect(mesh?.triangles.length).toBeGreaterThan(1000);
   });
+
+  test.each(HOUSE_SETS)(
+    "comes beside what $id would be on its board, which is what is worked out here",
+    async (set) => {
+      const { good } = demo("six-four-tri");
+      const { planner, answer } = openByHand();
+      const coming = planner.offers(good.board, set);
+      answer();
+      const offers = await coming;
+      expect(offers).toEqual(buildHouseSetOffers(good.board, set));
+      expect(offers.length).toBeGreaterThan(0);
+    },
+  );
 
   test("tells what is wrong with a text, and answers in the order it was asked in", async () => {
     const { text, good } = demo("six-four-tri");

@@ -1,5 +1,14 @@
 import type { BoardFile } from "@lapline/contract";
-import { buildBoardMesh, type Mesh, type MeshDetail, type SurveyInput } from "@lapline/engine";
+import {
+  type Board,
+  buildBoardMesh,
+  buildHouseSetOffers,
+  type HouseSet,
+  type HouseSetOffer,
+  type Mesh,
+  type MeshDetail,
+  type SurveyInput,
+} from "@lapline/engine";
 import { planOf } from "./planOf";
 import { type Understood, understand } from "./understand";
 
@@ -11,6 +20,14 @@ export interface MeshAsked {
   readonly survey: SurveyInput;
   readonly detail: MeshDetail;
 }
+
+/** A house set, put on a board. */
+export interface OffersAsked {
+  readonly on: Pick<Board, "survey" | "fins">;
+  readonly set: HouseSet;
+}
+
+export type Asked = PlanAsked | MeshAsked | OffersAsked;
 
 /** Each part as text of its own: read faster than it is copied, and a part that is as it was need not be read again. */
 export type PartTexts = Readonly<Record<string, string>>;
@@ -26,14 +43,22 @@ export interface MeshAnswer {
   readonly mesh: Mesh | null;
 }
 
+export interface OffersAnswer {
+  readonly offers: readonly HouseSetOffer[];
+}
+
+export type Answer = PlanAnswer | MeshAnswer | OffersAnswer;
+
 /** Where planning itself failed, why. */
 export interface PlanFailed {
   readonly why: string;
 }
 
 /** What the planning thread answers, in kind. */
-export function answerAsked(asked: PlanAsked | MeshAsked): PlanAnswer | MeshAnswer {
-  return "survey" in asked ? { mesh: buildBoardMesh(asked.survey, asked.detail) } : answerPlan(asked);
+export function answerAsked(asked: Asked): Answer {
+  if ("survey" in asked) return { mesh: buildBoardMesh(asked.survey, asked.detail) };
+  if ("set" in asked) return { offers: buildHouseSetOffers(asked.on, asked.set) };
+  return answerPlan(asked);
 }
 
 /** Plan, board and file hold nothing that JSON does not. */

@@ -1,19 +1,27 @@
 import type { BoardFile, Problem } from "@lapline/contract";
 import type { Board, Plan } from "@lapline/engine";
-import type { MeshAnswer, MeshAsked, PlanAnswer, PlanAsked, PlanFailed } from "./answerPlan";
+import type {
+  Answer,
+  Asked,
+  MeshAnswer,
+  OffersAnswer,
+  PlanAnswer,
+  PlanAsked,
+  PlanFailed,
+} from "./answerPlan";
 import { openPartsReader } from "./openPartsReader";
 import type { Planner } from "./Planner";
 import type { Understood } from "./understand";
 
 /** A thread that answers in the order in which it is asked. */
 export interface PlanThread {
-  ask(asked: PlanAsked | MeshAsked): void;
+  ask(asked: Asked): void;
   /** `lost`: it answers no more. */
-  listen(calls: { answered(answer: PlanAnswer | MeshAnswer | PlanFailed): void; lost(): void }): void;
+  listen(calls: { answered(answer: Answer | PlanFailed): void; lost(): void }): void;
 }
 
 interface Waiting {
-  resolve(answer: PlanAnswer | MeshAnswer): void;
+  resolve(answer: Answer): void;
   reject(why: Error): void;
 }
 
@@ -40,7 +48,7 @@ export function openPlanner(openThread: () => PlanThread): Planner {
     thread = opened;
     return opened;
   };
-  const ask = (asked: PlanAsked | MeshAsked): Promise<PlanAnswer | MeshAnswer> =>
+  const ask = (asked: Asked): Promise<Answer> =>
     new Promise((resolve, reject) => {
       const asking = thread ?? open();
       waiting.push({ resolve, reject });
@@ -65,5 +73,6 @@ export function openPlanner(openThread: () => PlanThread): Planner {
     },
     understand: (file, known) => understood({ file, known }),
     mesh: async (survey, detail) => ((await ask({ survey, detail })) as MeshAnswer).mesh,
+    offers: async (on, set) => ((await ask({ on, set })) as OffersAnswer).offers,
   };
 }

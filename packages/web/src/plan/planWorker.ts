@@ -1,18 +1,11 @@
-import {
-  answerAsked,
-  type MeshAnswer,
-  type MeshAsked,
-  type PlanAnswer,
-  type PlanAsked,
-  type PlanFailed,
-} from "./answerPlan";
+import { type Answer, type Asked, answerAsked, type PlanFailed } from "./answerPlan";
 
 /** Plans off the page's own thread; one asking, one answer, in their order. */
-self.addEventListener("message", ({ data }: MessageEvent<PlanAsked | MeshAsked>) => {
+self.addEventListener("message", ({ data }: MessageEvent<Asked>) => {
   self.postMessage(answerOr(data));
 });
 
-function answerOr(asked: PlanAsked | MeshAsked): PlanAnswer | MeshAnswer | PlanFailed {
+function answerOr(asked: Asked): Answer | PlanFailed {
   try {
     return answerAsked(asked);
   } catch (error) {

@@ -1,4 +1,4 @@
-import type { MeshAnswer, PlanAnswer, PlanFailed } from "./answerPlan";
+import type { Answer, PlanFailed } from "./answerPlan";
 import { openPlanner, type PlanThread } from "./openPlanner";
 
 /** This tab's own; its script is fetched beside the page's. */
@@ -9,9 +9,7 @@ function openWorker(): PlanThread {
   return {
     ask: (asked) => worker.postMessage(asked),
     listen({ answered, lost }) {
-      worker.addEventListener("message", ({ data }: MessageEvent<PlanAnswer | MeshAnswer | PlanFailed>) =>
-        answered(data),
-      );
+      worker.addEventListener("message", ({ data }: MessageEvent<Answer | PlanFailed>) => answered(data));
       // Its script could not be fetched.
       worker.addEventListener("error", lost);
     },

@@ -1,8 +1,9 @@
-import { type BoardFile, formatProblems, readBoardFile } from "@lapline/contract";
+import { type BoardFile, formatProblems } from "@lapline/contract";
 import { tell } from "@lapline/present";
 import { useCallback, useEffect, useMemo, useState } from "react";
 import { listVersions, readVersion, type SavedVersion } from "../api/boardClient";
 import { failureWords } from "../api/failureWords";
+import { planner } from "../plan/tabPlanner";
 import { useSettings } from "../settings/Settings";
 import type { SavingState } from "./SessionView";
 
@@ -39,8 +40,8 @@ export function useVersions(id: string, saving: SavingState["kind"]): Versions {
   const read = useCallback(
     async (version: number) => {
       try {
-        const file = readBoardFile(await readVersion(id, version));
-        return file.ok ? file.file : formatProblems(file.problems);
+        const kept = await planner.plan(await readVersion(id, version));
+        return kept.ok ? kept.file : formatProblems(kept.problems);
       } catch (error) {
         return failureWords(error, t);
       }

@@ -1,4 +1,4 @@
-import { type Board, explain, type Plan } from "@lapline/engine";
+import { type Board, explain, type Plan, planBuild } from "@lapline/engine";
 import { tell, whyWords } from "@lapline/present";
 import { useMemo } from "react";
 import { useSettings } from "../settings/Settings";
@@ -9,7 +9,8 @@ import "./why.css";
 
 interface WhyDrawerProps {
   readonly board: Board;
-  readonly plan: Plan | (() => Plan);
+  /** Null where it was not made yet. */
+  readonly plan: Plan | null;
   readonly path: string;
   close(): void;
 }
@@ -18,10 +19,7 @@ interface WhyDrawerProps {
 export default function WhyDrawer({ board, plan, path, close }: WhyDrawerProps) {
   const { reader } = useSettings();
   const t = tell(reader);
-  const explanation = useMemo(
-    () => explain(board, typeof plan === "function" ? plan() : plan, path),
-    [board, plan, path],
-  );
+  const explanation = useMemo(() => explain(board, plan ?? planBuild(board), path), [board, plan, path]);
   if ("message" in explanation) {
     return (
       <Drawer title={t`Why`} close={close}>

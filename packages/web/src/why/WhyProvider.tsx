@@ -8,8 +8,8 @@ const WhyDrawer = lazy(() => import("./WhyDrawer"));
 
 interface WhyProviderProps {
   readonly board: Board;
-  /** Or how it is planned, where nobody may ask. */
-  readonly plan: Plan | (() => Plan);
+  /** Null where nobody may ask: it is made when somebody does. */
+  readonly plan: Plan | null;
   readonly children: ReactNode;
 }
 
