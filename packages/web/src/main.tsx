@@ -25,9 +25,11 @@ import { AccessGate } from "./access/AccessGate";
 import { startOffline } from "./session/startOffline";
 import { LANGUAGE_KEY, recall } from "./settings/kept";
 import { SettingsProvider } from "./settings/SettingsProvider";
+import { followPresses } from "./shared/afterPress";
 
 const root = document.getElementById("root");
 if (root === null) throw new Error("the page has no root element");
+followPresses(window);
 const first = await openLanguage();
 createRoot(root).render(
   <StrictMode>

@@ -1,5 +1,5 @@
-import { type ReactNode, useCallback, useEffect, useMemo, useState } from "react";
-import { afterPress, followPresses } from "./afterPress";
+import { type ReactNode, useCallback, useMemo, useState } from "react";
+import { afterPress } from "../shared/afterPress";
 import { PadContext, type PadHolder } from "./PadContext";
 import "./pad.css";
 
@@ -14,7 +14,6 @@ export function PadProvider({ isAlwaysOn = false, children }: PadProviderProps) 
   const [isOn, turn] = useState(() => isAlwaysOn || window.matchMedia("(pointer: coarse)").matches);
   const [openId, open] = useState<string | null>(null);
   const [place, setPlace] = useState<HTMLElement | null>(null);
-  useEffect(followPresses, []);
   // Its room goes with it; a field that was gone to meanwhile keeps the pad.
   const close = useCallback(() => afterPress(() => open((now) => (now === openId ? null : now))), [openId]);
   const holder = useMemo<PadHolder>(

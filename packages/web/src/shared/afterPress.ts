@@ -1,3 +1,5 @@
+/** What is held longer is no press to a button. */
+const PRESS_TAKES_AT_MOST_MS = 2000;
 /** A finger's click comes a moment after the finger is gone, and the field it leaves loses its focus before it; a drag has none. */
 const CLICK_COMES_WITHIN_MS = 350;
 
@@ -14,26 +16,23 @@ export function afterPress(work: () => void): void {
   else setTimeout(work, 0);
 }
 
-/** Follows whether a press by finger or mouse is under way, to its click; gives what ends it. */
-export function followPresses(): () => void {
-  const end = new AbortController();
-  const options = { capture: true, signal: end.signal };
-  const press = () => {
-    clearTimeout(giveUp);
-    isPressed = true;
-  };
+/** Follows whether a press by finger or mouse is under way, to its click. */
+export function followPresses(page: EventTarget): void {
   const finish = () => {
     clearTimeout(giveUp);
     isPressed = false;
     for (const work of waiting.splice(0)) setTimeout(work, 0);
   };
-  const release = () => {
+  const finishWithin = (ms: number) => {
     clearTimeout(giveUp);
-    giveUp = setTimeout(finish, CLICK_COMES_WITHIN_MS);
+    giveUp = setTimeout(finish, ms);
   };
-  window.addEventListener("pointerdown", press, options);
-  window.addEventListener("pointerup", release, options);
-  window.addEventListener("click", finish, options);
-  window.addEventListener("pointercancel", finish, options);
-  return () => end.abort();
+  const press = () => {
+    isPressed = true;
+    finishWithin(PRESS_TAKES_AT_MOST_MS);
+  };
+  page.addEventListener("pointerdown", press, true);
+  page.addEventListener("pointerup", () => finishWithin(CLICK_COMES_WITHIN_MS), true);
+  page.addEventListener("click", finish, true);
+  page.addEventListener("pointercancel", finish, true);
 }
