@@ -1,6 +1,7 @@
 import { quoteText } from "@lapline/engine";
 import { type Node, type ParseError, parseTree, printParseErrorCode } from "jsonc-parser";
 import { LARGEST_BOARD_FILE_BYTES } from "../largestBoardFile";
+import { countParts, DEEPEST_NESTING, MOST_VALUES } from "./countParts";
 import type { Fault } from "./Fault";
 import { findRepeats } from "./findRepeats";
 import { formatPlace } from "./formatPlace";
@@ -8,11 +9,6 @@ import { formatPlace } from "./formatPlace";
 export type JsonRead =
   | { readonly ok: true; readonly value: unknown; readonly root: Node; readonly faults: readonly Fault[] }
   | { readonly ok: false; readonly faults: readonly Fault[] };
-
-/** The deepest place of a board file has nine brackets around it. */
-const DEEPEST_NESTING = 40;
-/** A board file with all its lists full has some 22,000. */
-const MOST_VALUES = 30_000;
 
 /**
  * The document in a text, with the place of each of its parts. Size and nesting are looked at before anything is parsed; a
@@ -49,28 +45,16 @@ function checkSize(text: string): Fault | null {
   };
 }
 
-/** Counts brackets and commas outside of strings, so that no parser is led into a depth or a length that it cannot come back from in time. */
 function checkStructure(text: string): Fault | null {
-  let depth = 0;
-  let values = 1;
-  let isInString = false;
-  for (let at = 0; at < text.length; at++) {
-    const character = text[at];
-    if (isInString && character === "\\") at++;
-    else if (character === '"') isInString = !isInString;
-    else if (!isInString && (character === "{" || character === "[")) depth++;
-    else if (!isInString && (character === "}" || character === "]")) depth--;
-    else if (!isInString && character === ",") values++;
-    if (depth > DEEPEST_NESTING) {
-      const message = `a board file is never more than ${DEEPEST_NESTING} brackets deep`;
-      return { steps: [], read: `brackets inside brackets at ${formatPlace(text, at)}`, message };
-    }
-    if (values > MOST_VALUES) {
-      const message = `a board file never has more than ${MOST_VALUES} values`;
-      return { steps: [], read: `one value after the other, up to ${formatPlace(text, at)}`, message };
-    }
+  const { tooMany } = countParts(text);
+  if (tooMany === null) return null;
+  const place = formatPlace(text, tooMany.at);
+  if (tooMany.of === "brackets") {
+    const message = `a board file is never more than ${DEEPEST_NESTING} brackets deep`;
+    return { steps: [], read: `brackets inside brackets at ${place}`, message };
   }
-  return null;
+  const message = `a board file never has more than ${MOST_VALUES} values`;
+  return { steps: [], read: `one value after the other, up to ${place}`, message };
 }
 
 const WANTED: Readonly<Record<string, string>> = {

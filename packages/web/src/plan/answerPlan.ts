@@ -1,4 +1,4 @@
-import type { BoardFile } from "@lapline/contract";
+import { type BoardFile, readPlainBoard } from "@lapline/contract";
 import {
   type Board,
   buildBoardMesh,
@@ -9,10 +9,10 @@ import {
   type MeshDetail,
   type SurveyInput,
 } from "@lapline/engine";
-import { planOf } from "./planOf";
+import { planBoard } from "./planBoard";
 import { type Understood, understand } from "./understand";
 
-/** A file's text, to be planned as a whole or, typed on from a known file, as far as it is understood. */
+/** A file's text, to be planned where all is well with it; or a file, typed on from a known one, as far as it is understood. */
 export type PlanAsked = { readonly text: string } | { readonly file: BoardFile; readonly known: BoardFile };
 
 /** The surveyed board as a solid. */
@@ -64,8 +64,8 @@ export function answerAsked(asked: Asked): Answer {
 /** Plan, board and file hold nothing that JSON does not. */
 function answerPlan(asked: PlanAsked): PlanAnswer {
   if ("text" in asked) {
-    const read = planOf(asked.text);
-    return inTexts(read.ok ? { problems: [], good: read } : { problems: read.problems, good: null });
+    const read = readPlainBoard(asked.text);
+    return inTexts({ problems: [], good: read && planBoard(read) });
   }
   return inTexts(understand(asked.file, asked.known));
 }

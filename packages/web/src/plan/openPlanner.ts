@@ -68,8 +68,10 @@ export function openPlanner(openThread: () => PlanThread): Planner {
   open();
   return {
     async plan(text) {
-      const { problems, good } = await understood({ text });
-      return good === null ? { ok: false, problems } : { ok: true, ...good };
+      const { good } = await understood({ text });
+      if (good !== null) return { ok: true, ...good };
+      const { textProblems } = await import("./textProblems");
+      return { ok: false, problems: textProblems(text) };
     },
     understand: (file, known) => understood({ file, known }),
     mesh: async (survey, detail) => ((await ask({ survey, detail })) as MeshAnswer).mesh,

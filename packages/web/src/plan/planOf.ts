@@ -1,10 +1,9 @@
 import { readBoardFile } from "@lapline/contract";
-import { planBuild } from "@lapline/engine";
 import type { PlanRead } from "./GoodBoard";
+import { planBoard } from "./planBoard";
 
-/** A board file's text to its plan, or to all that is wrong with the text. Only for the thread that plans: it brings the engine along. */
+/** A board file's text to its plan, or to all that is wrong with it, at once: what a page does between two threads. */
 export function planOf(text: string): PlanRead {
   const read = readBoardFile(text);
-  if (!read.ok) return read;
-  return { ok: true, board: read.board, file: read.file, plan: planBuild(read.board) };
+  return read.ok ? { ok: true, ...planBoard(read) } : read;
 }

@@ -1,6 +1,6 @@
-import type { BoardFile, Problem } from "@lapline/contract";
+import { type BoardFile, type BoardFileRead, type Problem, readBoardDocument } from "@lapline/contract";
 import type { GoodBoard } from "./GoodBoard";
-import { planOf } from "./planOf";
+import { planBoard } from "./planBoard";
 import { withoutUnread } from "./withoutUnread";
 
 export interface Understood {
@@ -18,18 +18,21 @@ const MOST_ROUNDS = 4;
  * @param known the file that was understood last
  */
 export function understand(file: BoardFile, known: BoardFile): Understood {
-  const read = planOf(JSON.stringify(file));
+  const read = readAgain(file);
   return read.ok
-    ? { problems: [], good: read }
+    ? { problems: [], good: planBoard(read) }
     : { problems: read.problems, good: planWithout(file, read.problems, known) };
 }
+
+/** As it will be read back once it was written: a field that holds nothing is none. */
+const readAgain = (file: BoardFile): BoardFileRead => readBoardDocument(JSON.parse(JSON.stringify(file)));
 
 function planWithout(file: BoardFile, problems: readonly Problem[], known: BoardFile): GoodBoard | null {
   let [left, wrong] = [file, problems];
   for (let round = 0; round < MOST_ROUNDS; round += 1) {
     left = withoutUnread(left, wrong, known);
-    const read = planOf(JSON.stringify(left));
-    if (read.ok) return read;
+    const read = readAgain(left);
+    if (read.ok) return planBoard(read);
     wrong = read.problems;
   }
   return null;
