@@ -14,6 +14,9 @@ const SMALL_REACT = [
 /** Our own packages only declare things: what the page does not use is left out whole. */
 const DECLARES_ONLY = /[\\/]packages[\\/](engine|contract|present|nest)[\\/]/;
 
+/** Counted in entries and parts that are fetched by themselves. What so many share comes as one file: fewer to fetch, and packed smaller together. */
+const SHARED_BY_MANY = 6;
+
 const LEAN = { treeshake: { moduleSideEffects: (id: string) => !DECLARES_ONLY.test(id) } };
 
 /** Files of `public`, which the bundler does not name. */
@@ -47,7 +50,14 @@ export default defineConfig({
     modulePreload: { polyfill: false },
     /** For `npm run size`. */
     manifest: true,
-    rolldownOptions: LEAN,
+    rolldownOptions: {
+      ...LEAN,
+      output: {
+        codeSplitting: {
+          groups: [{ name: "page", minShareCount: SHARED_BY_MANY, includeDependenciesRecursively: false }],
+        },
+      },
+    },
   },
   worker: { format: "es", rolldownOptions: LEAN },
   server: { host: "127.0.0.1", proxy: { "/api": SERVER } },
