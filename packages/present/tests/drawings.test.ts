@@ -170,6 +170,30 @@ describe.each(DEMO_PLANS)("$id", ({ plan }) => {
     }
   });
 
+  test("marking-out on a phone: the left half alone where both are alike, no words over one another, every mark in its place", () => {
+    const finset = present(plan.finset);
+    for (const units of UNITS) {
+      const reader = { units, language: "en" } as const;
+      const drawing = present(finDrawing(plan, { reader, widthMm: 72, mayShorten: true }));
+      const svg = svgOf(drawing);
+      const isHalf = sidesAgree(finset);
+      expect(drawing.notes.some((note) => note.startsWith("Only the left half"))).toBe(isHalf);
+      const shown = finset.marks.filter(({ side }) => !isHalf || side !== "right");
+      const bases = readPaths(svg, "fins", "pen-thick");
+      expect(bases).toHaveLength(shown.length);
+      shown.forEach(({ trailing }, i) => {
+        const at = measureOnBoard(drawing, present(bases[i]?.[0]));
+        expect(Math.abs(at.fromTailM - trailing.at.xM)).toBeLessThan(WITHIN_M);
+        expect(Math.abs(at.leftM - trailing.at.yM)).toBeLessThan(WITHIN_M);
+      });
+      const boxes = drawing.layers.flatMap(({ items }) => items.flatMap(textBoxes));
+      expect(boxes.length).toBeGreaterThan(2);
+      boxes.forEach((box, k) => {
+        for (const other of boxes.slice(k + 1)) expect(boxesMeet(box, other)).toBe(false);
+      });
+    }
+  });
+
   test("side view: bottom and deck are the plan's rocker and thickness, heights by the stated factor", () => {
     const drawing = present(profileDrawing(plan, { reader: { units: "mm", language: "en" }, widthMm: 260 }));
     const [edge = []] = readPaths(svgOf(drawing), "outline", "pen-thick");

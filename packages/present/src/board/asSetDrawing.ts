@@ -9,7 +9,7 @@ import { chooseExaggeration } from "./chooseExaggeration";
 import { type FinMark, finBaseItem, placeMark } from "./finMarkItems";
 import { frameOf, type Lay, placeOnBoard, sheetSize } from "./Lay";
 import { edgeOf, foamItem } from "./outlineItems";
-import { layTail, openEdgeItem, setOutLineItem, sideNameItems } from "./tailView";
+import { layTail, openEdgeItems, setOutLineItem, sideNameItems } from "./tailView";
 
 type Finset = NonNullable<Plan["finset"]>;
 type AsSet = Finset["asSet"][number];
@@ -65,7 +65,7 @@ export function asSetDrawing(plan: Plan, { reader, widthMm, textMm = 3.5 }: Draw
           asSet === undefined ? [] : asSetItems(finset, { mark, asSet, lay, times }),
         ),
       },
-      { id: "outline", items: [openEdgeItem(edge)] },
+      { id: "outline", items: openEdgeItems(edge, view) },
       {
         id: "across",
         items: fins.flatMap(({ mark, asSet }) =>

@@ -1,5 +1,6 @@
 import type { Plan } from "@lapline/engine";
-import type { DimensionItem, Item } from "../drawing/Drawing";
+import type { DimensionItem, Item, Point } from "../drawing/Drawing";
+import { estimateTextWidthMm } from "../drawing/estimateTextWidthMm";
 import type { Reader } from "../language/Reader";
 import { tell } from "../language/tell";
 import { formatBareTapeLength, formatTapeLength } from "../words/formatTapeLength";
@@ -20,14 +21,14 @@ interface DimensionRoom {
 /** Between one dimension line and the next. */
 export const FROM_TAIL_STEP = 8;
 
-/** How far up from the tail each fin's trailing mark is: one line for each, the nearest to the tail innermost; taken at the reader's left, which is the right side's marks. */
+/** How far up from the tail each fin's trailing mark is: one line for each, the nearest to the tail innermost; at the reader's left, where the right side's marks lie. */
 export function fromTailItems(
   tail: Shape,
   finset: Finset,
   { lay, reader, textMm }: DimensionRoom,
 ): readonly Item[] {
   const marks = finset.marks
-    .filter((mark) => mark.side !== "left")
+    .filter(isAtLeftOfSheet(finset))
     .toSorted((a, b) => a.trailing.fromTailTapeM - b.trailing.fromTailTapeM);
   const edge = Math.max(...tail.outline.map((point) => point.rightM));
   const innermost = placeOnBoard(lay, 0, -edge).x - FROM_TAIL_STEP + 2;
@@ -37,7 +38,10 @@ export function fromTailItems(
       kind: "dimension",
       measures: "y",
       from: corner,
-      to: placeMark(mark, "trailing", lay),
+      to:
+        mark.side === "left"
+          ? placeOnLine(finset, mark.trailing.at.xM, lay)
+          : placeMark(mark, "trailing", lay),
       lineAt: innermost - i * FROM_TAIL_STEP,
       text:
         tailWord(finset.line) === "tips"
@@ -48,23 +52,34 @@ export function fromTailItems(
   );
 }
 
+/** Of each pair the fin that stands nearer to the sheet's left edge: the right one, or the left one where only that half is shown. */
+export function isAtLeftOfSheet({ marks }: Finset): (mark: FinMark) => boolean {
+  const far = marks.some((mark) => mark.side === "right") ? "left" : "right";
+  return (mark) => mark.side !== far;
+}
+
+/** On the line at a mark's height: from there on the mark has a dimension of its own, which is not drawn twice. */
+function placeOnLine({ line }: Finset, xM: number, lay: Lay): Point {
+  return placeOnBoard(lay, xM, line.atTailM + Math.tan(line.skewRad) * xM);
+}
+
 /** How far out both ends of each base are: from the line, square to it, at the mark's own height; on the left only where both sides are alike. */
-export function fromLineItems(finset: Finset, room: DimensionRoom): readonly Item[] {
+export function fromLineItems(finset: Finset, room: DimensionRoom): readonly DimensionItem[] {
   return sidesShown(finset).flatMap((mark) =>
     (["trailing", "leading"] as const).map((end) => fromLineItem(finset, mark, { ...room, end })),
   );
 }
 
 function fromLineItem(
-  { line }: Finset,
+  finset: Finset,
   mark: FinMark,
   { end, lay, reader, textMm }: DimensionRoom & { end: "trailing" | "leading" },
-): Item {
+): DimensionItem {
   const { at } = mark[end];
   return {
     kind: "dimension",
     measures: "x",
-    from: placeOnBoard(lay, at.xM, line.atTailM + Math.tan(line.skewRad) * at.xM),
+    from: placeOnLine(finset, at.xM, lay),
     to: placeMark(mark, end, lay),
     lineAt: placeOnSheet(lay, uOf(lay, at.xM), 0).y,
     text: formatBareTapeLength(mark[end].fromCentrelineM, reader),
@@ -74,6 +89,10 @@ function fromLineItem(
     textAt: mark.side === "left" ? "before" : "after",
   };
 }
+
+/** Whether a figure across the board stands between the ends of its own line. */
+export const isRoomWithin = ({ from, to, text, sizeMm }: DimensionItem): boolean =>
+  Math.abs(to.x - from.x) >= estimateTextWidthMm(text, sizeMm);
 
 /** How far in from its own rail each trailing mark is, square to the line; the figure stands outside the board. */
 export function fromRailItems(finset: Finset, { lay, reader, textMm }: DimensionRoom): readonly Item[] {

@@ -22,7 +22,7 @@ export function MarkingOut({ plan, finset, numbered }: MarkingOutProps) {
   const { reader } = useSettings();
   const flags = useMemo(() => flagsOf(numbered), [numbered]);
   const draw = useCallback(
-    (widthMm: number) => finDrawing(plan, { reader, widthMm, flags }),
+    (widthMm: number) => finDrawing(plan, { reader, widthMm, flags, mayShorten: true }),
     [plan, reader, flags],
   );
   return (

@@ -14,6 +14,9 @@ export const DRAWINGS: Readonly<Record<string, string>> = {
     "In {1}: hinauf mit Maßband an der Unterseite ab {2}, hinaus von der Linie, hinein vom Rail.",
   "Over each string stands where it crosses, beside the nose tip.":
     "Über jeder Schnur steht, wie weit neben der Nosespitze sie vorbeiläuft.",
+  "Only the left half is drawn; the right half is its mirror image.":
+    "Nur die linke Hälfte ist gezeichnet; die rechte ist ihr Spiegelbild.",
+  "Figures without room here stand in the table.": "Zahlen ohne Platz hier stehen in der Tabelle.",
   "past centre": "über der Mitte",
   "beside nose": "neben Nose",
   "hardener in": "Härter drin",
