@@ -1,4 +1,4 @@
-import { type ReactNode, useEffect, useRef } from "react";
+import { type ReactNode, useLayoutEffect, useRef } from "react";
 import { useSettings } from "../settings/Settings";
 import { moveTo, useHash } from "../shared/usePath";
 import type { BenchCard } from "./BenchCard";
@@ -29,8 +29,8 @@ export function BenchScreen({ hand, chosen, nowMs, bench, children }: BenchScree
   const title = cardTitle(card, step, plan, reader);
   const heading = useRef<HTMLHeadingElement>(null);
   const shown = useRef<string | null>(null);
-  useEffect(() => {
-    // Another screen begins at its heading, read aloud too; the first one leaves the cursor where it is.
+  useLayoutEffect(() => {
+    // Another screen begins at its heading, read aloud too, before any key can come; the first one leaves the cursor where it is.
     if (shown.current !== null && shown.current !== card.id) heading.current?.focus();
     shown.current = card.id;
   }, [card.id]);

@@ -1,4 +1,4 @@
-import { useMemo } from "react";
+import { useMemo, useRef } from "react";
 import { useInTurn } from "../shared/useInTurn";
 import type { Draft } from "./Draft";
 import { useAfterTyping } from "./useAfterTyping";
@@ -9,7 +9,12 @@ import { useAfterTyping } from "./useAfterTyping";
  */
 export function useDraftOfPart(newest: Draft, id: string): Draft {
   const isHere = document.activeElement?.closest(`#${id}`) != null;
-  const rested = useAfterTyping(newest);
-  const shown = useInTurn(isHere ? newest : rested);
-  return useMemo(() => (isHere ? { ...newest, good: shown.good } : shown), [isHere, newest, shown]);
+  const rested = useAfterTyping(newest, isHere);
+  const shown = useInTurn(rested);
+  // What was typed here stands until its turn has come, wherever the cursor has gone meanwhile.
+  const own = useRef<Draft | null>(null);
+  if (isHere) own.current = newest;
+  else if (shown === rested) own.current = null;
+  const typed = own.current;
+  return useMemo(() => (typed === null ? shown : { ...typed, good: shown.good }), [typed, shown]);
 }
