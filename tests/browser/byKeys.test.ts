@@ -2,6 +2,7 @@ import { type BoardFile, DEMO_BOARDS } from "@lapline/contract";
 import type { Locator, Page } from "playwright-core";
 import { expect, test } from "vitest";
 import { runForTests } from "./runForTests";
+import { saved } from "./saved";
 
 const running = runForTests();
 
@@ -39,7 +40,7 @@ async function type(page: Page, target: Locator, text: string): Promise<void> {
   await tabTo(page, target);
   await page.keyboard.press("ControlOrMeta+a");
   await page.keyboard.type(text);
-  expect(await target.inputValue()).toBe(text);
+  await expect.poll(() => target.inputValue()).toBe(text);
 }
 
 /** Answers that a list may have, at most. */
@@ -51,7 +52,7 @@ async function choose(page: Page, target: Locator, value: string): Promise<void>
   await page.keyboard.press("Home");
   for (let i = 0; i < LONG_LIST && (await target.inputValue()) !== value; i += 1)
     await page.keyboard.press("ArrowDown");
-  expect(await target.inputValue()).toBe(value);
+  await expect.poll(() => target.inputValue()).toBe(value);
 }
 
 /** From the build line to a part, as one who skips what lies between. */
@@ -121,6 +122,8 @@ test("by keys alone: a new board, its readings, fins, cloth and shop, the dose, 
   const deck = glass.getByRole("group", { name: "Deck's cloth" });
   const layers = deck.getByLabel(/^layer \d/);
   const pieces = glass.locator("tr", { hasText: /^Deck \d/i });
+  // Its cloth is laid out once the part has had its turn after the readings.
+  await pieces.first().waitFor();
   const before = { layers: await layers.count(), pieces: await pieces.count() };
   await choose(page, glass.getByLabel("finish"), "gloss");
   await press(page, deck.getByRole("button", { name: "add a layer" }));
@@ -135,11 +138,11 @@ test("by keys alone: a new board, its readings, fins, cloth and shop, the dose, 
   await expect.poll(() => mix.locator(".cups .figures").first().textContent()).toMatch(/resin\s*\d+\sg/);
 
   await markFirstStep(page);
-  await page.locator(".saving-saved").waitFor();
+  await saved(page);
   const papers = page.locator("#papers");
   await press(page, papers.getByRole("button", { name: "Issue a Sheet (PDF)" }));
   const link = papers.getByRole("link", { name: "Sheet 1 (PDF)" });
-  await link.waitFor({ timeout: 60_000 });
+  await link.waitFor();
   await tabTo(page, link);
   const sheet = await page.request.get(
     new URL((await link.getAttribute("href")) ?? "", running.app.address).href,
@@ -156,8 +159,8 @@ test("by keys alone: a new board, its readings, fins, cloth and shop, the dose, 
   // And it is there again.
   await page.reload();
   await papers.getByRole("link", { name: "Sheet 1 (PDF)" }).waitFor();
-  expect(await page.getByLabel("station 1, left", { exact: true }).inputValue()).toBe(
-    PAPER?.stations[0]?.left,
-  );
+  await expect
+    .poll(() => page.getByLabel("station 1, left", { exact: true }).inputValue())
+    .toBe(PAPER?.stations[0]?.left);
   await context.close();
-}, 300_000);
+}, 600_000);

@@ -131,11 +131,10 @@ describe.each(["paper", "night", "sun"] as const)("in %s light", (light) => {
       await until(page);
       const { violations } = await new AxeBuilder({ page }).include(within).analyze();
       expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`)).toEqual([]);
-      expect(
-        await page.evaluate(() => document.documentElement.scrollWidth - innerWidth),
-      ).toBeLessThanOrEqual(0);
+      await expect
+        .poll(() => page.evaluate(() => document.documentElement.scrollWidth - innerWidth))
+        .toBeLessThanOrEqual(0);
       await page.context().close();
     },
-    120_000,
   );
 });

@@ -6,6 +6,7 @@ import { DE as DE_OF_PAGES } from "../../packages/present/src/language/de";
 import { DE_WORKINGS } from "../../packages/present/src/language/de/workings";
 import { openSite, type Site } from "../../packages/web/tests/openSite";
 import { buildFirst } from "../buildFirst";
+import { moveTo } from "./moveTo";
 
 let site: Site;
 beforeAll(async () => {
@@ -86,14 +87,6 @@ function listEnglish(texts: readonly string[]): readonly string[] {
   );
 }
 
-/** To another page of the app without loading it anew. */
-async function moveTo(page: Page, path: string): Promise<void> {
-  await page.evaluate((to) => {
-    window.history.pushState(null, "", to);
-    window.dispatchEvent(new PopStateEvent("popstate"));
-  }, `/${path}`);
-}
-
 const PAGES: readonly (readonly [path: string, until: string])[] = [
   ["", ".boards li"],
   ["new", ".questions"],
@@ -138,4 +131,4 @@ test("says nothing in English and shows no code to who reads German", async () =
   }
   expect([...new Set(found)]).toEqual([]);
   await page.context().close();
-}, 180_000);
+});

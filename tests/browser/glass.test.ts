@@ -13,12 +13,12 @@ test("the lay-up is chosen on the page: the cloth follows at once, and what cann
     reducedMotion: "reduce",
   });
   const page = await context.newPage();
-  await page.goto(new URL(BOARD, running.app.address).href, { waitUntil: "networkidle" });
+  await page.goto(new URL(BOARD, running.app.address).href);
   const glass = page.locator("#glass");
   const pieces = glass.getByRole("table", { name: "Cloth" }).getByRole("rowheader");
   const bottom = glass.getByRole("group", { name: "Bottom's cloth" });
   await expect
-    .poll(() => pieces.allTextContents(), { timeout: 30_000 })
+    .poll(() => pieces.allTextContents())
     .toEqual(["bottom 1 e-136", "deck 1 e-136", "deck 2 e-136", "patch 1 e-136"]);
 
   await bottom.getByRole("button", { name: "add a layer" }).click();

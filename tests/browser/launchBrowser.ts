@@ -41,7 +41,8 @@ export async function launchBrowser(): Promise<Browser> {
 
 async function startBrowser(): Promise<Browser> {
   const own = process.env.LAPLINE_BROWSER;
-  if (own !== undefined) return chromium.launch({ executablePath: own, args: FLAGS });
+  const how = { args: FLAGS, timeout: PATIENCE_MS };
+  if (own !== undefined) return chromium.launch({ ...how, executablePath: own });
   if (process.platform !== "linux") {
     throw new Error(
       "The browser tests need Chromium here: install it and name its program in LAPLINE_BROWSER.",
@@ -53,7 +54,7 @@ async function startBrowser(): Promise<Browser> {
     FONTCONFIG_FILE: join(folder, FONTS_FILE),
     LD_LIBRARY_PATH: join(folder, "al2023", "lib"),
   };
-  return chromium.launch({ executablePath: join(folder, "chromium"), args: FLAGS, env });
+  return chromium.launch({ ...how, executablePath: join(folder, "chromium"), env });
 }
 
 /** Unpacks the browser once for each of its versions; a run that comes meanwhile finds it whole or not at all. */

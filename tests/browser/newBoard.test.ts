@@ -3,6 +3,7 @@ import { DEMO_BOARDS, type StationFile } from "@lapline/contract";
 import type { Page } from "playwright-core";
 import { describe, expect, test } from "vitest";
 import { runForTests } from "./runForTests";
+import { saved } from "./saved";
 
 const running = runForTests();
 
@@ -60,8 +61,8 @@ test("a paper of readings becomes a board, a plan and a Sheet", async () => {
       await measure.getByLabel(`station ${i + 1}, ${name}`, { exact: true }).fill(station[field] ?? "");
   }
   await measure.getByRole("img", { name: /plan view/ }).waitFor();
-  expect(await measure.getByText("To be measured").count()).toBe(0);
-  await page.locator(".saving-saved").waitFor();
+  await expect.poll(() => measure.getByText("To be measured").count()).toBe(0);
+  await saved(page);
   const kept = await (await page.request.get(page.url().replace("/board/", "/api/boards/"))).json();
   expect(kept.survey).toMatchObject({ length: PAPER.length, tail: PAPER.tail });
   expect(withoutPlaces(kept.survey.stations)).toEqual(withoutPlaces(PAPER.stations));
@@ -75,17 +76,17 @@ test("a paper of readings becomes a board, a plan and a Sheet", async () => {
     .waitFor();
 
   const papers = page.locator("#papers");
-  await page.locator(".saving-saved").waitFor();
+  await saved(page);
   await papers.getByRole("button", { name: "Issue a Sheet (PDF)" }).click();
   const link = papers.getByRole("link", { name: "Sheet 1 (PDF)" });
-  await link.waitFor({ timeout: 60_000 });
+  await link.waitFor();
   const answer = await page.request.get(
     new URL((await link.getAttribute("href")) ?? "", running.app.address).href,
   );
   expect(answer.headers()["content-type"]).toBe("application/pdf");
   expect((await answer.body()).subarray(0, 5).toString()).toBe("%PDF-");
   await page.context().close();
-}, 240_000);
+});
 
 test("polyester on expanded polystyrene is refused before there is a board", async () => {
   const page = await openPage("new", 360);
@@ -99,7 +100,7 @@ test("polyester on expanded polystyrene is refused before there is a board", asy
   await page.getByLabel("resin").selectOption("epoxy");
   await expect.poll(() => go.getAttribute("aria-disabled")).toBe("false");
   await page.context().close();
-}, 120_000);
+});
 
 describe("a file dropped in", () => {
   /** As a hand drops it from the desk. */
@@ -125,7 +126,7 @@ describe("a file dropped in", () => {
     await drop(page, "good.json", good.replace('"name": "', '"name": "dropped '));
     await page.getByRole("heading", { level: 1, name: /^dropped/ }).waitFor();
     await page.context().close();
-  }, 120_000);
+  });
 
   test("brings its readings where it is a table", async () => {
     const page = await openPage("new", 820);
@@ -136,7 +137,7 @@ describe("a file dropped in", () => {
     await page.getByRole("button", { name: "Put it in the Shed" }).click();
     await page.getByText("To be measured: 2 of 2 stations read.").waitFor();
     await page.context().close();
-  }, 120_000);
+  });
 });
 
 describe("the Shed", () => {
@@ -161,24 +162,20 @@ describe("the Shed", () => {
     await page.getByText("No board is put away.").waitFor();
     await page.getByRole("link", { name: /one for the point/ }).waitFor();
     await page.context().close();
-  }, 120_000);
+  });
 
-  test.each(["paper", "night", "sun"] as const)(
-    "and a new board keep to the rules in %s",
-    async (light) => {
-      for (const [path, ready] of [
-        ["", ".silhouette"],
-        ["new", ".questions"],
-      ] as const) {
-        const page = await openPage(path, 320, light);
-        await page.locator(ready).first().waitFor();
-        expect(await audit(page)).toEqual([]);
-        expect(await sideways(page)).toBeLessThanOrEqual(0);
-        await page.context().close();
-      }
-    },
-    120_000,
-  );
+  test.each(["paper", "night", "sun"] as const)("and a new board keep to the rules in %s", async (light) => {
+    for (const [path, ready] of [
+      ["", ".silhouette"],
+      ["new", ".questions"],
+    ] as const) {
+      const page = await openPage(path, 320, light);
+      await page.locator(ready).first().waitFor();
+      expect(await audit(page)).toEqual([]);
+      expect(await sideways(page)).toBeLessThanOrEqual(0);
+      await page.context().close();
+    }
+  });
 });
 
 test("a board that is only begun opens with all its parts, leads to the readings, and can be named, warmed and shaped", async () => {
@@ -204,7 +201,7 @@ test("a board that is only begun opens with all its parts, leads to the readings
   await page.getByRole("button", { name: "say the bottom" }).click();
   await page.getByLabel("bottom", { exact: true }).selectOption("vee");
   await page.getByLabel("depth", { exact: true }).fill("1/8 in");
-  await page.locator(".saving-saved").waitFor();
+  await saved(page);
   const kept = await (await page.request.get(new URL("api/boards/bare", running.app.address).href)).json();
   expect(kept).toMatchObject({
     order: { rider: "rider B" },
@@ -214,4 +211,4 @@ test("a board that is only begun opens with all its parts, leads to the readings
   expect(await audit(page)).toEqual([]);
   expect(await sideways(page)).toBeLessThanOrEqual(0);
   await page.context().close();
-}, 120_000);
+});

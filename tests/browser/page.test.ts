@@ -25,7 +25,7 @@ const SIZES = [
 
 describe.each(SIZES)("at $width × $height", (viewport) => {
   test("the first page lists the demo boards, without complaint, for everyone", async () => {
-    const context = await running.browser.newContext({ viewport });
+    const context = await running.browser.newContext({ viewport, serviceWorkers: "allow" });
     const page = await context.newPage();
     const complaints = watch(page);
     await page.goto(running.app.address);

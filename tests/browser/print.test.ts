@@ -35,4 +35,4 @@ test("a board's page is printed on A4 with what bars it from the water first, no
   const heads = pages.map(({ lines }) => lines[0]?.text.trim());
   expect(PARTS.slice(1, -1).filter((part) => !heads.includes(part))).toEqual([]);
   await context.close();
-}, 180_000);
+});

@@ -9,6 +9,13 @@ interface Running {
   readonly browser: Browser;
 }
 
+/** A service worker fetches the whole app into each new context: it runs only in a test that asks for it. */
+function withoutWorkers(browser: Browser): Browser {
+  const { newContext } = browser;
+  browser.newContext = (options) => newContext.call(browser, { serviceWorkers: "block", ...options });
+  return browser;
+}
+
 /** The built app on its real server, and a browser, from before a file's first test until after its last. */
 export function runForTests(): Running {
   let running: Running | undefined;
@@ -19,7 +26,7 @@ export function runForTests(): Running {
   beforeAll(async () => {
     buildFirst("web");
     const [app, browser] = await Promise.all([startApp(), launchBrowser()]);
-    running = { app, browser };
+    running = { app, browser: withoutWorkers(browser) };
   });
   afterAll(async () => {
     await started().browser.close();

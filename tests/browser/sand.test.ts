@@ -62,7 +62,7 @@ describe("from the sander to the water, on the page", () => {
     await seal.getByRole("heading", { name: /^Repair 1: foam on the left of the deck/ }).waitFor();
     await seal.getByRole("img", { name: /, repairs/ }).waitFor();
     await seal.getByRole("link", { name: "To the step" }).first().click();
-    expect(new URL(page.url()).hash).toBe("#step-repair-1-dry");
+    await expect.poll(() => new URL(page.url()).hash).toBe("#step-repair-1-dry");
     await page.locator("#step-repair-1-dry").waitFor();
     const water = page.locator("#water");
     await water.getByRole("heading", { name: "Record", exact: true }).click();

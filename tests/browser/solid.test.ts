@@ -81,14 +81,14 @@ describe("the solid", () => {
     const canvas = fold.locator("canvas");
     await fold.getByRole("button", { name: "deck", exact: true }).click();
     await canvas.scrollIntoViewIfNeeded();
-    const box = await canvas.boundingBox();
-    if (box === null) throw new Error("the canvas is seen");
     const told = fold.locator(".solid-told");
     for (const [alongShare, sign] of [
       [0.15, 1],
       [0.3, -1],
       [0.9, 1],
     ] as const) {
+      const box = await canvas.boundingBox();
+      if (box === null) throw new Error("the canvas is seen");
       await page.mouse.move(box.x + box.width * alongShare, box.y + box.height / 2 - sign * 12);
       await told.getByText(sign > 0 ? /^Deck, left, .*\smm from/ : /^Deck, right, .*\smm from/).waitFor();
       const words = (await told.textContent()) ?? "";
@@ -99,11 +99,11 @@ describe("the solid", () => {
       const toldM = (Number(size) / (unit === "µm" ? 1e6 : 1e3)) * (way === "narrower" ? -1 : 1);
       expect(Math.abs(toldM - fullerM), words).toBeLessThan(0.0001);
     }
-    const colours = await coloursOf(page, canvas);
-    const large = Object.values(colours).filter((share) => share > 0.005);
-    expect(large.length).toBeGreaterThan(3);
+    const large = async () =>
+      Object.values(await coloursOf(page, canvas)).filter((share) => share > 0.005).length;
+    await expect.poll(large).toBeGreaterThan(3);
     await fold.getByRole("button", { name: "Close the solid" }).click();
-    expect(await page.locator("#measure canvas").count()).toBe(0);
+    await expect.poll(() => page.locator("#measure canvas").count()).toBe(0);
     await page.context().close();
   });
 
@@ -115,7 +115,7 @@ describe("the solid", () => {
     await sand.getByText("The same as a table").click();
     const through = sanding?.places.filter(({ remainingM }) => remainingM < 0) ?? [];
     expect(through.length).toBeGreaterThan(0);
-    expect(await table.getByText(/^through, \d+ µm short$/).count()).toBeGreaterThan(0);
+    await expect.poll(() => table.getByText(/^through, \d+ µm short$/).count()).toBeGreaterThan(0);
     await sand.getByLabel("In colour").selectOption("skin");
     await sand
       .getByRole("table", { name: "Thickness of the skin" })
@@ -147,7 +147,7 @@ describe("the solid", () => {
       .poll(async () => seen(await coloursOf(page, fold.locator("canvas"))))
       .toBeGreaterThan(seen(first));
     await page.keyboard.press("Tab");
-    expect(await page.evaluate(() => document.activeElement?.textContent)).toBe("whole board");
+    await expect.poll(() => page.evaluate(() => document.activeElement?.textContent)).toBe("whole board");
     await page.context().close();
   });
 
@@ -160,9 +160,8 @@ describe("the solid", () => {
     const fold = page.locator("#measure .solid-fold");
     await fold.getByRole("button", { name: /^The solid/ }).click();
     await fold.getByText("WebGL is missing").waitFor();
-    expect(
-      await fold.getByRole("table", { name: "Each side against the other" }).getByRole("row").count(),
-    ).toBe(12);
+    const rows = fold.getByRole("table", { name: "Each side against the other" }).getByRole("row");
+    await expect.poll(() => rows.count()).toBe(12);
     await page.context().close();
   });
 

@@ -1,4 +1,5 @@
 import { mkdtemp, rm } from "node:fs/promises";
+import { createServer } from "node:net";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { keepDemoBoards, startServer } from "@lapline/server";
@@ -20,7 +21,7 @@ export interface RunningApp {
   readonly sharedAddress: string | null;
   /** A code that lets the next device in. */
   makeCode(role: "bench" | "keeper"): string;
-  /** The server goes away, as when its machine is turned off; what it kept stays. */
+  /** The server goes away: whoever asks is cut off without an answer; what it kept stays. */
   stop(): Promise<void>;
   /** It comes back under the same address. */
   start(): Promise<void>;
@@ -33,10 +34,11 @@ export async function startApp(options: AppOptions = {}): Promise<RunningApp> {
   let running = await serve(folder, 0, options);
   await keepDemoBoards(running.shop);
   const { port, address } = running.server;
-  const stop = async () => {
+  const close = async () => {
     await running.server.close();
     await running.shop.close();
   };
+  let letGo = async () => {};
   return {
     address,
     sharedAddress: running.server.shared?.addresses()[0] ?? null,
@@ -46,15 +48,26 @@ export async function startApp(options: AppOptions = {}): Promise<RunningApp> {
       if (code === null) throw new Error("the shop is not shared");
       return code;
     },
-    stop,
+    async stop() {
+      await close();
+      letGo = await holdPort(port);
+    },
     async start() {
+      await letGo();
       running = await serve(folder, port, options);
     },
     async close() {
-      await stop();
+      await close();
       await rm(folder, { recursive: true });
     },
   };
+}
+
+/** Meanwhile no other server of the tests is given the port of one that is to come back. */
+async function holdPort(port: number): Promise<() => Promise<void>> {
+  const holder = createServer((asker) => asker.destroy());
+  await new Promise<void>((resolve) => holder.listen(port, "127.0.0.1", resolve));
+  return () => new Promise((resolve) => holder.close(() => resolve()));
 }
 
 const BUILT = join(ROOT, "packages", "web", "dist");

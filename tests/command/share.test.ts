@@ -18,16 +18,17 @@ describe("lapline serve --share", () => {
     const child = startLapline(["serve", "--share", "--port", "0", "--share-port", "0"], folder);
     const ended = new Promise((resolve) => child.on("close", resolve));
     const [out, err] = [child.stdout, child.stderr].map((input) => createInterface({ input }));
-    const address = await new Promise<string>((resolve) =>
-      out?.once("line", (line) => resolve(line.replace("Lapline: ", ""))),
-    );
     const told: string[] = [];
-    await new Promise<void>((resolve) =>
-      err?.on("line", (line) => {
-        told.push(line);
-        if (line.startsWith("Another code")) resolve();
-      }),
-    );
+    // Both are listened to from the first: what is told meanwhile would be lost.
+    const [address] = await Promise.all([
+      new Promise<string>((resolve) => out?.once("line", (line) => resolve(line.replace("Lapline: ", "")))),
+      new Promise<void>((resolve) =>
+        err?.on("line", (line) => {
+          told.push(line);
+          if (line.startsWith("Another code")) resolve();
+        }),
+      ),
+    ]);
     const text = told.join("\n");
     expect(text).toContain("whoever is on the same network can listen");
     // A machine without a network has no address to scan, and says so.

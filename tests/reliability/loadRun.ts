@@ -13,7 +13,7 @@ export interface LoadRunOptions {
 /** One write in so many saves the board; the others are entries of the journal. */
 const SAVE_EVERY = 5;
 /** How often it looks whether the last events have come. */
-const MOST_TURNS = 100;
+const MOST_TURNS = 1000;
 
 /**
  * Devices that each keep the changes open and write in turn, at an even rate whatever the answers take, to a server in a process of its
@@ -59,7 +59,7 @@ export async function loadRun({ devices, writesPerSecond, seconds }: LoadRunOpti
   const askerCpu = process.cpuUsage(cpuBefore);
   const serverCpuS = (await cpuSeconds(server.child.pid)) - serverBefore;
   // The last events are still on their way.
-  for (let turn = 0; turn < MOST_TURNS && Math.min(...heard) < Math.max(...heard); turn++)
+  for (let turn = 0; turn < MOST_TURNS && Math.min(...heard) < took.length; turn++)
     await new Promise((resolve) => setTimeout(resolve, 50));
   stop.abort();
   await Promise.all(listening.map(({ ended }) => ended));

@@ -12,6 +12,8 @@ export interface MutateRunOptions {
 
 const AT_ONCE = 4;
 const LONGEST_MS = 1000;
+/** Longer than the server itself gives a Sheet: what has no answer then has none. */
+const GIVEN_UP_MS = 180_000;
 
 /**
  * Requests and board files that nobody would send: made up (fast-check, seeded), and demo boards with bytes, values and structure changed.
@@ -41,7 +43,7 @@ export async function mutateRun({ requests, seed }: MutateRunOptions) {
         method,
         headers: { ...headers, ...match },
         ...(method === "GET" || method === "HEAD" ? {} : { body: body as BodyInit }),
-        signal: AbortSignal.timeout(10_000),
+        signal: AbortSignal.timeout(GIVEN_UP_MS),
       });
       if (!path.startsWith("/api/changes")) await response.arrayBuffer();
       else await response.body?.cancel();

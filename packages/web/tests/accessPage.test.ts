@@ -43,6 +43,7 @@ async function open(address: string, language: "en" | "de" = "en"): Promise<Page
   const context = await browser.newContext({
     viewport: { width: 320, height: 640 },
     reducedMotion: "reduce",
+    serviceWorkers: "block",
   });
   const page = await context.newPage();
   await page.addInitScript((kept) => window.localStorage.setItem("lapline.language", kept), language);
@@ -85,7 +86,10 @@ test("a scanned code, by keyboard alone: in, the code gone from the address, and
   const page = await open(offer?.links[0] ?? "");
   await page.getByLabel("Code, eight digits").waitFor();
   await expect.poll(() => page.getByLabel("Code, eight digits").inputValue()).toBe(offer?.code);
-  expect(page.url()).toBe(`${sharedAddress()}/pair`);
+  await expect.poll(() => page.url()).toBe(`${sharedAddress()}/pair`);
+  // The code has brought the cursor to the name.
+  const name = page.getByLabel(/others know/);
+  await expect.poll(() => name.evaluate((each) => each === document.activeElement)).toBe(true);
   await page.keyboard.type(NAME);
   await page.keyboard.press("Enter");
   await page.getByRole("link", { name: /5'10" quad/ }).waitFor();
@@ -94,7 +98,7 @@ test("a scanned code, by keyboard alone: in, the code gone from the address, and
 
   const office = await open(`${server.address}devices`);
   await office.getByText(NAME).waitFor();
-  expect(await office.title()).toContain("Devices");
+  await expect.poll(() => office.title()).toContain("Devices");
   await expectForEveryone(office);
   await office.getByRole("button", { name: `Put out ${NAME}` }).click();
   await office.getByRole("button", { name: "Put it out" }).click();

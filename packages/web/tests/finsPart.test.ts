@@ -33,9 +33,9 @@ test("another rule for the sides moves the marks on the drawing and in the table
   const { finset } = demoPlan({ sides: "rail" });
   const { fromRailM } = markOf(finset, "front-left").trailing;
   const row = fins.getByRole("row", { name: /^front left, trailing/ });
-  expect(flat(await row.getByRole("cell").last().textContent())).toBe(
-    formatTapeLength(fromRailM, { units: "mm", language: "en" }),
-  );
+  await expect
+    .poll(async () => flat(await row.getByRole("cell").last().textContent()))
+    .toBe(formatTapeLength(fromRailM, { units: "mm", language: "en" }));
   await page.context().close();
 });
 
@@ -78,10 +78,10 @@ test("a fin measured as set gets its errors, its correction and a drawing of bot
   });
   const [plan] = finset.asSet;
   const row = fins.getByRole("row", { name: /^front left/ }).filter({ hasText: "move:" });
-  const words = flat(await row.textContent());
-  expect(words).toContain(formatQuantity(length(plan?.leadingErrorM ?? 0, "fine"), "mm"));
-  expect(words).toContain(formatQuantity(angle(plan?.toeErrorRad ?? 0, "fine"), "mm"));
-  expect(words).toMatch(/move: leading end [\d.]+ mm inward/);
+  const words = expect.poll(async () => flat(await row.textContent()));
+  await words.toContain(formatQuantity(length(plan?.leadingErrorM ?? 0, "fine"), "mm"));
+  await words.toContain(formatQuantity(angle(plan?.toeErrorRad ?? 0, "fine"), "mm"));
+  await words.toMatch(/move: leading end [\d.]+ mm inward/);
   await fins.getByRole("img", { name: /fins as set/ }).waitFor();
   await page.context().close();
 });

@@ -63,17 +63,18 @@ test("one field changed on two devices: both values with device and time, the ch
   const choices = page.locator(".clash button");
   expect(await choices.first().textContent()).toMatch(/^10.*1.*2.*in.*typed here, /);
   expect(await choices.last().textContent()).toMatch(/^10.*3.*4.*in.*this machine, /);
-  const { violations } = await new AxeBuilder({ page }).analyze();
+  // The rest of the page is looked at where nobody has to choose.
+  const { violations } = await new AxeBuilder({ page }).include(".clashes").analyze();
   expect(violations.map((each) => `${each.id}: ${each.nodes[0]?.html}`)).toEqual([]);
   await choices.first().click();
   await expect.poll(async () => (await stationOf(page, "nine-two-long"))?.left, PATIENT).toBe("10 1/2 in");
-  expect(await page.locator(".clash").count()).toBe(0);
+  await expect.poll(() => page.locator(".clash").count()).toBe(0);
   await page.context().close();
 
   const again = await clashOn("nine-two-long", "10 5/8 in", "10 7/8 in");
   await again.locator(".clash button").last().click();
   await saved(again);
-  expect(await readingOf(again)).toBe("10 7/8 in");
+  await expect.poll(() => readingOf(again)).toBe("10 7/8 in");
   expect((await stationOf(again, "nine-two-long"))?.left).toBe("10 7/8 in");
   await again.context().close();
 });
@@ -130,20 +131,34 @@ async function weigh(page: Page, from: number, to: number): Promise<void> {
       for (let grams = first; grams < last; grams += 1) {
         setValue?.call(field, `${grams} g`);
         field.dispatchEvent(new Event("input", { bubbles: true }));
-        await new Promise((painted) => requestAnimationFrame(painted));
+        await new Promise((shown) => setTimeout(shown, 0));
         form.requestSubmit();
-        await new Promise((painted) => requestAnimationFrame(painted));
+        await new Promise((shown) => setTimeout(shown, 0));
       }
     },
     [from, to],
   );
 }
 
+const FEW = 30;
+
+/** The server goes when so many entries have been sent to it, before the next is let out. */
+function stopAtEntry(page: Page, most: number): Promise<void> {
+  let sent = 0;
+  return new Promise((resolve, reject) => {
+    void page.route("**/journal", async (route) => {
+      sent += 1;
+      if (sent === most) await site.app.stop().then(resolve, reject);
+      await route.continue();
+    });
+  });
+}
+
 const weighedOf = (entries: readonly RecordEntryFile[]) =>
   entries.flatMap((entry) => (entry.kind === "weighed" ? [entry.mass] : []));
 
 test("300 entries without the server, which comes, goes and comes back: all arrive once and in their order", async () => {
-  const page = await site.openBoard("six-four-tri");
+  const page = await site.openBoard("six-four-tri", { hasWorker: false });
   const journal = async () =>
     (await ask<{ entries: { entry: RecordEntryFile }[] }>(page, "six-four-tri/journal")).entries.map(
       ({ entry }) => entry,
@@ -152,13 +167,13 @@ test("300 entries without the server, which comes, goes and comes back: all arri
   const masses = Array.from({ length: MANY }, (_, i) => `${2000 + i} g`);
   await weigh(page, 2000, 2000 + MANY);
   await page.getByText(`Kept on this device, ${MANY} entries wait for the shop's computer.`).waitFor(PATIENT);
+  const gone = stopAtEntry(page, FEW);
   await site.app.start();
-  await expect.poll(async () => (await journal()).length, PATIENT).toBeGreaterThan(10);
-  await site.app.stop();
-  await page.getByText(/^Kept on this device, \d+ entries wait/).waitFor(PATIENT);
+  await gone;
+  await page.getByText(/^Kept on this device, 2\d\d entries wait/).waitFor(PATIENT);
   await site.app.start();
-  await expect.poll(async () => (await journal()).length, { timeout: 120_000 }).toBe(MANY);
-  await page.getByText("Saved.", { exact: true }).waitFor({ timeout: 60_000 });
+  await expect.poll(async () => (await journal()).length, { timeout: 240_000 }).toBe(MANY);
+  await saved(page);
   const entries = await journal();
   expect(weighedOf(entries)).toEqual(masses);
   expect(new Set(entries.map(({ id }) => id)).size).toBe(MANY);
@@ -166,7 +181,7 @@ test("300 entries without the server, which comes, goes and comes back: all arri
   expect(weighedOf(record).slice(-MANY)).toEqual(masses);
   expect(new Set(record.map(({ id }) => id)).size).toBe(record.length);
   await page.context().close();
-}, 400_000);
+}, 600_000);
 
 test("every saved version is listed, two are told apart in words, and an old one is brought back", async () => {
   const page = await site.openBoard("nine-two-long");
@@ -180,8 +195,7 @@ test("every saved version is listed, two are told apart in words, and an old one
     .getByRole("button", { name: /^compare/ })
     .click();
   const difference = page.locator("table.compared tbody tr");
-  await difference.first().waitFor();
-  expect(await difference.count()).toBe(1);
+  await expect.poll(() => difference.count()).toBe(1);
   expect((await difference.textContent())?.replace(/\s/g, " ")).toMatch(
     /^station 5, left10 .* in10 .*1.*4 in$/,
   );
@@ -212,7 +226,7 @@ test.each<[string, keyof SqliteDisk, RegExp]>([
     expect((await stationOf(page, "five-ten-quad"))?.left).not.toBe(typed);
     await page.reload();
     await page.locator(".saving").filter({ hasText: words }).waitFor(PATIENT);
-    expect(await readingOf(page)).toBe(typed);
+    await expect.poll(() => readingOf(page)).toBe(typed);
     disk.free();
     await saved(page);
     expect((await stationOf(page, "five-ten-quad"))?.left).toBe(typed);

@@ -5,7 +5,7 @@ import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { planOf } from "../src/plan/planOf";
 import { demoPlan } from "./demoPlan";
-import { openSite, type Site } from "./openSite";
+import { openSite, type Reader, type Site } from "./openSite";
 
 let site: Site;
 beforeAll(async () => {
@@ -14,6 +14,7 @@ beforeAll(async () => {
 afterAll(() => site.close());
 
 const QUAD = "five-ten-quad";
+const openQuad = (reader: Reader = {}) => site.openBoard(QUAD, { hasWorker: false, ...reader });
 const VOLUME = "shape.volumeM3";
 const PHONE = { width: 360, height: 740 };
 const LIGHTS = ["paper", "night", "sun"] as const;
@@ -34,7 +35,7 @@ async function expectNoViolation(page: Page, within: string) {
 }
 
 test("a number opens by keyboard on the back of its sheet, and Escape leads back to it", async () => {
-  const page = await site.openBoard(QUAD, { viewport: PHONE });
+  const page = await openQuad({ viewport: PHONE });
   const drawer = await turnOver(page, VOLUME);
   await drawer.getByText("added up along the board").waitFor();
   await drawer.getByText("Γ(1 + 1/n)").waitFor();
@@ -43,25 +44,27 @@ test("a number opens by keyboard on the back of its sheet, and Escape leads back
   // Worked out while the sheet can be read: thickness and section move a volume most.
   const found = drawer.locator('[aria-busy="false"] li');
   await found.first().waitFor();
-  expect(await found.count()).toBe(3);
+  await expect.poll(() => found.count()).toBe(3);
   expect(await found.first().textContent()).toMatch(/ more makes it .* (more|less)\.$/);
   const width = await drawer.evaluate((element) => [element.scrollWidth, element.clientWidth]);
   expect(width[0]).toBe(width[1]);
   await page.keyboard.press("Escape");
   await drawer.waitFor({ state: "detached" });
-  expect(await page.evaluate(() => (document.activeElement as HTMLElement).dataset.why)).toBe(VOLUME);
+  await expect
+    .poll(() => page.evaluate(() => (document.activeElement as HTMLElement).dataset.why))
+    .toBe(VOLUME);
   await page.context().close();
 });
 
 test.each(LIGHTS)("the sheet is for everyone in %s light", async (light) => {
-  const page = await site.openBoard(QUAD, { light });
+  const page = await openQuad({ light });
   await turnOver(page, "finset.marks[front-left].toeRad");
   await expectNoViolation(page, "dialog");
   await page.context().close();
 });
 
 test("in German it has its words, its formula and its inputs", async () => {
-  const page = await site.openBoard(QUAD, { language: "de", units: "mm" });
+  const page = await openQuad({ language: "de", units: "mm" });
   const drawer = await turnOver(page, "weight.finishedKg");
   await drawer.getByText("Das Board ohne Finnen, Wachs und Leash").waitFor();
   await drawer.getByText("Schaum + Stringer + Gewebe + Harz + Einbauten").waitFor();
@@ -74,7 +77,7 @@ describe.each(DEMO_BOARDS)("$id", ({ id, text }) => {
   test("every number of the page that can be turned over has a back", async () => {
     const read = planOf(text);
     if (!read.ok) throw new Error("a demo board must be readable");
-    const page = await site.openBoard(id);
+    const page = await site.openBoard(id, { hasWorker: false });
     await page.locator("#water").waitFor();
     const paths = await page
       .locator("[data-why]")
@@ -119,7 +122,7 @@ test("cost, fins as set, the gate's readings, diagonals and waits have a back", 
   const { id, text } = await keepWholeBoard();
   const read = planOf(text);
   if (!read.ok) throw new Error("the board must be readable");
-  const page = await site.openBoard(id);
+  const page = await site.openBoard(id, { hasWorker: false });
   await page.locator("#water").waitFor();
   const paths = await page
     .locator("[data-why]")
@@ -144,7 +147,7 @@ test("cost, fins as set, the gate's readings, diagonals and waits have a back", 
 });
 
 test("a number of a house set that is only offered is told from the board with that set", async () => {
-  const page = await site.openBoard(QUAD);
+  const page = await openQuad();
   const fins = page.locator("#fins");
   await fins.getByLabel("House set, to see on this board").selectOption({ index: 1 });
   const offered = fins.locator(".offer").first().locator('[data-why^="finset.marks["]').first();
@@ -173,7 +176,7 @@ test("at the Bench a number to turn over is as large as a wet thumb needs", asyn
 });
 
 test("each part opens its words, and one page has them all", async () => {
-  const page = await site.openBoard(QUAD, { viewport: PHONE });
+  const page = await openQuad({ viewport: PHONE });
   const open = page.locator("#fins").getByRole("button", { name: /^words/ });
   await open.focus();
   await page.keyboard.press("Enter");
@@ -182,7 +185,7 @@ test("each part opens its words, and one page has them all", async () => {
   await expectNoViolation(page, "dialog");
   await page.keyboard.press("Escape");
   await drawer.waitFor({ state: "detached" });
-  expect(await open.evaluate((button) => button === document.activeElement)).toBe(true);
+  await expect.poll(() => open.evaluate((button) => button === document.activeElement)).toBe(true);
   await open.click();
   await drawer.getByRole("link", { name: "All words on one page" }).click();
   await page.getByRole("heading", { level: 1, name: "Words" }).waitFor();
