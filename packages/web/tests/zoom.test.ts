@@ -105,6 +105,70 @@ test("a hand rolls it, and what stood in the middle stays there when it grows", 
   await page.context().close();
 });
 
+interface Finger {
+  readonly x: number;
+  readonly y: number;
+}
+
+/** Puts fingers down, moves them together in a few steps, and lifts them, as the browser hears it from a touch screen. */
+async function moveFingers(
+  page: Page,
+  fingers: ReadonlyArray<{ readonly from: Finger; readonly to: Finger }>,
+): Promise<void> {
+  const screen = await page.context().newCDPSession(page);
+  const touch = (
+    type: "touchStart" | "touchMove" | "touchEnd",
+    touchPoints: Array<Finger & { id: number }>,
+  ) => screen.send("Input.dispatchTouchEvent", { type, touchPoints });
+  const at = (share: number) =>
+    fingers.map(({ from, to }, id) => ({
+      x: from.x + share * (to.x - from.x),
+      y: from.y + share * (to.y - from.y),
+      id,
+    }));
+  await touch("touchStart", at(0));
+  for (const share of [0.25, 0.5, 0.75, 1]) await touch("touchMove", at(share));
+  await touch("touchEnd", []);
+  await screen.detach();
+}
+
+test("two fingers make it larger under themselves, one rolls it; on the page itself a finger rolls the page", async () => {
+  const page = await site.openBoard(QUAD, { viewport: { width: 360, height: 740 }, isTouched: true });
+  await page.locator("#water").waitFor();
+  const { drawer, drawing } = await openDrawing(page, /^look closer: .*marking-out/);
+  const view = await page.locator(".zoom-view").boundingBox();
+  const before = await drawing.boundingBox();
+  if (view === null || before === null) throw new Error("the drawing is there");
+  const from = { x: view.x + view.width * 0.65, y: before.y + before.height * 0.5 };
+  const to = { x: from.x - 30, y: from.y + 20 };
+  // Apart to three times as far, while both move to the left and down.
+  const spread = (by: number) => ({
+    from: { x: from.x + 20 * by, y: from.y },
+    to: { x: to.x + 60 * by, y: to.y },
+  });
+  await moveFingers(page, [spread(-1), spread(1)]);
+  await expect.poll(() => widthOf(page)).toBeCloseTo(before.width * 3, -1);
+  const after = await drawing.boundingBox();
+  if (after === null) throw new Error("the drawing is there");
+  expect((to.x - after.x) / after.width).toBeCloseTo((from.x - before.x) / before.width, 1.7);
+  expect((to.y - after.y) / after.height).toBeCloseTo((from.y - before.y) / before.height, 1.7);
+  const [left = 0, top = 0] = await rolledOf(page);
+  await moveFingers(page, [{ from, to: { x: from.x + 40, y: from.y - 60 } }]);
+  await expect.poll(async () => (await rolledOf(page))[0]).toBeCloseTo(left - 40, -1);
+  expect((await rolledOf(page))[1]).toBeCloseTo(top + 60, -1);
+  await page.keyboard.press("Escape");
+  await drawer.waitFor({ state: "detached" });
+  const figure = page.locator("#fins figure.sheet").first();
+  await figure.scrollIntoViewIfNeeded();
+  const box = await figure.boundingBox();
+  if (box === null) throw new Error("the drawing is there");
+  const rolled = await page.evaluate(() => window.scrollY);
+  const onIt = { x: box.x + box.width / 2, y: Math.min(Math.max(box.y + box.height / 2, 250), 700) };
+  await moveFingers(page, [{ from: onIt, to: { x: onIt.x, y: onIt.y - 150 } }]);
+  await expect.poll(() => page.evaluate(() => window.scrollY)).toBeGreaterThan(rolled + 50);
+  await page.context().close();
+});
+
 test.each(["paper", "night", "sun"] as const)("is for everyone in %s light, in German", async (light) => {
   const page = await openQuad({ light, language: "de", units: "mm" });
   await page.locator("#water").waitFor();

@@ -2,11 +2,11 @@ import { fraction } from "@lapline/engine";
 import { useEffect, useLayoutEffect, useMemo, useRef, useState } from "react";
 import { useTell } from "../settings/useTell";
 import { Drawer } from "../shared/Drawer";
-import { followHand } from "../shared/followHand";
+import { followHand, type HandPlace } from "../shared/followHand";
 import { SvgTree } from "./SvgTree";
 import { type Drawn, PX_PER_MM, useDrawn } from "./useDrawn";
 import { useWidthPx } from "./useWidthPx";
-import { clampZoom, middleOf, rolledTo, zoomByKey } from "./zoomSteps";
+import { clampZoom, zoomByKey } from "./zoomSteps";
 import "./zoom.css";
 
 interface ZoomDrawerProps extends Drawn {
@@ -14,6 +14,12 @@ interface ZoomDrawerProps extends Drawn {
 }
 
 const KEYS = ["-", "0", "+"] as const;
+
+/** A place of the drawing, as shares of its width and height, and where in the view it is to be seen. */
+interface Held {
+  readonly share: HandPlace;
+  readonly at: HandPlace;
+}
 
 /** A drawing over the whole page: larger and smaller by buttons, by + - 0, by two fingers; rolled by arrows and by hand. */
 export default function ZoomDrawer({ close, ...drawn }: ZoomDrawerProps) {
@@ -24,21 +30,23 @@ export default function ZoomDrawer({ close, ...drawn }: ZoomDrawerProps) {
   const wholePx = useMemo(() => fitWhole(draw, widthPx ?? 0, heightPx), [draw, widthPx, heightPx]);
   const shown = useDrawn(drawn, wholePx);
   const [zoom, setZoom] = useState(1);
-  const middle = useRef({ x: 0.5, y: 0 });
-  const set = (next: (zoom: number) => number): void => {
+  const wanted = useRef(1);
+  const held = useRef<Held | null>(null);
+  const isPinched = useRef(false);
+  /** What lies at a place, the view's middle if none is told, stays there. */
+  const set = (next: number, about?: HandPlace): void => {
     const { current } = view;
-    if (current !== null) middle.current = { x: middleOf(across(current)), y: middleOf(down(current)) };
+    if (current === null || next === wanted.current) return;
+    // What two fingers took hold of stays theirs, also where an edge kept the drawing from following at first.
+    if (!isPinched.current || held.current === null)
+      held.current = holdAt(current, about ?? { x: current.clientWidth / 2, y: current.clientHeight / 2 });
+    wanted.current = next;
     setZoom(next);
   };
   // biome-ignore lint/correctness/useExhaustiveDependencies: rolled anew where the drawing became larger or smaller
   useLayoutEffect(() => {
-    const { current } = view;
-    if (current === null) return;
-    current.scrollTo({
-      left: rolledTo(middle.current.x, across(current)),
-      top: rolledTo(middle.current.y, down(current)),
-      behavior: "instant",
-    });
+    if (view.current !== null && held.current !== null) rollTo(view.current, held.current);
+    if (!isPinched.current) held.current = null;
   }, [zoom]);
   // biome-ignore lint/correctness/useExhaustiveDependencies: what it calls reads the newest by itself
   useEffect(() => {
@@ -48,16 +56,29 @@ export default function ZoomDrawer({ close, ...drawn }: ZoomDrawerProps) {
       current.scrollBy({ left: -right, top: -downwards, behavior: "instant" });
     return followHand(current, {
       drag: roll,
-      move: roll,
-      zoom: (factor) => set((before) => clampZoom(before * factor)),
+      move: (right, downwards) => {
+        if (held.current === null) {
+          roll(right, downwards);
+          return;
+        }
+        const { share, at } = held.current;
+        held.current = { share, at: { x: at.x + right, y: at.y + downwards } };
+        rollTo(current, held.current);
+      },
+      pinch: (isBegun) => {
+        isPinched.current = isBegun;
+        if (isBegun) held.current = null;
+      },
+      zoom: (factor, about) => set(clampZoom(wanted.current * factor), about),
     });
   }, []);
   // biome-ignore lint/correctness/useExhaustiveDependencies: as above
   useEffect(() => {
     const byKey = (event: KeyboardEvent): void => {
-      if (event.ctrlKey || event.metaKey || event.altKey || zoomByKey(1, event.key) === null) return;
+      const next = zoomByKey(wanted.current, event.key);
+      if (event.ctrlKey || event.metaKey || event.altKey || next === null) return;
       event.preventDefault();
-      set((before) => zoomByKey(before, event.key) ?? before);
+      set(next);
     };
     // Wherever in the sheet the focus is: nothing is typed there.
     document.addEventListener("keydown", byKey);
@@ -73,7 +94,7 @@ export default function ZoomDrawer({ close, ...drawn }: ZoomDrawerProps) {
               key={key}
               type="button"
               aria-keyshortcuts={key}
-              onClick={() => set((before) => zoomByKey(before, key) ?? before)}
+              onClick={() => set(zoomByKey(wanted.current, key) ?? 1)}
             >
               {names[key]}
             </button>
@@ -101,9 +122,28 @@ function fitWhole(draw: Drawn["draw"], widthPx: number, heightPx: number): numbe
   return Math.max(Math.min(widthPx, LEAST_PX), widthPx * Math.min(1, heightPx / (tall * PX_PER_MM)));
 }
 
-const across = (view: HTMLElement) => ({
-  at: view.scrollLeft,
-  seen: view.clientWidth,
-  all: view.scrollWidth,
-});
-const down = (view: HTMLElement) => ({ at: view.scrollTop, seen: view.clientHeight, all: view.scrollHeight });
+/** The drawing's box in its view, from the view's own corner. */
+function boxWithin(view: HTMLElement) {
+  const [own, drawing] = [view, view.firstElementChild ?? view].map((each) => each.getBoundingClientRect());
+  if (own === undefined || drawing === undefined) throw new Error("the view is there");
+  return {
+    x: drawing.left - own.left,
+    y: drawing.top - own.top,
+    width: drawing.width,
+    height: drawing.height,
+  };
+}
+
+function holdAt(view: HTMLElement, at: HandPlace): Held {
+  const { x, y, width, height } = boxWithin(view);
+  return { share: { x: (at.x - x) / width, y: (at.y - y) / height }, at };
+}
+
+function rollTo(view: HTMLElement, { share, at }: Held): void {
+  const { x, y, width, height } = boxWithin(view);
+  view.scrollBy({
+    left: x + share.x * width - at.x,
+    top: y + share.y * height - at.y,
+    behavior: "instant",
+  });
+}
