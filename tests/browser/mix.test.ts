@@ -1,5 +1,7 @@
 import AxeBuilder from "@axe-core/playwright";
-import { DEMO_BOARDS } from "@lapline/contract";
+import { DEMO_BOARDS, readBoardFile } from "@lapline/contract";
+import { planBuild } from "@lapline/engine";
+import type { Locator } from "playwright-core";
 import { describe, expect, test } from "vitest";
 import { runForTests } from "./runForTests";
 
@@ -71,5 +73,67 @@ test("a coat that cannot be mixed has a crossed cup with its reason beside it, a
   expect(await refused.locator(".two-clocks").count()).toBe(0);
   await mix.getByRole("heading", { name: "Gel points of shed polyester" }).waitFor();
   expect(await mix.getByText("read it again").count()).toBe(2);
+  await context.close();
+});
+
+interface Axis {
+  /** What a place on the sheet stands for. */
+  read(at: number): number;
+}
+
+/** From what two places of a drawing are named. */
+function axisOf(named: ReadonlyArray<readonly [at: number, value: number]>): Axis {
+  const [first, last] = [named[0], named.at(-1)];
+  if (first === undefined || last === undefined || first === last)
+    throw new Error("an axis names two places");
+  return {
+    read: (at) => first[1] + ((at - first[0]) / (last[0] - first[0])) * (last[1] - first[1]),
+  };
+}
+
+/** Reads a curve off its sheet as a person does, by the figures at its axes: kelvin to the right, time upwards in even factors. */
+async function readGelCurve(drawing: Locator) {
+  const { texts, curve } = await drawing.evaluate((svg) => ({
+    texts: [...svg.querySelectorAll(".layer-axes text")].map((text) => ({
+      x: Number(text.getAttribute("x")),
+      y: Number(text.getAttribute("y")) - 0.35 * Number(text.getAttribute("font-size")),
+      words: text.textContent ?? "",
+    })),
+    curve: svg.querySelector(".layer-band .pen-thick")?.getAttribute("d") ?? "",
+  }));
+  const across = texts.flatMap(({ x, words }) => {
+    const [, celsius] = /^(\d+)\s°C$/.exec(words) ?? [];
+    return celsius === undefined ? [] : [[x, Number(celsius) + 273.15] as const];
+  });
+  const up = texts.flatMap(({ y, words }) => {
+    const [, count, unit] = /^(\d+)\s(min|h)$/.exec(words) ?? [];
+    return count === undefined ? [] : [[y, Math.log(Number(count) * (unit === "h" ? 3600 : 60))] as const];
+  });
+  const [temperatures, times] = [axisOf(across), axisOf(up)];
+  return [...curve.matchAll(/[ML](-?[\d.]+) (-?[\d.]+)/g)].map(([, x, y]) => ({
+    temperatureK: temperatures.read(Number(x)),
+    gelS: Math.exp(times.read(Number(y))),
+  }));
+}
+
+test("a cup's gel over the temperature is drawn where the plan has it, by the figures at its axes", async () => {
+  const read = readBoardFile(DEMO?.text ?? "");
+  if (!read.ok) throw new Error("the demo board can be read");
+  const coat = planBuild(read.board).mix?.coats.find(({ gelBand }) => gelBand.length > 1);
+  if (coat === undefined) throw new Error("a coat gels");
+  const context = await running.browser.newContext({ viewport: { width: 820, height: 1180 } });
+  const page = await context.newPage();
+  await page.addInitScript(() => window.localStorage.setItem("lapline.units", "mm"));
+  await page.goto(new URL(BOARD, running.app.address).href);
+  const fold = page.locator("#mix details", { hasText: "Colder or warmer" }).first();
+  await fold.locator("summary").click();
+  const drawing = fold.locator("svg.drawing");
+  await drawing.waitFor();
+  const curve = await readGelCurve(drawing);
+  expect(curve).toHaveLength(coat.gelBand.length);
+  for (const [i, { temperatureK, gelS }] of coat.gelBand.entries()) {
+    expect(Math.abs((curve[i]?.temperatureK ?? 0) - temperatureK)).toBeLessThan(0.05);
+    expect(Math.abs((curve[i]?.gelS ?? 0) / gelS - 1)).toBeLessThan(0.005);
+  }
   await context.close();
 });
