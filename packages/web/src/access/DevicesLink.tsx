@@ -7,7 +7,7 @@ export function DevicesLink() {
   const t = useTell();
   const { access } = useAccess();
   return isKeeper(access) ? (
-    <PageLink to="/devices" className="devices-link">
+    <PageLink to="/devices" className="way">
       {t`Devices`}
     </PageLink>
   ) : null;

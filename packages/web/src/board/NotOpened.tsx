@@ -20,7 +20,7 @@ export function NotOpened({ why, isUnpaired }: NotOpenedProps) {
       <h1>{t`This board cannot be opened`}</h1>
       <p className="tape tape-blocker">{failureWords(why, t)}</p>
       <p>
-        <PageLink to="/">{t`All boards`}</PageLink>
+        <PageLink to="/" className="way">{t`All boards`}</PageLink>
       </p>
     </main>
   );

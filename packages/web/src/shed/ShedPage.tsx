@@ -41,7 +41,7 @@ export function ShedPage() {
         <div className="shed-head">
           <h1>{name}</h1>
           <PageLink to="/new" className="new-board">{t`New board`}</PageLink>
-          <PageLink to="/words" className="devices-link">{t`Words`}</PageLink>
+          <PageLink to="/words" className="way">{t`Words`}</PageLink>
           <DevicesLink />
         </div>
         {shed.kind === "failed" && <p className="tape tape-blocker">{failureWords(shed.why, t)}</p>}

@@ -25,7 +25,7 @@ export function ShopDays({ boards }: { readonly boards: readonly ShopBoardOnPage
         desc={t`A row for each board; its first surf stands below in words.`}
         draw={draw}
       />
-      <ul>
+      <ul className="first-surfs">
         {surfs.map(({ name, at }) => (
           <li key={name}>{t`${name}: first surf ${wallTimeText(at, reader)}`}</li>
         ))}

@@ -24,7 +24,7 @@ export default function WordsDrawer({ title, close }: WordsDrawerProps) {
     <Drawer title={t`Words: ${tellText(title, reader)}`} close={close}>
       {isHere && part !== undefined && <WordList part={part} />}
       <p>
-        <PageLink to="/words">{t`All words on one page`}</PageLink>
+        <PageLink to="/words" className="way">{t`All words on one page`}</PageLink>
       </p>
     </Drawer>
   );
