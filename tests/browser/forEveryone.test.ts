@@ -63,7 +63,7 @@ const STATES: readonly State[] = [
     path: "board/five-ten-quad",
     within: "dialog",
     async until(page) {
-      await page.locator("#mix .why-number").first().click();
+      await page.locator('#fins [data-why="finset.marks[front-left].toeRad"]').first().click();
       await page.getByRole("dialog").locator("[aria-busy=false]").waitFor();
     },
   },

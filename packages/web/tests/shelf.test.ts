@@ -1,10 +1,8 @@
 import AxeBuilder from "@axe-core/playwright";
 import type { BoardFile } from "@lapline/contract";
 import type { Page } from "playwright-core";
-import { afterAll, beforeAll, expect, test, vi } from "vitest";
+import { afterAll, beforeAll, expect, test } from "vitest";
 import { openSite, type Site } from "./openSite";
-
-vi.setConfig({ testTimeout: 240_000 });
 
 let site: Site;
 beforeAll(async () => {
