@@ -10,6 +10,7 @@ beforeAll(async () => {
   buildFirst("web");
   site = await openSite();
   await keepStoppedBoard();
+  await keepSandedThrough();
 });
 afterAll(() => site.close());
 
@@ -17,11 +18,29 @@ afterAll(() => site.close());
 async function keepStoppedBoard(): Promise<void> {
   const file = structuredClone(DEMO_BOARDS.find(({ id }) => id === "nine-two-long")?.file) as BoardFile;
   const shop = { ...file.shop, temperature: { day: "6 C", night: "4 C" }, resinTemperature: "6 C" };
-  const set = file.fins?.set.map((fin) => (fin.fin === "front" ? { ...fin, fromRail: "20 in" } : fin));
-  const kept = await fetch(new URL("api/boards/stopped", site.address), {
+  if (file.fins === undefined) throw new Error("the demo has fins");
+  const set = file.fins.set.map((fin) => (fin.fin === "front" ? { ...fin, fromRail: "20 in" } : fin));
+  await keep("stopped", { ...file, shop, fins: { ...file.fins, set } });
+}
+
+/** Sanded to the foam on the deck and to the weave on the bottom: two repairs are open. */
+async function keepSandedThrough(): Promise<void> {
+  const file = structuredClone(DEMO_BOARDS.find(({ id }) => id === "five-ten-quad")?.file) as BoardFile;
+  const at = "2026-04-11T12:00";
+  const through = { kind: "sand-through", at, fromCentreline: "5 in", size: "1 in" } as const;
+  const record = [
+    ...(file.record ?? []),
+    { ...through, id: "deck", shows: "foam", face: "deck", side: "left", fromTail: "20 in" } as const,
+    { ...through, id: "bottom", shows: "weave", face: "bottom", side: "right", fromTail: "40 in" } as const,
+  ];
+  await keep("sanded-through", { ...file, record });
+}
+
+async function keep(id: string, file: BoardFile): Promise<void> {
+  const kept = await fetch(new URL(`api/boards/${id}`, site.address), {
     method: "PUT",
     headers: { "content-type": "application/json" },
-    body: JSON.stringify({ ...file, shop, fins: { ...file.fins, set } }),
+    body: JSON.stringify(file),
   });
   if (!kept.ok) throw new Error(await kept.text());
 }
@@ -87,6 +106,18 @@ const STATES: readonly State[] = [
     async until(page) {
       await page.locator("#papers").waitFor();
       await page.getByRole("region", { name: "What stops the build" }).waitFor();
+    },
+  },
+  {
+    name: "the open repairs of a board",
+    path: "board/sanded-through",
+    within: "#seal",
+    async until(page) {
+      await page.locator("#papers").waitFor();
+      await page
+        .locator("#seal")
+        .getByRole("img", { name: /repairs/ })
+        .waitFor();
     },
   },
   {
