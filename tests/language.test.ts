@@ -1,3 +1,4 @@
+import { DIMENSION_WORDS } from "@lapline/engine";
 import { describe, expect, it } from "vitest";
 import { DE as DE_OF_PAGES } from "../packages/present/src/language/de";
 import { DE_WORKINGS } from "../packages/present/src/language/de/workings";
@@ -14,6 +15,7 @@ const DE = { ...DE_OF_PAGES, ...DE_WORKINGS };
 
 /** Where every text has its German. The list only grows, until it is every folder whose texts a person reads. */
 const TRANSLATED = [
+  "packages/contract/src",
   "packages/engine/src/calendar",
   "packages/engine/src/constants",
   "packages/engine/src/cost",
@@ -46,7 +48,7 @@ const TRANSLATED = [
 
 const CATALOGUE_FOLDER = "packages/present/src/language/de";
 
-const sources: readonly SourceFile[] = ["engine", "present", "cli", "web"]
+const sources: readonly SourceFile[] = ["engine", "contract", "present", "cli", "web"]
   .flatMap((name) => readSourceFiles(`packages/${name}/src`, /(?<!\.test)\.tsx?$/))
   .filter(({ path }) => !path.startsWith(CATALOGUE_FOLDER));
 const texts = sources.map((source) => ({ path: source.path, ...readTexts(source) }));
@@ -74,6 +76,11 @@ describe("German", () => {
       (key) => /\p{L}{2}/u.test(key.replace(/\{\d+\}/g, "")) && !Object.hasOwn(DE, key) && !isName(key),
     );
     expect(missing).toEqual([]);
+  });
+
+  it("stands for what a quantity is called where one is not understood", () => {
+    const names = Object.values(DIMENSION_WORDS).map(({ name }) => name);
+    expect(names.filter((name) => !Object.hasOwn(DE, name))).toEqual([]);
   });
 
   it("stands for every word of the glossary and what it means", () => {

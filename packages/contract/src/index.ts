@@ -17,7 +17,7 @@ export { httpCalls } from "./http/httpCalls";
 export { httpParts } from "./http/httpParts";
 export { type SheetAsked, sheetAskedSchema } from "./http/sheetAskedSchema";
 export { LARGEST_BOARD_FILE_BYTES } from "./largestBoardFile";
-export type { Problem } from "./Problem";
+export { type Problem, problemOf } from "./Problem";
 export { planSchema } from "./plan/planSchema";
 export { type BoardFileRead, readBoardDocument, readPlainBoard } from "./readBoardDocument";
 export { readBoardFile } from "./readBoardFile";

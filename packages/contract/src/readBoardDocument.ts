@@ -1,7 +1,7 @@
-import { type Board, quoteText } from "@lapline/engine";
+import { type Board, quoteText, say } from "@lapline/engine";
 import { checkBoardFile } from "./checks/checkBoardFile";
 import type { BoardFile } from "./file/BoardFile";
-import type { Problem } from "./Problem";
+import { type Problem, problemOf } from "./Problem";
 import { describeRead, valueAt } from "./reading/describeRead";
 import type { Fault } from "./reading/Fault";
 import { faultsFromIssues } from "./reading/faultsFromIssues";
@@ -57,20 +57,21 @@ function checkFormat(document: unknown): Fault | null {
   const format = valueAt(document, ["format"]);
   if (typeof format !== "string" || format === BOARD_FORMAT) return null;
   const isLater = format.startsWith("lapline-board/");
-  const other = isLater ? "this is another version than is read here" : "this is no board file";
-  return { steps: ["format"], read: quoteText(format), message: `${other}: "${BOARD_FORMAT}" is read here` };
+  const says = isLater
+    ? say`this is another version than is read here: "${BOARD_FORMAT}" is read here`
+    : say`this is no board file: "${BOARD_FORMAT}" is read here`;
+  return { steps: ["format"], read: quoteText(format), says };
 }
 
 /** The faults by their lines; beyond some their number. */
 export function refuse(faults: readonly Fault[], document: unknown, lineOf: LineOf): BoardFileRead {
-  const problems = faults.slice(0, MOST_PROBLEMS).map(({ steps, read, message }): Problem => {
+  const problems = faults.slice(0, MOST_PROBLEMS).map(({ steps, read, says }): Problem => {
     const line = lineOf(steps);
-    const problem = { path: formatPath(steps), read: read ?? describeRead(document, steps), message };
-    return line === undefined ? problem : { ...problem, line };
+    const told = problemOf(formatPath(steps), read ?? describeRead(document, steps), says);
+    return line === undefined ? told : { ...told, line };
   });
   problems.sort((a, b) => (a.line ?? 0) - (b.line ?? 0));
   const left = faults.length - problems.length;
-  if (left > 0)
-    problems.push({ path: formatPath([]), read: `${faults.length} problems`, message: `and ${left} more` });
+  if (left > 0) problems.push(problemOf(formatPath([]), `${faults.length} problems`, say`and ${left} more`));
   return { ok: false, problems };
 }

@@ -1,3 +1,5 @@
+import { problemOf } from "@lapline/contract";
+import { say } from "@lapline/engine";
 import type { JournalEntry, Shop } from "@lapline/store";
 import { Hono } from "hono";
 import { deviceOf } from "./deviceOf";
@@ -21,8 +23,8 @@ export function journalRoutes({ boards, journal }: Shop): Hono {
     if (text instanceof Response) return text;
     const read = readEntry(text);
     if (read === null) {
-      const message = 'write one entry, such as { "id": "…", "kind": "done", "step": "laminate-bottom" }';
-      return notABoard([{ path: "(entry)", read: "no entry with an id", message }]);
+      const need = say`write one entry, such as { "id": "…", "kind": "done", "step": "laminate-bottom" }`;
+      return notABoard([problemOf("(entry)", "no entry with an id", need)]);
     }
     const result = await journal.add({ boardId, ...read, device: deviceOf(context) });
     if (result.kind === "no-board") return noSuch("board", boardId);

@@ -1,4 +1,4 @@
-import { findNearest, quoteText } from "@lapline/engine";
+import { findNearest, type Phrase, quoteText, say } from "@lapline/engine";
 import type { Fault, Step } from "../reading/Fault";
 import { countAt, textAt } from "./readings";
 
@@ -9,13 +9,13 @@ export function checkNames(document: unknown): Fault[] {
       document,
       ["fins", "set"],
       "fin",
-      "this fin stands twice in the set: give each fin one name of its own",
+      say`this fin stands twice in the set: give each fin one name of its own`,
     ),
     ...checkOnce(
       document,
       ["record"],
       "id",
-      "this id stands twice in the record: give each entry an id of its own",
+      say`this id stands twice in the record: give each entry an id of its own`,
     ),
     ...checkPointers(document),
     ...checkCorrections(document),
@@ -26,13 +26,13 @@ function namesIn(document: unknown, list: readonly Step[], field: string): (stri
   return Array.from({ length: countAt(document, list) }, (_, i) => textAt(document, [...list, i, field]));
 }
 
-function checkOnce(document: unknown, list: readonly Step[], field: string, message: string): Fault[] {
+function checkOnce(document: unknown, list: readonly Step[], field: string, says: Phrase): Fault[] {
   const seen = new Set<string>();
   return namesIn(document, list, field).flatMap((name, i) => {
     if (name === null) return [];
     const isRepeat = seen.has(name);
     seen.add(name);
-    return isRepeat ? [{ steps: [...list, i, field], message }] : [];
+    return isRepeat ? [{ steps: [...list, i, field], says }] : [];
   });
 }
 
@@ -47,11 +47,11 @@ function checkPointers(document: unknown): Fault[] {
     const others = names.filter((name, j) => name !== null && j !== i);
     return checkPointer(document, [...set, i, "toe", "meets"], {
       known: others,
-      what: "another fin of the set",
+      what: say`another fin of the set`,
     });
   });
   const lists: Step[][] = [["fins", "asSet"], ...VERIFY_LISTS.map((list) => ["fins", "verify", list])];
-  const fins = { known: names, what: "a fin of the set" };
+  const fins = { known: names, what: say`a fin of the set` };
   const read = lists.flatMap((list) =>
     Array.from({ length: countAt(document, list) }, (_, i) =>
       checkPointer(document, [...list, i, "fin"], fins),
@@ -62,7 +62,7 @@ function checkPointers(document: unknown): Fault[] {
 
 interface Pointed {
   readonly known: readonly (string | null)[];
-  readonly what: string;
+  readonly what: Phrase;
 }
 
 function checkPointer(document: unknown, steps: readonly Step[], { known, what }: Pointed): Fault[] {
@@ -70,9 +70,9 @@ function checkPointer(document: unknown, steps: readonly Step[], { known, what }
   if (name === null || known.includes(name)) return [];
   const words = known.filter((word) => word !== null);
   const near = findNearest(name, words);
-  if (near !== null) return [{ steps, message: `name ${what}: was ${quoteText(near)} meant?` }];
-  const list = words.length > 0 ? words.map(quoteText).join(", ") : "there is none yet";
-  return [{ steps, message: `name ${what}: ${list}` }];
+  if (near !== null) return [{ steps, says: say`name ${what}: was ${quoteText(near)} meant?` }];
+  const list = words.length > 0 ? say`${words.map(quoteText).join(", ")}` : say`there is none yet`;
+  return [{ steps, says: say`name ${what}: ${list}` }];
 }
 
 /** A correction stands below what it corrects. */
@@ -84,6 +84,6 @@ function checkCorrections(document: unknown): Fault[] {
     const corrects = textAt(document, steps);
     const isKnown = corrects === null || earlier.has(corrects);
     if (id !== null) earlier.add(id);
-    return isKnown ? [] : [{ steps, message: "name the id of an earlier entry of the record" }];
+    return isKnown ? [] : [{ steps, says: say`name the id of an earlier entry of the record` }];
   });
 }

@@ -1,4 +1,4 @@
-import { TAPE_OVER_STRAIGHT } from "@lapline/engine";
+import { say, TAPE_OVER_STRAIGHT } from "@lapline/engine";
 import type { Fault, Step } from "../reading/Fault";
 import { bothSystems } from "./bothSystems";
 import { countAt, lengthAt, textAt } from "./readings";
@@ -36,7 +36,7 @@ function checkDistinct(document: unknown, places: readonly Step[][]): Fault[] {
     const micrometres = Math.round(placeM * 1e6);
     const isRepeat = seen.has(micrometres);
     seen.add(micrometres);
-    return isRepeat ? [{ steps, message: "the same place twice: give one of them, or another place" }] : [];
+    return isRepeat ? [{ steps, says: say`the same place twice: give one of them, or another place` }] : [];
   });
 }
 
@@ -45,7 +45,7 @@ function checkInside(document: unknown, steps: readonly Step[]): Fault[] {
   const lengthM = lengthAt(document, ["survey", "length"]);
   const placeM = lengthAt(document, steps);
   if (lengthM === null || placeM === null || placeM <= lengthM * TAPE_OVER_STRAIGHT.value) return [];
-  return [{ steps, message: `outside the board, which is ${bothSystems(lengthM)} long: is the unit right?` }];
+  return [{ steps, says: say`outside the board, which is ${bothSystems(lengthM)} long: is the unit right?` }];
 }
 
 function checkPatches(document: unknown): Fault[] {
@@ -54,7 +54,7 @@ function checkPatches(document: unknown): Fault[] {
     const toM = lengthAt(document, steps);
     if (fromM === null || toM === null || toM > fromM) return [];
     return [
-      { steps, message: 'a patch runs from "fromTail" towards the nose: "to" is the larger of the two' },
+      { steps, says: say`a patch runs from "fromTail" towards the nose: "to" is the larger of the two` },
     ];
   });
 }
@@ -66,7 +66,7 @@ function checkHours(document: unknown): Fault[] {
   return [
     {
       steps: ["shop", "hours", "to"],
-      message: 'the working day ends after it begins: "to" is later than "from"',
+      says: say`the working day ends after it begins: "to" is later than "from"`,
     },
   ];
 }

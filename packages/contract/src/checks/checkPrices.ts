@@ -1,4 +1,4 @@
-import { findNearest, PRICED_IDS, quoteText } from "@lapline/engine";
+import { findNearest, PRICED_IDS, quoteText, say } from "@lapline/engine";
 import { valueAt } from "../reading/describeRead";
 import type { Fault, Step } from "../reading/Fault";
 import { isGiven } from "./readings";
@@ -26,13 +26,15 @@ export function checkPrices(document: unknown): Fault[] {
   return [
     ...strange.map((id) => {
       const near = findNearest(id, known);
-      const meant = near === null ? "" : `was ${quoteText(near)} meant? `;
-      const message = `no material of that id is known: ${meant}For something of your own write "use", how many of it this board takes`;
-      return { steps: [...at, id], message };
+      const says =
+        near === null
+          ? say`no material of that id is known: for something of your own write "use", how many of it this board takes`
+          : say`no material of that id is known: was ${quoteText(near)} meant? For something of your own write "use", how many of it this board takes`;
+      return { steps: [...at, id], says };
     }),
     ...twice.map((id) => ({
       steps: [...at, id],
-      message: `its roll in "rolls" has a price too: keep one of the two`,
+      says: say`its roll in "rolls" has a price too: keep one of the two`,
     })),
   ];
 }

@@ -1,4 +1,4 @@
-import { parseQuantity } from "@lapline/engine";
+import { parseQuantity, say } from "@lapline/engine";
 import { valueAt } from "../reading/describeRead";
 import type { Fault, Step } from "../reading/Fault";
 import { readRatio } from "../reading/readRatio";
@@ -26,7 +26,7 @@ function resinIds(document: unknown): readonly string[] {
 function checkDoseRange(document: unknown, at: readonly Step[]): Fault[] {
   const [least, most] = ["least", "most"].map((end) => readAt(document, [...at, "dose", end], "fraction"));
   if (least == null || most == null || least < most) return [];
-  return [{ steps: [...at, "dose", "most"], message: "the most is not above the least: are they swapped?" }];
+  return [{ steps: [...at, "dose", "most"], says: say`the most is not above the least: are they swapped?` }];
 }
 
 function checkRatios(document: unknown, at: readonly Step[]): Fault[] {
@@ -34,16 +34,15 @@ function checkRatios(document: unknown, at: readonly Step[]): Fault[] {
   if (kind !== "two-part") return [];
   const texts = ["ratioByMass", "ratioByVolume"].map((field) => textAt(document, [...at, field]));
   if (texts.every((text) => text === null)) {
-    const message = 'missing: write "ratioByMass" or "ratioByVolume", base to hardener, such as "100:45"';
-    return [{ steps: at, message }];
+    const says = say`missing: write "ratioByMass" or "ratioByVolume", base to hardener, such as "100:45"`;
+    return [{ steps: at, says }];
   }
   const [mass, volume] = texts.map((text) => (text === null ? null : readRatio(text)));
   if (mass == null || volume == null) return [];
   const densities = (mass.hardener / mass.base) * (volume.base / volume.hardener);
   if (densities >= DENSITY_RATIO.least && densities <= DENSITY_RATIO.most) return [];
-  const message =
-    "the ratios by mass and by volume do not belong together: read both off the sheet again, base first";
-  return [{ steps: [...at, "ratioByVolume"], message }];
+  const says = say`the ratios by mass and by volume do not belong together: read both off the sheet again, base first`;
+  return [{ steps: [...at, "ratioByVolume"], says }];
 }
 
 /** More hardener than base was never mixed: the two scales' readings are swapped. */
@@ -53,7 +52,7 @@ function checkMixed(document: unknown): Fault[] {
       readAt(document, ["record", i, part], "mass"),
     );
     if (base == null || hardener == null || hardener <= base) return [];
-    return [{ steps: ["record", i, "hardener"], message: "more hardener than base: are the two swapped?" }];
+    return [{ steps: ["record", i, "hardener"], says: say`more hardener than base: are the two swapped?` }];
   }).flat();
 }
 

@@ -1,4 +1,4 @@
-import { TAPE_OVER_STRAIGHT } from "@lapline/engine";
+import { say, TAPE_OVER_STRAIGHT } from "@lapline/engine";
 import type { Fault, Step } from "../reading/Fault";
 import { bothSystems } from "./bothSystems";
 import { countAt, isGiven, lengthAt, textAt } from "./readings";
@@ -15,22 +15,22 @@ function checkPlace(document: unknown, at: readonly Step[]): Fault[] {
   const given = ["fromTail", "fromNose"].filter((field) => isGiven(document, [...at, field]));
   const [field] = given;
   if (field === undefined) {
-    return [{ steps: at, read: "no place", message: 'say where the station is: "fromTail" or "fromNose"' }];
+    return [{ steps: at, read: "no place", says: say`say where the station is: "fromTail" or "fromNose"` }];
   }
   if (given.length === 2) {
     return [
       {
         steps: at,
         read: "fromTail and fromNose",
-        message: "say where the station is once: keep one of the two",
+        says: say`say where the station is once: keep one of the two`,
       },
     ];
   }
   const lengthM = lengthAt(document, ["survey", "length"]);
   const placeM = lengthAt(document, [...at, field]);
   if (lengthM === null || placeM === null || placeM <= lengthM * allowance(document) + ROUND_OFF_M) return [];
-  const message = `outside the board, which is ${bothSystems(lengthM)} long: is the unit right, or was it read from the other end?`;
-  return [{ steps: [...at, field], message }];
+  const says = say`outside the board, which is ${bothSystems(lengthM)} long: is the unit right, or was it read from the other end?`;
+  return [{ steps: [...at, field], says }];
 }
 
 /** 6 ft and 72 in differ in the last bit. */
@@ -47,12 +47,12 @@ function checkSides(document: unknown, at: readonly Step[]): Fault[] {
   const hasRight = isGiven(document, [...at, "right"]);
   const hasWidth = isGiven(document, [...at, "width"]);
   if (hasLeft && hasRight && hasWidth) {
-    return [{ steps: [...at, "width"], message: 'leave "width" out where "left" and "right" are given' }];
+    return [{ steps: [...at, "width"], says: say`leave "width" out where "left" and "right" are given` }];
   }
   if (hasLeft === hasRight) return [];
   const [given, missing] = hasLeft ? ["left", "right"] : ["right", "left"];
-  const message = `"${given}" was read without "${missing}": read both from the stringer, or give "width" alone`;
-  return [{ steps: [...at, missing], message }];
+  const says = say`"${given}" was read without "${missing}": read both from the stringer, or give "width" alone`;
+  return [{ steps: [...at, missing], says }];
 }
 
 function checkThickness(document: unknown, at: readonly Step[]): Fault[] {
@@ -63,6 +63,6 @@ function checkThickness(document: unknown, at: readonly Step[]): Fault[] {
   const widthM = wholeM ?? (leftM === null || rightM === null ? null : leftM + rightM);
   // At the very tip both may be nought.
   if (thicknessM === null || widthM === null || widthM === 0 || thicknessM <= widthM) return [];
-  const message = `thicker than the board is wide there, ${bothSystems(widthM)}: were two readings swapped?`;
-  return [{ steps: [...at, "thickness"], message }];
+  const says = say`thicker than the board is wide there, ${bothSystems(widthM)}: were two readings swapped?`;
+  return [{ steps: [...at, "thickness"], says }];
 }

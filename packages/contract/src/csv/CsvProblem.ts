@@ -1,3 +1,5 @@
+import { formatPhrase, type Phrase } from "@lapline/engine";
+
 /** One thing wrong with a table: where, what was read there, what would be right. */
 export interface CsvProblem {
   /** As a spreadsheet counts them: the names of the columns stand in row 1. Null where it is about the whole file. */
@@ -5,7 +7,7 @@ export interface CsvProblem {
   /** As it is named in the file. */
   readonly column: string | null;
   readonly read: string;
-  readonly message: string;
+  readonly says: Phrase;
 }
 
 /** Problems as lines for the terminal. */
@@ -13,7 +15,7 @@ export function formatCsvProblems(problems: readonly CsvProblem[]): string {
   return problems.map(formatProblem).join("\n");
 }
 
-function formatProblem({ row, column, read, message }: CsvProblem): string {
+function formatProblem({ row, column, read, says }: CsvProblem): string {
   const place = [row === null ? "" : `row ${row}`, column ?? ""].filter((part) => part !== "").join(", ");
-  return `${place === "" ? "the file" : place}: read ${read}; ${message}`;
+  return `${place === "" ? "the file" : place}: read ${read}; ${formatPhrase(says, "mm")}`;
 }

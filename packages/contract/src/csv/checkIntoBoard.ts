@@ -12,9 +12,9 @@ type Place = Pick<CsvProblem, "row" | "column">;
 export function checkIntoBoard(document: object, placeOf: (path: string) => Place | null): CsvRead {
   const read = readBoardFile(JSON.stringify(document));
   if (read.ok) return { ok: true, file: read.file, text: formatBoardFile(read.file), board: read.board };
-  const problems = read.problems.map(({ path, read: what, message }) => {
+  const problems = read.problems.map(({ path, read: what, says }) => {
     const place = placeOf(path) ?? { row: null, column: `the board file's ${path}` };
-    return { ...place, read: what, message };
+    return { ...place, read: what, says };
   });
   return { ok: false, problems };
 }

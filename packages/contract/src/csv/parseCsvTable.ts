@@ -1,4 +1,4 @@
-import { findNearest, parseQuantity, quoteText } from "@lapline/engine";
+import { findNearest, type Phrase, parseQuantity, quoteText, say } from "@lapline/engine";
 import type { CsvColumn } from "./CsvColumn";
 import type { CsvProblem } from "./CsvProblem";
 import { type CsvLine, splitCsv } from "./splitCsv";
@@ -59,12 +59,14 @@ function readTitle(title: string, columns: readonly CsvColumn[], problems: CsvPr
   if (column.holds === "words" || column.onlyOut || unit === undefined) return { title, column, unit: null };
   const parsed = parseQuantity(`1 ${unit}`, column.holds);
   if (parsed.ok) return { title, column, unit: unit.trim() };
-  const like = column.holds === "angle" ? "(deg)" : "(in), (mm) or (cm)";
   problems.push({
     row: 1,
     column: title,
     read: quoteText(unit),
-    message: `no unit of ${column.holds}: write ${like}`,
+    says:
+      column.holds === "angle"
+        ? say`no unit of angle: write (deg)`
+        : say`no unit of length: write (in), (mm) or (cm)`,
   });
   return { title, column, unit: null };
 }
@@ -84,30 +86,30 @@ function checkUnknown(titles: readonly Title[], columns: readonly CsvColumn[], p
     const name = nameOf(title);
     if (NOTES.test(name)) continue;
     const near = name === "" ? null : findNearest(name, known);
-    const message =
+    const says =
       name === ""
-        ? "a column without a name: name it, or take it out"
-        : `no column of this table: was ${quoteText(near ?? "")} meant?`;
+        ? say`a column without a name: name it, or take it out`
+        : say`no column of this table: was ${quoteText(near ?? "")} meant?`;
     if (name !== "" && near === null) strangers.push(quoteText(title));
-    else problems.push({ row: 1, column: null, read: quoteText(title), message });
+    else problems.push({ row: 1, column: null, read: quoteText(title), says });
   }
   if (strangers.length === 0) return;
   const what =
     strangers.length === 1
-      ? 'no column of this table: name it "notes" to keep it for yourself, or take it out'
-      : 'no columns of this table: name one "notes" to keep it for yourself, or take them out';
+      ? say`no column of this table: name it "notes" to keep it for yourself, or take it out`
+      : say`no columns of this table: name one "notes" to keep it for yourself, or take them out`;
   problems.push({
     row: 1,
     column: null,
     read: strangers.join(", "),
-    message: `${what}; read are ${known.map(quoteText).join(", ")}`,
+    says: say`${what}; read are ${known.map(quoteText).join(", ")}`,
   });
 }
 
 function checkOnce(titles: readonly Title[], problems: CsvProblem[]): void {
   titles.forEach(({ column, title }, i) => {
     if (column === null || titles.findIndex((other) => other.column === column) === i) return;
-    problems.push({ row: 1, column: title, read: "this column twice", message: "keep one of the two" });
+    problems.push({ row: 1, column: title, read: "this column twice", says: say`keep one of the two` });
   });
 }
 
@@ -122,7 +124,7 @@ function readRow({ row, cells }: CsvLine, titles: readonly Title[], problems: Cs
     }
     const quantity = readQuantity(cell, column.holds, unit);
     if ("text" in quantity) read.set(column.name, quantity.text);
-    else problems.push({ row, column: title, read: quoteText(cell), message: quantity.message });
+    else problems.push({ row, column: title, read: quoteText(cell), says: quantity.says });
   });
   return { row, cells: read };
 }
@@ -132,16 +134,16 @@ function readQuantity(
   cell: string,
   dimension: "length" | "angle",
   unit: string | null,
-): { readonly text: string } | { readonly message: string } {
+): { readonly text: string } | { readonly says: Phrase } {
   const own = parseQuantity(cell, dimension);
   if (own.ok) return { text: cell };
   const inUnit = `${cell} ${unit ?? ""}`;
   if (unit !== null && parseQuantity(inUnit, dimension).ok) return { text: inUnit };
   if (LOOKS_LIKE_DATE.test(cell))
-    return { message: "a spreadsheet made a date of a fraction: write 0.875, or 7/8 in with its unit" };
+    return { says: say`a spreadsheet made a date of a fraction: write 0.875, or 7/8 in with its unit` };
   const isBare =
     unit === null && parseQuantity(`${cell} ${dimension === "angle" ? "deg" : "mm"}`, dimension).ok;
   if (isBare)
-    return { message: `${own.reason} Say it in the column's name, as in "thickness (mm)", or in the cell` };
-  return { message: own.reason };
+    return { says: say`${own.says} Say it in the column's name, as in "thickness (mm)", or in the cell` };
+  return { says: own.says };
 }

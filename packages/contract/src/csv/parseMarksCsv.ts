@@ -1,4 +1,4 @@
-import { quoteText } from "@lapline/engine";
+import { type Phrase, quoteText, say } from "@lapline/engine";
 import type { BoardFile } from "../file/BoardFile";
 import type { CsvProblem } from "./CsvProblem";
 import type { CsvRead } from "./CsvRead";
@@ -16,7 +16,7 @@ export function parseMarksCsv(text: string, into: BoardFile): CsvRead {
   const table = parseCsvTable(text, MARKS_COLUMNS);
   if (!table.ok) return table;
   const { fins } = into;
-  if (fins === undefined) return refuse("no fins", "the board file has no fins to hold them against");
+  if (fins === undefined) return refuse("no fins", say`the board file has no fins to hold them against`);
   const rows = table.rows.filter(({ cells }) => SET_COLUMNS.some(({ name }) => cells.has(name)));
   const problems = [...checkColumns(table, rows), ...checkOnce(table, rows)];
   if (problems.length > 0) return { ok: false, problems };
@@ -31,19 +31,20 @@ export function parseMarksCsv(text: string, into: BoardFile): CsvRead {
   });
 }
 
-function refuse(read: string, message: string): CsvRead {
-  return { ok: false, problems: [{ row: null, column: null, read, message }] };
+function refuse(read: string, says: Phrase): CsvRead {
+  return { ok: false, problems: [{ row: null, column: null, read, says }] };
 }
 
 function checkColumns({ titles }: Read, rows: readonly CsvRow[]): CsvProblem[] {
-  const missing = (message: string): CsvProblem => ({ row: 1, column: null, read: "the columns", message });
-  if (!titles.has("fin")) return [missing('the column "fin" is missing: it names the fin, such as front')];
+  const missing = (says: Phrase): CsvProblem => ({ row: 1, column: null, read: "the columns", says });
+  if (!titles.has("fin")) return [missing(say`the column "fin" is missing: it names the fin, such as front`)];
   const names = SET_COLUMNS.map(({ name }) => name);
+  const like = `${names[0]} (in)`;
   if (!names.some((name) => titles.has(name)))
-    return [missing(`a column with what was measured is missing, such as "${names[0]} (in)"`)];
+    return [missing(say`a column with what was measured is missing, such as "${like}"`)];
   if (rows.length > 0) return [];
-  const message = `nothing was measured: fill in at least one of ${names.map(quoteText).join(", ")}`;
-  return [{ row: null, column: null, read: "empty cells", message }];
+  const says = say`nothing was measured: fill in at least one of ${names.map(quoteText).join(", ")}`;
+  return [{ row: null, column: null, read: "empty cells", says }];
 }
 
 function checkOnce({ titles }: Read, rows: readonly CsvRow[]): CsvProblem[] {
@@ -53,8 +54,8 @@ function checkOnce({ titles }: Read, rows: readonly CsvRow[]): CsvProblem[] {
     const before = seen.get(key);
     seen.set(key, row);
     if (before === undefined) return [];
-    const message = `row ${before} is the same fin on the same side: keep one of the two`;
-    return [{ row, column: titles.get("fin") ?? "fin", read: quoteText(cells.get("fin") ?? ""), message }];
+    const says = say`row ${before} is the same fin on the same side: keep one of the two`;
+    return [{ row, column: titles.get("fin") ?? "fin", read: quoteText(cells.get("fin") ?? ""), says }];
   });
 }
 

@@ -1,4 +1,4 @@
-import { quoteText } from "@lapline/engine";
+import { type Phrase, quoteText, say } from "@lapline/engine";
 import type { BoardFile } from "../file/BoardFile";
 import type { StationFile } from "../file/SurveyFile";
 import type { CsvProblem } from "./CsvProblem";
@@ -54,23 +54,23 @@ function readStation({ cells }: CsvRow): StationFile {
 const readLength = (rows: readonly CsvRow[]) => rows.find(({ cells }) => cells.has(BOARD_LENGTH));
 
 function checkColumns({ titles, rows }: Read): CsvProblem[] {
-  const missing = (message: string): CsvProblem => ({ row: 1, column: null, read: "the columns", message });
+  const missing = (says: Phrase): CsvProblem => ({ row: 1, column: null, read: "the columns", says });
   const hasWidths =
     titles.has("whole width") || (titles.has("left half-width") && titles.has("right half-width"));
   return [
     ...(titles.has("from tail") || titles.has("from nose")
       ? []
-      : [missing('a column is missing, "from tail (in)" or "from nose (in)": say where each station is')]),
+      : [missing(say`a column is missing, "from tail (in)" or "from nose (in)": say where each station is`)]),
     ...(hasWidths
       ? []
       : [
           missing(
-            'columns are missing: "left half-width (in)" and "right half-width (in)", or "whole width (in)"',
+            say`columns are missing: "left half-width (in)" and "right half-width (in)", or "whole width (in)"`,
           ),
         ]),
     ...(rows.length > 0
       ? []
-      : [{ ...missing("a row for each station stands below them"), read: "no stations" }]),
+      : [{ ...missing(say`a row for each station stands below them`), read: "no stations" }]),
   ];
 }
 
@@ -80,8 +80,8 @@ function checkLengths(table: Read): CsvProblem[] {
   return table.rows.flatMap(({ row, cells }) => {
     const text = cells.get(BOARD_LENGTH);
     if (text === undefined || text === first?.cells.get(BOARD_LENGTH)) return [];
-    const message = `row ${first?.row} has another length: a board has one, given once`;
-    return [{ ...placeOf(table, row, BOARD_LENGTH), read: quoteText(text), message }];
+    const says = say`row ${first?.row ?? 1} has another length: a board has one, given once`;
+    return [{ ...placeOf(table, row, BOARD_LENGTH), read: quoteText(text), says }];
   });
 }
 
@@ -101,7 +101,7 @@ function checkStationsOnce(table: Read, length: string, { survey }: BoardFile): 
     const before = seen.get(place);
     seen.set(place, row);
     if (before === undefined) return [];
-    const message = `row ${before} is the same station: keep one of the two, or correct the place`;
-    return [{ ...placeOf(table, row, column), read: quoteText(text), message }];
+    const says = say`row ${before} is the same station: keep one of the two, or correct the place`;
+    return [{ ...placeOf(table, row, column), read: quoteText(text), says }];
   });
 }

@@ -1,4 +1,4 @@
-import { quoteText } from "@lapline/engine";
+import { type Phrase, quoteText, say } from "@lapline/engine";
 import Papa from "papaparse";
 import type { CsvProblem } from "./CsvProblem";
 
@@ -23,7 +23,8 @@ const DECIMAL_POINT = /\d\.\d/;
  */
 export function splitCsv(text: string): CsvSplit {
   const body = text.replace(/^\ufeff/, "");
-  if (body.trim() === "") return fail(null, "nothing", "the file is empty: its first row names the columns");
+  if (body.trim() === "")
+    return fail(null, "nothing", say`the file is empty: its first row names the columns`);
   const delimiter = chooseDelimiter(body);
   const { data, errors } = Papa.parse<string[]>(body, { delimiter });
   const [error] = errors;
@@ -32,11 +33,11 @@ export function splitCsv(text: string): CsvSplit {
     .map((cells, i) => ({ row: i + 1, cells: cells.map((cell) => cell.trim().replace(GUARD, "")) }))
     .filter(({ cells }) => cells.some((cell) => cell !== ""));
   const [header, ...rows] = lines;
-  if (header === undefined) return fail(null, "only empty cells", "its first row names the columns");
+  if (header === undefined) return fail(null, "only empty cells", say`its first row names the columns`);
   const uneven = rows.find(({ cells }) => cells.length !== header.cells.length);
   if (uneven !== undefined) {
-    const message = `row ${header.row} names ${header.cells.length} columns: a cell too many or too few shifts the readings beside it; a cell with a comma stands in quote marks`;
-    return fail(uneven.row, `${uneven.cells.length} cells`, message);
+    const says = say`row ${header.row} names ${header.cells.length} columns: a cell too many or too few shifts the readings beside it; a cell with a comma stands in quote marks`;
+    return fail(uneven.row, `${uneven.cells.length} cells`, says);
   }
   return delimiter === "," ? { ok: true, names: header.cells, rows } : pointDecimals(header.cells, rows);
 }
@@ -47,10 +48,10 @@ function chooseDelimiter(body: string): string {
   return [";", "\t"].find((each) => first.includes(each)) ?? ",";
 }
 
-function describeQuotes(code: string): string {
+function describeQuotes(code: string): Phrase {
   return code === "MissingQuotes"
-    ? "it opens a cell and no other closes it"
-    : 'one inside a cell is written twice, as in "11 1/4"""';
+    ? say`it opens a cell and no other closes it`
+    : say`one inside a cell is written twice, as in "11 1/4"""`;
 }
 
 /** Safe only where every decimal sign is a comma: 1.450 beside 28,5 would be one thousand four hundred and fifty. */
@@ -63,8 +64,8 @@ function pointDecimals(names: readonly string[], rows: readonly CsvLine[]): CsvS
   const [withComma] = holds(DECIMAL_COMMA);
   if (withComma === undefined) return { ok: true, names, rows };
   if (pointed !== undefined) {
-    const message = `a decimal point here and a decimal comma in row ${withComma.row}, ${quoteText(withComma.cell)}: write all of them one way, and no sign between thousands`;
-    return fail(pointed.row, quoteText(pointed.cell), message, pointed.column);
+    const says = say`a decimal point here and a decimal comma in row ${withComma.row}, ${quoteText(withComma.cell)}: write all of them one way, and no sign between thousands`;
+    return fail(pointed.row, quoteText(pointed.cell), says, pointed.column);
   }
   const pointedRows = rows.map(({ row, cells }) => ({
     row,
@@ -73,6 +74,6 @@ function pointDecimals(names: readonly string[], rows: readonly CsvLine[]): CsvS
   return { ok: true, names, rows: pointedRows };
 }
 
-function fail(row: number | null, read: string, message: string, column: string | null = null): CsvSplit {
-  return { ok: false, problems: [{ row, column, read, message }] };
+function fail(row: number | null, read: string, says: Phrase, column: string | null = null): CsvSplit {
+  return { ok: false, problems: [{ row, column, read, says }] };
 }

@@ -120,6 +120,8 @@ export const httpParts: HttpParts = {
           path: text(),
           read: text(),
           message: text(),
+          // The message in parts, as a finding of the plan has its own.
+          says: z.array(z.unknown()),
           line: count().optional(),
         }),
       )

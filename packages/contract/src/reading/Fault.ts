@@ -1,3 +1,5 @@
+import type { Phrase } from "@lapline/engine";
+
 /** A step from a document to a place in it: a field's name or a place in a list. */
 export type Step = string | number;
 
@@ -6,5 +8,5 @@ export interface Fault {
   readonly steps: readonly Step[];
   /** Left out where it is what stands at the place. */
   readonly read?: string;
-  readonly message: string;
+  readonly says: Phrase;
 }

@@ -1,4 +1,4 @@
-import { quoteText } from "@lapline/engine";
+import { quoteText, say } from "@lapline/engine";
 import type { Node } from "jsonc-parser";
 import type { Fault, Step } from "./Fault";
 import { formatPlace } from "./formatPlace";
@@ -27,7 +27,7 @@ export function findRepeats(root: Node, text: string): readonly Fault[] {
         faults.push({
           steps: [...steps, name],
           read,
-          message: "give each field once: of two, one would be lost",
+          says: say`give each field once: of two, one would be lost`,
         });
       }
       names.add(name);

@@ -1,4 +1,4 @@
-import { quoteText } from "@lapline/engine";
+import { type Phrase, quoteText, say } from "@lapline/engine";
 import { type Node, type ParseError, parseTree, printParseErrorCode } from "jsonc-parser";
 import { LARGEST_BOARD_FILE_BYTES } from "../largestBoardFile";
 import { countParts, DEEPEST_NESTING, MOST_VALUES } from "./countParts";
@@ -27,21 +27,21 @@ export function readJson(text: string): JsonRead {
   } catch {
     return {
       ok: false,
-      faults: [{ steps: [], read: "text that is not JSON", message: "write the board file as JSON" }],
+      faults: [{ steps: [], read: "text that is not JSON", says: say`write the board file as JSON` }],
     };
   }
 }
 
 function checkSize(text: string): Fault | null {
   if (text.length > LARGEST_BOARD_FILE_BYTES) {
-    const message = `a board file has at most ${LARGEST_BOARD_FILE_BYTES / 1e6} MB; is this one?`;
-    return { steps: [], read: `${Math.ceil(text.length / 1e5) / 10} MB of text`, message };
+    const says = say`a board file has at most ${LARGEST_BOARD_FILE_BYTES / 1e6} MB; is this one?`;
+    return { steps: [], read: `${Math.ceil(text.length / 1e5) / 10} MB of text`, says };
   }
   if (text.trim() !== "") return null;
   return {
     steps: [],
     read: "nothing",
-    message: 'the file is empty; a board file begins with { "format": "lapline-board/1"',
+    says: say`the file is empty; a board file begins with { "format": "lapline-board/1"`,
   };
 }
 
@@ -50,45 +50,44 @@ function checkStructure(text: string): Fault | null {
   if (tooMany === null) return null;
   const place = formatPlace(text, tooMany.at);
   if (tooMany.of === "brackets") {
-    const message = `a board file is never more than ${DEEPEST_NESTING} brackets deep`;
-    return { steps: [], read: `brackets inside brackets at ${place}`, message };
+    const says = say`a board file is never more than ${DEEPEST_NESTING} brackets deep`;
+    return { steps: [], read: `brackets inside brackets at ${place}`, says };
   }
-  const message = `a board file never has more than ${MOST_VALUES} values`;
-  return { steps: [], read: `one value after the other, up to ${place}`, message };
+  const says = say`a board file never has more than ${MOST_VALUES} values`;
+  return { steps: [], read: `one value after the other, up to ${place}`, says };
 }
 
-const WANTED: Readonly<Record<string, string>> = {
-  InvalidSymbol:
-    "outside quotes only numbers, true, false and null may stand; leave out a reading that was not taken",
-  InvalidNumberFormat: "write a number plainly, or a quantity with its unit in quotes",
-  PropertyNameExpected: "a field's name in double quotes belongs here, and no comma behind the last field",
-  ValueExpected: "a value belongs here, and no comma behind the last one",
-  ColonExpected: "a colon belongs behind the field's name",
-  CommaExpected: "a comma belongs before this",
-  CloseBraceExpected: "a closing brace, }, is missing",
-  CloseBracketExpected: "a closing bracket, ], is missing",
-  EndOfFileExpected: "nothing may follow the closing brace of the file",
-  InvalidCommentToken: "JSON has no comments",
-  UnexpectedEndOfComment: "JSON has no comments",
-  UnexpectedEndOfString: "a closing quote is missing on this line",
-  UnexpectedEndOfNumber: "a digit is missing",
-  InvalidEscapeCharacter: 'behind a backslash only " \\ / b f n r t or u with four digits may stand',
-  InvalidUnicode: "behind \\u four hexadecimal digits belong",
-  InvalidCharacter: "a control character may not stand inside quotes",
+const WANTED: Readonly<Record<string, Phrase>> = {
+  InvalidSymbol: say`outside quotes only numbers, true, false and null may stand; leave out a reading that was not taken`,
+  InvalidNumberFormat: say`write a number plainly, or a quantity with its unit in quotes`,
+  PropertyNameExpected: say`a field's name in double quotes belongs here, and no comma behind the last field`,
+  ValueExpected: say`a value belongs here, and no comma behind the last one`,
+  ColonExpected: say`a colon belongs behind the field's name`,
+  CommaExpected: say`a comma belongs before this`,
+  CloseBraceExpected: say`a closing brace, }, is missing`,
+  CloseBracketExpected: say`a closing bracket, ], is missing`,
+  EndOfFileExpected: say`nothing may follow the closing brace of the file`,
+  InvalidCommentToken: say`JSON has no comments`,
+  UnexpectedEndOfComment: say`JSON has no comments`,
+  UnexpectedEndOfString: say`a closing quote is missing on this line`,
+  UnexpectedEndOfNumber: say`a digit is missing`,
+  InvalidEscapeCharacter: say`behind a backslash only " \\ / b f n r t or u with four digits may stand`,
+  InvalidUnicode: say`behind \\u four hexadecimal digits belong`,
+  InvalidCharacter: say`a control character may not stand inside quotes`,
 };
 
 /** Of several errors the later ones mostly follow from the first. */
 function describeErrors(text: string, errors: readonly ParseError[]): Fault[] {
   const [first] = errors;
   if (first === undefined)
-    return [{ steps: [], read: quoteText(text), message: "write the board file as JSON" }];
+    return [{ steps: [], read: quoteText(text), says: say`write the board file as JSON` }];
   const { error, offset, length } = first;
   const found =
     offset >= text.length
       ? "the end of the file"
       : quoteText(text.slice(offset, offset + Math.max(length, 1)));
-  const message = `not JSON: ${WANTED[printParseErrorCode(error)] ?? "something else belongs here"}`;
+  const says = say`not JSON: ${WANTED[printParseErrorCode(error)] ?? say`something else belongs here`}`;
   const isAfterQuote = text.slice(0, offset).trimEnd().endsWith('"');
-  const hint = isAfterQuote ? '. An inch mark inside quotes is written \\", or in' : "";
-  return [{ steps: [], read: `${found} at ${formatPlace(text, offset)}`, message: message + hint }];
+  const whole = isAfterQuote ? say`${says}. An inch mark inside quotes is written \\", or in` : says;
+  return [{ steps: [], read: `${found} at ${formatPlace(text, offset)}`, says: whole }];
 }

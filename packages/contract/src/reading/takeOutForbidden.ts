@@ -1,3 +1,4 @@
+import { say } from "@lapline/engine";
 import type { Fault, Step } from "./Fault";
 
 /** A field of this name would change what an object is in this language, so it is reported and left out. */
@@ -14,7 +15,7 @@ export function takeOutForbidden(document: unknown, steps: readonly Step[] = [])
     faults.push({
       steps: [...steps, FORBIDDEN],
       read: `a field "${FORBIDDEN}"`,
-      message: "take this field out",
+      says: say`take this field out`,
     });
   }
   const inside = Object.entries(document).flatMap(([name, value]) =>

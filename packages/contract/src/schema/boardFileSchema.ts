@@ -1,5 +1,8 @@
+import { say } from "@lapline/engine";
 import { z } from "zod/mini";
 import type { BoardFile } from "../file/BoardFile";
+import { missingOr } from "../reading/choicePhrase";
+import { issueText } from "../reading/issueSays";
 import { fields } from "./fields";
 import { finsSchema } from "./finsSchema";
 import { blankSchema, glassSchema } from "./glassSchema";
@@ -13,17 +16,17 @@ import { plainText } from "./words";
 export const BOARD_FORMAT = "lapline-board/1";
 
 /** The board file's fields, types and ranges. What holds between fields is checked by `checkBoardFile`. */
-export const boardFileSchema: z.ZodMiniType<BoardFile> = fields("a board file", {
+export const boardFileSchema: z.ZodMiniType<BoardFile> = fields(say`a board file`, {
   format: z.literal(BOARD_FORMAT, {
     error: ({ input }) =>
-      `${input === undefined ? "missing: " : ""}write "${BOARD_FORMAT}", the form that is read here`,
+      issueText(missingOr(say`write "${BOARD_FORMAT}", the form that is read here`, input)),
   }),
-  name: plainText("the board's name"),
+  name: plainText(say`the board's name`),
   order: z.exactOptional(
-    fields("the order", {
-      rider: z.exactOptional(plainText("the rider")),
+    fields(say`the order`, {
+      rider: z.exactOptional(plainText(say`the rider`)),
       riderMass: z.exactOptional(quantity("mass", { least: "10 kg", most: "250 kg" })),
-      serial: z.exactOptional(plainText("the serial")),
+      serial: z.exactOptional(plainText(say`the serial`)),
     }),
   ),
   survey: surveySchema,

@@ -1,4 +1,4 @@
-import { GRITS } from "@lapline/engine";
+import { GRITS, type Phrase, say } from "@lapline/engine";
 import { z } from "zod/mini";
 import type {
   BlankFile,
@@ -8,21 +8,22 @@ import type {
   PatchFile,
   TintFile,
 } from "../file/GlassFile";
+import { issueText } from "../reading/issueSays";
 import { fields } from "./fields";
 import { quantity } from "./quantity";
 import { ALONG } from "./surveySchema";
 import { id, listOf, oneOf, plainNumber, yesOrNo } from "./words";
 
-const cloth = () => id("a cloth's id", "e-136");
-const filler = () => id("a filler's id", "milled-fibre");
-const resin = () => id("a resin's id", "polyester");
+const cloth = () => id(say`a cloth's id`, "e-136");
+const filler = () => id(say`a filler's id`, "milled-fibre");
+const resin = () => id(say`a resin's id`, "polyester");
 
-export const blankSchema: z.ZodMiniType<BlankFile> = fields("the blank", {
-  foam: id("a foam's id", "pu-48"),
+export const blankSchema: z.ZodMiniType<BlankFile> = fields(say`the blank`, {
+  foam: id(say`a foam's id`, "pu-48"),
   stringer: z.exactOptional(
-    fields("the stringer", {
+    fields(say`the stringer`, {
       thickness: quantity("length", { least: "0.5 mm", most: "50 mm" }),
-      wood: z.exactOptional(id("a wood's id", "basswood")),
+      wood: z.exactOptional(id(say`a wood's id`, "basswood")),
       proud: z.exactOptional(quantity("length", { least: "0 mm", most: "2 mm" })),
     }),
   ),
@@ -32,14 +33,14 @@ export const blankSchema: z.ZodMiniType<BlankFile> = fields("the blank", {
 
 const lap = () => quantity("length", { least: "0 mm", most: "0.5 m" });
 
-const faceLayers = (face: string): z.ZodMiniType<FaceLayersFile> =>
-  fields(`the glass of the ${face}`, {
-    layers: listOf(cloth(), "layers", 20),
+const faceLayers = (what: Phrase): z.ZodMiniType<FaceLayersFile> =>
+  fields(what, {
+    layers: listOf(cloth(), say`layers`, 20),
     lap: z.exactOptional(lap()),
-    laps: z.exactOptional(listOf(lap(), "laps", 20)),
+    laps: z.exactOptional(listOf(lap(), say`laps`, 20)),
   });
 
-const patch: z.ZodMiniType<PatchFile> = fields("a patch", {
+const patch: z.ZodMiniType<PatchFile> = fields(say`a patch`, {
   face: oneOf(["deck", "bottom"]),
   cloth: cloth(),
   over: z.exactOptional(oneOf(["tail", "deck", "nose", "fins", "strip"])),
@@ -49,7 +50,7 @@ const patch: z.ZodMiniType<PatchFile> = fields("a patch", {
   angle: z.exactOptional(quantity("angle", { least: "-90 deg", most: "90 deg" })),
 });
 
-const resinByCoat = fields("the resins by coat", {
+const resinByCoat = fields(say`the resins by coat`, {
   laminate: z.exactOptional(resin()),
   fill: z.exactOptional(resin()),
   gloss: z.exactOptional(resin()),
@@ -57,36 +58,37 @@ const resinByCoat = fields("the resins by coat", {
 });
 
 const tintShare = () => quantity("fraction", { least: "0.05 %", most: "15 %" });
-const tint: z.ZodMiniType<TintFile> = fields("the tint", {
-  of: z.exactOptional(id("a tint's id", "my-blue")),
+const tint: z.ZodMiniType<TintFile> = fields(say`the tint`, {
+  of: z.exactOptional(id(say`a tint's id`, "my-blue")),
   laminate: z.exactOptional(tintShare()),
   fill: z.exactOptional(tintShare()),
   gloss: z.exactOptional(tintShare()),
 });
 
-const papers: z.ZodMiniType<PapersFile> = fields("the papers", {
-  dry: z.exactOptional(listOf(oneOf(GRITS), "papers", 20)),
-  wet: z.exactOptional(listOf(oneOf(GRITS), "papers", 20)),
+const papers: z.ZodMiniType<PapersFile> = fields(say`the papers`, {
+  dry: z.exactOptional(listOf(oneOf(GRITS), say`papers`, 20)),
+  wet: z.exactOptional(listOf(oneOf(GRITS), say`papers`, 20)),
 });
 
-export const glassSchema: z.ZodMiniType<GlassFile> = fields("the glass", {
+export const glassSchema: z.ZodMiniType<GlassFile> = fields(say`the glass`, {
   resin: z.exactOptional(
     z.union([resin(), resinByCoat], {
-      error:
-        'write a resin\'s id, such as "polyester", or an object with ids for "laminate", "fill", "gloss", "box"',
+      error: issueText(
+        say`write a resin's id, such as "polyester", or an object with ids for "laminate", "fill", "gloss", "box"`,
+      ),
     }),
   ),
   boxResin: z.exactOptional(resin()),
-  resinRatio: z.exactOptional(plainNumber("resinRatio", 0.2, 4)),
+  resinRatio: z.exactOptional(plainNumber(say`resin to glass`, 0.2, 4)),
   seal: z.exactOptional(yesOrNo()),
   lapKind: z.exactOptional(oneOf(["free", "cut"])),
   cutting: z.exactOptional(oneOf(["rolled", "pattern"])),
-  bottom: z.exactOptional(faceLayers("bottom")),
-  deck: z.exactOptional(faceLayers("deck")),
-  patches: z.exactOptional(listOf(patch, "patches", 50)),
+  bottom: z.exactOptional(faceLayers(say`the glass of the bottom`)),
+  deck: z.exactOptional(faceLayers(say`the glass of the deck`)),
+  patches: z.exactOptional(listOf(patch, say`patches`, 50)),
   tint: z.exactOptional(tint),
   fillers: z.exactOptional(
-    fields("the fillers", {
+    fields(say`the fillers`, {
       box: z.exactOptional(filler()),
       seal: z.exactOptional(filler()),
     }),

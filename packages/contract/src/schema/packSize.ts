@@ -1,12 +1,13 @@
-import { parseQuantity } from "@lapline/engine";
+import { parseQuantity, say } from "@lapline/engine";
 import { z } from "zod/mini";
 import type { QuantityText } from "../file/QuantityText";
+import { issueText } from "../reading/issueSays";
 
 const MOST_SI = 10_000;
 
 /** What is in a pack: a mass, a volume, or a length of cloth, with its unit. */
 export function packSize(): z.ZodMiniType<QuantityText> {
-  const need = 'write what is in the pack with its unit, in quotes, such as "5 kg", "1 L" or "50 m"';
+  const need = issueText(say`write what is in the pack with its unit, such as "5 kg", "1 L" or "50 m"`);
   return z.string({ error: need }).check(({ value, issues }) => {
     const reading = readPack(value);
     const isSize = reading !== null && reading.valueSi > 0 && reading.valueSi <= MOST_SI;

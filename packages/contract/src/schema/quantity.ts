@@ -1,6 +1,8 @@
-import { DIMENSION_WORDS, type Dimension, parseQuantity } from "@lapline/engine";
+import { DIMENSION_WORDS, type Dimension, type Phrase, parseQuantity, say } from "@lapline/engine";
 import { z } from "zod/mini";
 import type { QuantityText } from "../file/QuantityText";
+import { missingOr } from "../reading/choicePhrase";
+import { issueText } from "../reading/issueSays";
 
 /** Both ends belong to the range; written with a unit, as messages show them. */
 export interface Limits {
@@ -16,11 +18,11 @@ export function quantity(dimension: Dimension, limits: Limits): z.ZodMiniType<Qu
   const range = { leastSi: inSi(limits.least, dimension), mostSi: inSi(limits.most, dimension), ...limits };
   const { name, example } = DIMENSION_WORDS[dimension];
   return z
-    .string({ error: ({ input }) => describeNotText(input, dimension) })
+    .string({ error: ({ input }) => issueText(describeNotText(input, dimension)) })
     .check(({ value, issues }) => {
       const parsed = parseQuantity(value, dimension);
-      const message = parsed.ok ? describeOutside(parsed.value, dimension, range) : parsed.reason;
-      if (message !== null) issues.push({ code: "custom", message, input: value });
+      const says = parsed.ok ? describeOutside(parsed.value, dimension, range) : parsed.says;
+      if (says !== null) issues.push({ code: "custom", message: issueText(says), input: value });
     })
     .register(z.globalRegistry, {
       description: `${name} with its unit, ${limits.least} to ${limits.most}`,
@@ -36,13 +38,13 @@ function inSi(text: string, dimension: Dimension): number {
 }
 
 /** A number, nothing, or something else where text with a unit belongs. */
-function describeNotText(input: unknown, dimension: Dimension): string {
+function describeNotText(input: unknown, dimension: Dimension): Phrase {
   const { name, example } = DIMENSION_WORDS[dimension];
-  if (input === undefined) return `missing: write ${name} with its unit, such as "${example}"`;
-  if (input === null) return "leave the field out where nothing was read";
+  if (input === undefined) return missingOr(say`write ${name} with its unit, such as "${example}"`, input);
+  if (input === null) return say`leave the field out where nothing was read`;
   const parsed = typeof input === "number" ? parseQuantity(String(input), dimension) : null;
-  if (parsed !== null && !parsed.ok) return `${parsed.reason} Write it in quotes, such as "${example}"`;
-  return `write ${name} with its unit, in quotes, such as "${example}"`;
+  if (parsed !== null && !parsed.ok) return say`${parsed.says} Write it in quotes, such as "${example}"`;
+  return say`write ${name} with its unit, in quotes, such as "${example}"`;
 }
 
 interface Range extends Limits {
@@ -50,13 +52,14 @@ interface Range extends Limits {
   readonly mostSi: number;
 }
 
-function describeOutside(value: number, dimension: Dimension, range: Range): string | null {
+function describeOutside(value: number, dimension: Dimension, range: Range): Phrase | null {
   if (value >= range.leastSi && value <= range.mostSi) return null;
   const isPercentSlip =
     dimension === "fraction" && value > 0 && value < range.leastSi && value * 100 <= range.mostSi;
   if (isPercentSlip)
-    return `less than ${range.least}, the least taken here: a share is written in per cent, such as "8 %"`;
-  if (value < 0 && range.leastSi === 0) return `a negative reading; ${range.least} is the least taken here`;
-  if (value < range.leastSi) return `less than ${range.least}, the least taken here: is the unit right?`;
-  return `more than ${range.most}, the most taken here: is the unit right?`;
+    return say`less than ${range.least}, the least taken here: a share is written in per cent, such as "8 %"`;
+  if (value < 0 && range.leastSi === 0)
+    return say`a negative reading; ${range.least} is the least taken here`;
+  if (value < range.leastSi) return say`less than ${range.least}, the least taken here: is the unit right?`;
+  return say`more than ${range.most}, the most taken here: is the unit right?`;
 }

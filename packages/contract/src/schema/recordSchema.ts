@@ -1,6 +1,7 @@
-import { GRITS } from "@lapline/engine";
+import { GRITS, say } from "@lapline/engine";
 import { z } from "zod/mini";
 import type { RecordEntryFile } from "../file/RecordEntryFile";
+import { issueText } from "../reading/issueSays";
 import { fields } from "./fields";
 import { quantity } from "./quantity";
 import { ALONG } from "./surveySchema";
@@ -11,25 +12,25 @@ export const MOST_ENTRIES = 2000;
 const KINDS = ["done", "weighed", "mixed", "touched", "sand-through", "film", "dust", "struck"] as const;
 
 const anyEntry = { id: entryId(), at: z.exactOptional(wallTime()), corrects: z.exactOptional(entryId()) };
-const coat = () => id("a coat's id", "laminate-bottom");
+const coat = () => id(say`a coat's id`, "laminate-bottom");
 const grit = () => oneOf(GRITS);
 const cup = () => quantity("mass", { least: "0.1 g", most: "20 kg" });
 
 export const recordEntrySchema: z.ZodMiniType<RecordEntryFile> = z.discriminatedUnion(
   "kind",
   [
-    fields("an entry of a step done", {
+    fields(say`an entry of a step done`, {
       ...anyEntry,
       kind: z.literal("done"),
-      step: id("a step's id", "laminate-bottom"),
+      step: id(say`a step's id`, "laminate-bottom"),
     }),
-    fields("an entry of a weighing", {
+    fields(say`an entry of a weighing`, {
       ...anyEntry,
       kind: z.literal("weighed"),
-      after: id("a step's id", "laminate-bottom"),
+      after: id(say`a step's id`, "laminate-bottom"),
       mass: quantity("mass", { least: "100 g", most: "50 kg" }),
     }),
-    fields("an entry of a cup mixed", {
+    fields(say`an entry of a cup mixed`, {
       ...anyEntry,
       kind: z.literal("mixed"),
       coat: coat(),
@@ -37,13 +38,13 @@ export const recordEntrySchema: z.ZodMiniType<RecordEntryFile> = z.discriminated
       hardener: cup(),
       resinTemperature: z.exactOptional(quantity("temperature", { least: "0 C", most: "60 C" })),
     }),
-    fields("an entry of a fingertip test", {
+    fields(say`an entry of a fingertip test`, {
       ...anyEntry,
       kind: z.literal("touched"),
       coat: coat(),
       feels: oneOf(["wet", "strings", "leathery", "hard"]),
     }),
-    fields("an entry of a sand-through", {
+    fields(say`an entry of a sand-through`, {
       ...anyEntry,
       kind: z.literal("sand-through"),
       face: oneOf(["deck", "bottom"]),
@@ -53,21 +54,21 @@ export const recordEntrySchema: z.ZodMiniType<RecordEntryFile> = z.discriminated
       size: quantity("length", { least: "0.5 mm", most: "1 m" }),
       shows: oneOf(["shine", "weave", "glass", "foam"]),
     }),
-    fields("an entry of a film gauge", {
+    fields(say`an entry of a film gauge`, {
       ...anyEntry,
       kind: z.literal("film"),
-      zone: id("a zone's id", "rail-left"),
+      zone: id(say`a zone's id`, "rail-left"),
       film: quantity("length", { least: "0 mm", most: "2 mm" }),
       after: z.exactOptional(grit()),
     }),
-    fields("an entry of sanding dust", {
+    fields(say`an entry of sanding dust`, {
       ...anyEntry,
       kind: z.literal("dust"),
       face: oneOf(["deck", "bottom"]),
       mass: quantity("mass", { least: "0.1 g", most: "2 kg" }),
       after: grit(),
     }),
-    fields("an entry that strikes another", {
+    fields(say`an entry that strikes another`, {
       ...anyEntry,
       kind: z.literal("struck"),
       corrects: entryId(),
@@ -76,10 +77,10 @@ export const recordEntrySchema: z.ZodMiniType<RecordEntryFile> = z.discriminated
   {
     error: ({ input }) => {
       if (typeof input !== "object" || input === null)
-        return 'an entry is an object, { … }, with "id" and "kind"';
-      return describeOneOf("kind" in input ? input.kind : undefined, KINDS);
+        return issueText(say`an entry is an object, { … }, with "id" and "kind"`);
+      return issueText(describeOneOf("kind" in input ? input.kind : undefined, KINDS));
     },
   },
 );
 
-export const recordSchema = listOf(recordEntrySchema, "entries of the record", MOST_ENTRIES);
+export const recordSchema = listOf(recordEntrySchema, say`entries of the record`, MOST_ENTRIES);

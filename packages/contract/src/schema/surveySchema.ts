@@ -1,5 +1,8 @@
+import { type Phrase, say } from "@lapline/engine";
 import { z } from "zod/mini";
 import type { StationFile, SurveyFile, TailFile } from "../file/SurveyFile";
+import { missingOr } from "../reading/choicePhrase";
+import { issueText } from "../reading/issueSays";
 import { fields } from "./fields";
 import { type Limits, quantity } from "./quantity";
 import { describeOneOf, listOf, oneOf, plainNumber } from "./words";
@@ -15,7 +18,7 @@ const along = () => length(ALONG);
 const tailWidth = () => length({ least: "5 mm", most: "1 m" });
 const tailDepth = () => length({ least: "5 mm", most: "0.5 m" });
 
-const station: z.ZodMiniType<StationFile> = fields("a station", {
+const station: z.ZodMiniType<StationFile> = fields(say`a station`, {
   fromTail: z.exactOptional(along()),
   fromNose: z.exactOptional(along()),
   left: z.exactOptional(length(HALF_WIDTH)),
@@ -29,14 +32,14 @@ const TAILS = ["square", "squash", "round", "pin", "swallow", "diamond"] as cons
 const tail: z.ZodMiniType<TailFile> = z.discriminatedUnion(
   "kind",
   [
-    fields("a square tail", { kind: z.literal("square"), width: tailWidth() }),
-    fields("a squash tail", { kind: z.literal("squash"), width: tailWidth() }),
-    fields("a round tail", { kind: z.literal("round") }),
-    fields("a pin tail", { kind: z.literal("pin") }),
-    fields("a swallow tail", { kind: z.literal("swallow"), width: tailWidth(), depth: tailDepth() }),
-    fields("a diamond tail", { kind: z.literal("diamond"), width: tailWidth(), depth: tailDepth() }),
+    fields(say`a square tail`, { kind: z.literal("square"), width: tailWidth() }),
+    fields(say`a squash tail`, { kind: z.literal("squash"), width: tailWidth() }),
+    fields(say`a round tail`, { kind: z.literal("round") }),
+    fields(say`a pin tail`, { kind: z.literal("pin") }),
+    fields(say`a swallow tail`, { kind: z.literal("swallow"), width: tailWidth(), depth: tailDepth() }),
+    fields(say`a diamond tail`, { kind: z.literal("diamond"), width: tailWidth(), depth: tailDepth() }),
   ],
-  { error: describeKind("a tail", TAILS) },
+  { error: describeKind(say`a tail`, TAILS) },
 );
 
 const BOTTOMS = ["flat", "concave", "vee"] as const;
@@ -44,75 +47,78 @@ const depth = () => length(BOTTOM_DEPTH);
 const bottom = z.discriminatedUnion(
   "kind",
   [
-    fields("a flat bottom", { kind: z.literal("flat") }),
-    fields("a concave bottom", { kind: z.literal("concave"), depth: depth() }),
-    fields("a vee bottom", { kind: z.literal("vee"), depth: depth() }),
+    fields(say`a flat bottom`, { kind: z.literal("flat") }),
+    fields(say`a concave bottom`, { kind: z.literal("concave"), depth: depth() }),
+    fields(say`a vee bottom`, { kind: z.literal("vee"), depth: depth() }),
   ],
-  { error: describeKind("a bottom", BOTTOMS) },
+  { error: describeKind(say`a bottom`, BOTTOMS) },
 );
 const placedBottom = z.discriminatedUnion(
   "kind",
   [
-    fields("a flat bottom of several", { fromTail: along(), kind: z.literal("flat") }),
-    fields("a concave bottom of several", { fromTail: along(), kind: z.literal("concave"), depth: depth() }),
-    fields("a vee bottom of several", { fromTail: along(), kind: z.literal("vee"), depth: depth() }),
+    fields(say`a flat bottom of several`, { fromTail: along(), kind: z.literal("flat") }),
+    fields(say`a concave bottom of several`, {
+      fromTail: along(),
+      kind: z.literal("concave"),
+      depth: depth(),
+    }),
+    fields(say`a vee bottom of several`, { fromTail: along(), kind: z.literal("vee"), depth: depth() }),
   ],
-  { error: describeKind("a bottom", BOTTOMS) },
+  { error: describeKind(say`a bottom`, BOTTOMS) },
 );
 
 const sectionShape = {
-  apex: plainNumber("apex", 0, 1),
-  deckFullness: plainNumber("deckFullness", 1, 50),
-  bottomFullness: plainNumber("bottomFullness", 1, 50),
+  apex: plainNumber(say`apex`, 0, 1),
+  deckFullness: plainNumber(say`deck fullness`, 1, 50),
+  bottomFullness: plainNumber(say`bottom fullness`, 1, 50),
   bottom: z.exactOptional(
     z.union(
       [
         bottom,
-        listOf(placedBottom, "bottoms", 50).check(
-          z.minLength(1, { error: "a list of bottoms needs one at least" }),
+        listOf(placedBottom, say`bottoms`, 50).check(
+          z.minLength(1, { error: issueText(say`a list of bottoms needs one at least`) }),
         ),
       ],
       {
-        error: 'write one bottom, { … }, or a list of them, [ … ], each with its "fromTail"',
+        error: issueText(say`write one bottom, { … }, or a list of them, [ … ], each with its "fromTail"`),
       },
     ),
   ),
 };
-const section = fields("a section", sectionShape);
-const placedSection = fields("a section of several", { fromTail: along(), ...sectionShape });
+const section = fields(say`a section`, sectionShape);
+const placedSection = fields(say`a section of several`, { fromTail: along(), ...sectionShape });
 
-export const surveySchema: z.ZodMiniType<SurveyFile> = fields("the survey", {
+export const surveySchema: z.ZodMiniType<SurveyFile> = fields(say`the survey`, {
   length: length({ least: "0.3 m", most: "5 m" }),
   lengthBy: z.exactOptional(oneOf(["tape", "straight"])),
   stationsBy: z.exactOptional(oneOf(["tape", "straight"])),
   tape: z.exactOptional(length({ least: "0.05 mm", most: "20 mm" })),
   halfWidthsAt: z.exactOptional(oneOf(["apex", "bottom-edge"])),
   twist: z.exactOptional(quantity("angle", { least: "-20 deg", most: "20 deg" })),
-  nose: fields("the nose", { kind: oneOf(["pointed", "round"]) }),
+  nose: fields(say`the nose`, { kind: oneOf(["pointed", "round"]) }),
   tail,
-  stations: listOf(station, "stations", 200),
+  stations: listOf(station, say`stations`, 200),
   section: z.exactOptional(
     z.union(
       [
         section,
-        listOf(placedSection, "sections", 50).check(
-          z.minLength(1, { error: "a list of sections needs one at least" }),
+        listOf(placedSection, say`sections`, 50).check(
+          z.minLength(1, { error: issueText(say`a list of sections needs one at least`) }),
         ),
       ],
       {
-        error: 'write one section, { … }, or a list of them, [ … ], each with its "fromTail"',
+        error: issueText(say`write one section, { … }, or a list of them, [ … ], each with its "fromTail"`),
       },
     ),
   ),
 });
 
-function describeKind(what: string, kinds: readonly string[]) {
+function describeKind(what: Phrase, kinds: readonly string[]) {
   return (issue: { readonly code?: string | undefined; readonly input?: unknown }): string => {
     const { input } = issue;
     if (typeof input !== "object" || input === null || Array.isArray(input)) {
-      const need = `${what} is an object, { … }, with its "kind"`;
-      return input === undefined ? `missing: ${need}` : need;
+      return issueText(missingOr(say`${what} is an object, { … }, with its "kind"`, input));
     }
-    return describeOneOf("kind" in input ? input.kind : undefined, kinds);
+    return issueText(describeOneOf("kind" in input ? input.kind : undefined, kinds));
   };
 }

@@ -1,5 +1,7 @@
-import type { Problem } from "../Problem";
+import { say } from "@lapline/engine";
+import { type Problem, problemOf } from "../Problem";
 import { readBoardFile } from "../readBoardFile";
+import { issueSays } from "../reading/issueSays";
 import { readJson } from "../reading/readJson";
 import { BOARD_FORMAT } from "../schema/boardFileSchema";
 import { plainText } from "../schema/words";
@@ -33,9 +35,9 @@ export function readShelfItem(shelf: Shelf, text: string): readonly Problem[] {
   const before = shelf === "house-sets" ? problemsOfHouseSet(json.value) : [];
   if (before.length > 0) return before;
   const { place, board } = placeOf(shelf, json.value);
-  return problemsOf(JSON.stringify(board)).map(({ path, read, message }) => {
+  return problemsOf(JSON.stringify(board)).map(({ path, read, message, says }) => {
     const inside = path.startsWith(place) ? path.slice(place.length).replace(/^\./, "") : path;
-    return { path: inside || "(record)", read, message };
+    return { path: inside || "(record)", read, message, says };
   });
 }
 
@@ -68,29 +70,23 @@ function placeOf(shelf: Shelf, value: unknown): { readonly place: string; readon
   }
 }
 
-const NAME = plainText("the set's name");
+const NAME = plainText(say`the set's name`);
+
+const NEED = say`a house set has "name" and "fins"`;
 
 function problemsOfHouseSet(value: unknown): readonly Problem[] {
   if (typeof value !== "object" || value === null || Array.isArray(value))
-    return [{ path: "(record)", read: "no object", message: 'a house set has "name" and "fins"' }];
+    return [problemOf("(record)", "no object", NEED)];
   const { name, fins, ...others } = value as Fields;
-  const read = NAME.safeParse(name);
+  const named = NAME.safeParse(name);
+  const wrong = named.success ? undefined : named.error.issues[0]?.message;
   const ofOneBoard = ["asSet", "verify"].filter((field) => isField(fins, field));
+  const says = say`what was read on one board does not belong to a set for others`;
   return [
-    ...(read.success
-      ? []
-      : [{ path: "name", read: "no name", message: read.error.issues[0]?.message ?? "write a name" }]),
-    ...(fins === undefined ? [{ path: "fins", read: "nothing", message: "write the set's fins" }] : []),
-    ...Object.keys(others).map((path) => ({
-      path,
-      read: "a field",
-      message: 'a house set has "name" and "fins"',
-    })),
-    ...ofOneBoard.map((field) => ({
-      path: `fins.${field}`,
-      read: "readings",
-      message: "what was read on one board does not belong to a set for others",
-    })),
+    ...(wrong === undefined ? [] : [problemOf("name", "no name", issueSays(wrong))]),
+    ...(fins === undefined ? [problemOf("fins", "nothing", say`write the set's fins`)] : []),
+    ...Object.keys(others).map((path) => problemOf(path, "a field", NEED)),
+    ...ofOneBoard.map((field) => problemOf(`fins.${field}`, "readings", says)),
   ];
 }
 

@@ -1,4 +1,6 @@
 import { formatQuantity } from "./formatQuantity";
+import { listPhrases } from "./listPhrases";
+import { formatPhrase, type Phrase, say } from "./phrase";
 import type { Dimension } from "./quantity";
 import { quoteText } from "./quoteText";
 import { DIMENSION_WORDS, isFoot, READABLE_UNITS, type ReadableUnit, UNIT_AFTER_FEET } from "./readableUnits";
@@ -8,9 +10,10 @@ export type ParsedQuantity =
   | { readonly ok: true; readonly value: number }
   | {
       readonly ok: false;
+      /** In English, with the text that was read. */
       readonly message: string;
-      /** The message without the text that was read, for where that stands beside it. */
-      readonly reason: string;
+      /** The same without that text, for where it stands beside it and in the reader's language. */
+      readonly says: Phrase;
       readonly position: number;
     };
 
@@ -36,28 +39,30 @@ interface Term {
  * @returns the value in SI, or a message and the position (from 0) where reading stopped
  */
 export function parseQuantity(text: string, dimension: Dimension): ParsedQuantity {
-  const { name } = DIMENSION_WORDS[dimension];
   if (text.length > LONGEST_TEXT) {
-    const reason = `${text.length} characters are too many; ${name} ${likeOf(dimension)}, needs no more than ${LONGEST_TEXT}`;
-    return { ok: false, message: `${quoteText(text)}: ${reason}`, reason, position: LONGEST_TEXT };
+    const says = say`${text.length} characters are too many; ${LONGEST_TEXT} are enough for ${wanted(dimension)}`;
+    return refuse(says, LONGEST_TEXT, `${quoteText(text)}: `);
   }
   const start = skipSpaces(text, 0);
-  if (start === text.length) {
-    const reason = `nothing was read; write ${name} ${likeOf(dimension)}`;
-    return { ok: false, message: reason, reason, position: 0 };
-  }
+  if (start === text.length) return refuse(say`nothing was read; write ${wanted(dimension)}`, 0);
   const result = readSigned(text, start, dimension);
   if ("value" in result) return { ok: true, value: result.value };
-  const hint = result.isAnswer ? "" : `; write ${name} ${likeOf(dimension)}`;
-  const where = `character ${result.position + 1}`;
-  const message = `${quoteText(text)}, ${where}: ${result.message}${hint}`;
-  const reason = result.isAnswer ? result.message : `${where}: ${result.message}${hint}`;
-  return { ok: false, message, reason, position: result.position };
+  const { says, position, isAnswer } = result;
+  if (isAnswer) return refuse(says, position, `${quoteText(text)}, character ${position + 1}: `);
+  const placed = say`character ${position + 1}: ${says}; write ${wanted(dimension)}`;
+  return refuse(placed, position, `${quoteText(text)}, `);
 }
 
-function likeOf(dimension: Dimension): string {
-  const { example } = DIMENSION_WORDS[dimension];
-  return dimension === "count" ? `such as ${example}` : `with its unit, such as ${quoteText(example)}`;
+function refuse(says: Phrase, position: number, before = ""): ParsedQuantity {
+  return { ok: false, message: before + formatPhrase(says, "mm"), says, position };
+}
+
+/** What would be right: a length with its unit, such as "11 1/4 in". */
+function wanted(dimension: Dimension): Phrase {
+  const { name, example } = DIMENSION_WORDS[dimension];
+  return dimension === "count"
+    ? say`${name} such as ${example}`
+    : say`${name} with its unit, such as "${example}"`;
 }
 
 function readSigned(text: string, start: number, dimension: Dimension): { value: number } | Fault {
@@ -65,15 +70,15 @@ function readSigned(text: string, start: number, dimension: Dimension): { value:
   const isSigned = first === "-" || first === "−" || first === "+";
   const isNegative = isSigned && first !== "+";
   if (isNegative && !MAY_BE_NEGATIVE.has(dimension)) {
-    return { message: `${DIMENSION_WORDS[dimension].name} cannot be negative`, position: start };
+    return { says: say`${DIMENSION_WORDS[dimension].name} cannot be negative`, position: start };
   }
   const at = isSigned ? skipSpaces(text, start + 1) : start;
   if (dimension === "count") return readBareCount(text, at);
   const terms = readTerms(text, at, dimension);
-  if ("message" in terms) return terms;
+  if ("says" in terms) return terms;
   const sign = isNegative ? -1 : 1;
   const [only, ...others] = terms;
-  if (only === undefined) return { message: "nothing was read", position: start };
+  if (only === undefined) return { says: say`nothing was read`, position: start };
   if (others.length === 0) return finite(only.unit.toSi(sign * only.number), only.start);
   return finite(sign * terms.reduce((sum, term) => sum + term.unit.toSi(term.number), 0), only.start);
 }
@@ -82,15 +87,15 @@ function finite(value: number, position: number): { value: number } | Fault {
   // "-0 mm" is nought like any other.
   return Number.isFinite(value)
     ? { value: value === 0 ? 0 : value }
-    : { message: "the number is too large", position };
+    : { says: say`the number is too large`, position };
 }
 
 function readBareCount(text: string, start: number): { value: number } | Fault {
   const read = readNumber(text, start);
-  if ("message" in read) return read;
+  if ("says" in read) return read;
   const end = skipSpaces(text, read.end);
   if (end < text.length)
-    return { message: `${quoteText(text.slice(end))} follows the number`, position: end };
+    return { says: say`${quoteText(text.slice(end))} follows the number`, position: end };
   return { value: read.value };
 }
 
@@ -98,7 +103,7 @@ function readTerms(text: string, start: number, dimension: Dimension): readonly 
   const terms: Term[] = [];
   for (let at = start; at < text.length; ) {
     const term = readTerm(text, at, dimension, terms.at(-1));
-    if ("message" in term) return term;
+    if ("says" in term) return term;
     const fault = checkOrder(text, terms.at(-1), term);
     if (fault !== null) return fault;
     terms.push(term);
@@ -106,27 +111,27 @@ function readTerms(text: string, start: number, dimension: Dimension): readonly 
     // As on a building drawing: 5'-10".
     if (isFoot(term.unit) && text[at] === "-") at = skipSpaces(text, at + 1);
   }
-  return terms.length > 0 ? terms : { message: "a number was expected", position: start };
+  return terms.length > 0 ? terms : { says: say`a number was expected`, position: start };
 }
 
 function readTerm(text: string, start: number, dimension: Dimension, before: Term | undefined): Term | Fault {
   const read = readNumber(text, start);
-  if ("message" in read) return read;
+  if ("says" in read) return read;
   const unitAt = skipSpaces(text, read.end);
   const number = { number: read.value, isWhole: read.isWhole, start };
   if (unitAt === text.length) {
     if (before !== undefined && isFoot(before.unit)) return { ...number, unit: UNIT_AFTER_FEET, end: unitAt };
-    const message = describeReadings({
+    const says = describeReadings({
       shown: text.slice(start, read.end),
       value: read.value,
       dimension,
       before,
     });
-    return { message, position: read.end, isAnswer: true };
+    return { says, position: read.end, isAnswer: true };
   }
   const unit = findUnit(text, unitAt, dimension);
   if (unit !== null) return { ...number, ...unit };
-  return { message: describeWrongUnit(text, unitAt, dimension), position: unitAt };
+  return { says: describeWrongUnit(text, unitAt, dimension), position: unitAt };
 }
 
 interface UnitName {
@@ -171,18 +176,19 @@ function findUnit(
   return null;
 }
 
-function describeWrongUnit(text: string, at: number, dimension: Dimension): string {
-  if (/\d/.test(text[at] ?? "")) return `a unit is missing before ${quoteText(text.slice(at))}`;
-  const word = /^[^\s\d]+[23²³]?/u.exec(text.slice(at))?.[0] ?? text.slice(at);
-  const known = READABLE_UNITS[dimension].slice(0, 4).map((unit) => unit.names[0]);
-  const wanted = known.length > 1 ? `${known.slice(0, -1).join(", ")} or ${known.at(-1)}` : known.join("");
+function describeWrongUnit(text: string, at: number, dimension: Dimension): Phrase {
+  if (/\d/.test(text[at] ?? "")) return say`a unit is missing before ${quoteText(text.slice(at))}`;
+  const word = quoteText(/^[^\s\d]+[23²³]?/u.exec(text.slice(at))?.[0] ?? text.slice(at));
+  const known = READABLE_UNITS[dimension].slice(0, 4).map((unit) => say`${unit.names[0] ?? ""}`);
+  const [last = [], others] = [known.at(-1), known.slice(0, -1)];
+  const fitting = others.length > 0 ? say`${listPhrases(others, "comma")} or ${last}` : last;
   const other = (Object.keys(READABLE_UNITS) as Dimension[]).find((candidate) => {
     const found = findUnit(text, at, candidate);
-    return found !== null && found.end === at + word.length;
+    return found !== null && quoteText(text.slice(at, found.end)) === word;
   });
-  const because =
-    other === undefined ? "is not a unit known here" : `is the unit of ${DIMENSION_WORDS[other].name}`;
-  return `${quoteText(word)} ${because}, and ${wanted} would fit`;
+  return other === undefined
+    ? say`${word} is not a unit known here, and ${fitting} would fit`
+    : say`${word} is the unit of ${DIMENSION_WORDS[other].name}, and ${fitting} would fit`;
 }
 
 interface BareNumber {
@@ -193,20 +199,26 @@ interface BareNumber {
 }
 
 /** What a bare number could have meant; a length also in the other system. */
-function describeReadings({ shown, value, dimension, before }: BareNumber): string {
+function describeReadings({ shown, value, dimension, before }: BareNumber): Phrase {
   const possible = READABLE_UNITS[dimension].filter(
     (unit) => before === undefined || follows(before.unit, unit),
   );
   const readings = possible.slice(0, 2).map((unit) => {
     const si = unit.toSi(value);
-    if (dimension !== "length" || !Number.isFinite(si)) return `${shown} ${unit.names[0]}`;
+    const reading = `${shown} ${unit.names[0]}`;
+    if (dimension !== "length" || !Number.isFinite(si)) return say`${reading}`;
     const other = unit.names[0] === "in" ? "mm" : "inch";
-    return `${shown} ${unit.names[0]} (${formatQuantity({ dimension, value: si, grain: "fine" }, other)})`;
+    return say`${reading} (${formatQuantity({ dimension, value: si, grain: "fine" }, other)})`;
   });
-  if (dimension === "fraction" && value <= 1) readings.unshift(formatQuantity({ dimension, value }, "mm"));
-  return readings.length > 0
-    ? `no unit: ${readings.join(" or ")}?`
-    : `nothing can follow ${quoteText(before?.unit.names[0] ?? "")}`;
+  if (dimension === "fraction" && value <= 1)
+    readings.unshift(say`${formatQuantity({ dimension, value }, "mm")}`);
+  const [first, ...others] = readings;
+  if (first === undefined) return say`nothing can follow ${quoteText(before?.unit.names[0] ?? "")}`;
+  return say`no unit: ${orOf(first, others)}?`;
+}
+
+function orOf(first: Phrase, others: readonly Phrase[]): Phrase {
+  return others.reduce((list, next) => say`${list} or ${next}`, first);
 }
 
 function follows(before: ReadableUnit, unit: ReadableUnit): boolean {
@@ -216,21 +228,13 @@ function follows(before: ReadableUnit, unit: ReadableUnit): boolean {
 /** In `5 ft 10 in` the larger unit comes first, is whole, and the rest is less than one of it. */
 function checkOrder(text: string, before: Term | undefined, term: Term): Fault | null {
   if (before === undefined) return null;
-  const shown = () => quoteText(text.slice(term.start, term.end));
-  if (!follows(before.unit, term.unit)) {
-    return {
-      message: `${shown()} cannot follow ${quoteText(text.slice(before.start, before.end))}`,
-      position: term.start,
-    };
-  }
-  if (!before.isWhole) {
-    return {
-      message: `${quoteText(text.slice(before.start, before.end))} should be whole where ${shown()} follows`,
-      position: before.start,
-    };
-  }
-  if (term.unit.toSi(term.number) >= before.unit.toSi(1)) {
-    return { message: `${shown()} is not less than one ${before.unit.names[0]}`, position: term.start };
-  }
+  const shown = quoteText(text.slice(term.start, term.end));
+  const first = quoteText(text.slice(before.start, before.end));
+  if (!follows(before.unit, term.unit))
+    return { says: say`${shown} cannot follow ${first}`, position: term.start };
+  if (!before.isWhole)
+    return { says: say`${first} should be whole where ${shown} follows`, position: before.start };
+  if (term.unit.toSi(term.number) >= before.unit.toSi(1))
+    return { says: say`${shown} is not less than one ${before.unit.names[0] ?? ""}`, position: term.start };
   return null;
 }

@@ -1,3 +1,4 @@
+import { type Phrase, say } from "./phrase";
 import { quoteText } from "./quoteText";
 
 export interface NumberRead {
@@ -8,10 +9,11 @@ export interface NumberRead {
 }
 
 export interface Fault {
-  readonly message: string;
+  /** What is wrong there. */
+  readonly says: Phrase;
   /** Counted from 0. */
   readonly position: number;
-  /** The message says by itself what would be right. */
+  /** It says by itself what would be right. */
   readonly isAnswer?: true;
 }
 
@@ -48,7 +50,7 @@ export function readNumber(text: string, start: number): NumberRead | Fault {
   if (next === "." || next === ",") return readDecimal(text, start, wholeEnd);
   if (wholeEnd === start) {
     const found = start < text.length ? quoteText(text.slice(start)) : "nothing";
-    return { message: `a number was expected and ${found} was read`, position: start };
+    return { says: say`a number was expected and ${found} was read`, position: start };
   }
   if (isFractionBar(next)) return readFraction(text, start, wholeEnd);
   const whole = Number(text.slice(start, wholeEnd));
@@ -66,15 +68,16 @@ function readDecimal(text: string, start: number, pointAt: number): NumberRead |
   const digitsBehind = end - pointAt - 1;
   if (digitsBehind === 0) {
     return {
-      message: `a digit is missing behind ${quoteText(text.slice(start, pointAt + 1))}`,
+      says: say`a digit is missing behind ${quoteText(text.slice(start, pointAt + 1))}`,
       position: pointAt + 1,
     };
   }
   const whole = text.slice(start, pointAt);
   const behind = text.slice(pointAt + 1, end);
   if (text[pointAt] === "," && digitsBehind === 3 && /^[1-9]\d{0,2}$/.test(whole)) {
-    const message = `${quoteText(text.slice(start, end))} could be ${whole}${behind} or ${whole}.${behind}: write it one of these ways`;
-    return { message, position: pointAt };
+    const [asWhole, asDecimal] = [`${whole}${behind}`, `${whole}.${behind}`];
+    const says = say`${quoteText(text.slice(start, end))} could be ${asWhole} or ${asDecimal}: write it one of these ways`;
+    return { says, position: pointAt };
   }
   return { value: Number(`${whole || "0"}.${behind}`), end, isWhole: false };
 }
@@ -83,13 +86,13 @@ function readFraction(text: string, start: number, barAt: number): NumberRead | 
   const end = skipDigits(text, barAt + 1);
   if (end === barAt + 1) {
     return {
-      message: `a number is missing under ${quoteText(text.slice(start, barAt + 1))}`,
+      says: say`a number is missing under ${quoteText(text.slice(start, barAt + 1))}`,
       position: barAt + 1,
     };
   }
   const bottom = Number(text.slice(barAt + 1, end));
   if (bottom === 0)
-    return { message: `${quoteText(text.slice(start, end))} has nought below the bar`, position: barAt + 1 };
+    return { says: say`${quoteText(text.slice(start, end))} has nought below the bar`, position: barAt + 1 };
   return { value: Number(text.slice(start, barAt)) / bottom, end, isWhole: false };
 }
 
@@ -100,10 +103,10 @@ function readMixedPart(text: string, whole: number, wholeEnd: number): NumberRea
   const topEnd = skipDigits(text, start);
   if (!isVulgar && (topEnd === start || !isFractionBar(text[topEnd] ?? ""))) return null;
   const part = isVulgar ? readNumber(text, start) : readFraction(text, start, topEnd);
-  if ("message" in part) return part;
+  if ("says" in part) return part;
   if (part.value >= 1) {
-    const message = `${quoteText(text.slice(start, part.end))} is not less than one, so it cannot follow ${whole}`;
-    return { message, position: start };
+    const says = say`${quoteText(text.slice(start, part.end))} is not less than one, so it cannot follow ${whole}`;
+    return { says, position: start };
   }
   return { value: whole + part.value, end: part.end, isWhole: false };
 }

@@ -7,7 +7,8 @@ import { showQuantity } from "./showQuantity";
 import { wallTimePhrase } from "./wallTimePhrase";
 
 const PLACE = /\{(\d+)\}/g;
-const BARE_NUMBER = /^-?\d+\.\d+$/;
+/** Alone or with its unit. */
+const NUMBER = /^-?\d+\.\d+(?: [^\s\d]+)?$/;
 
 /**
  * A sentence in its reader's language and units. A text that the language lacks stays English; a word that was put in is
@@ -23,7 +24,7 @@ export function tellPhrase(phrase: Phrase, reader: Reader): string {
 function tellPart(part: Exclude<Phrase[number], string>, reader: Reader): string {
   if ("phrase" in part) return tellPhrase(part.phrase, reader);
   if (!("word" in part)) return showQuantity(part, reader);
-  if (BARE_NUMBER.test(part.word)) return showNumbers(part.word, reader.language);
+  if (NUMBER.test(part.word)) return showNumbers(part.word, reader.language);
   const time = wallTimePhrase(part.word);
   if (time !== null) return tellPhrase(time, reader);
   return findText(part.word, reader.language) ?? part.word;

@@ -65,9 +65,14 @@ test("an answer is told by its title and fields, not by its English detail", () 
   const file = {
     title: "Not a board file",
     detail: "x",
-    problems: [{ path: "name", message: "write a name" }],
+    problems: [
+      { path: "name", message: "write a name", says: [{ phrase: ["nothing was read"] }] },
+      { path: "order", message: "no order" },
+    ],
   };
-  expect(told(422, file)).toBe("Das ist keine Board-Datei, die gelesen werden kann: name: write a name");
+  expect(told(422, file)).toBe(
+    "Das ist keine Board-Datei, die gelesen werden kann: name: nichts gelesen; order: no order",
+  );
   expect(told(418, { title: "A teapot", detail: "I am a teapot." })).toBe(
     "Er antwortet auf Englisch: I am a teapot.",
   );

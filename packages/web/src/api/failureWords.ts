@@ -1,3 +1,4 @@
+import type { Phrase } from "@lapline/engine";
 import type { Tell } from "@lapline/present";
 import type { ShopFailure } from "./ShopFailure";
 import { ShopFailureError } from "./ShopFailureError";
@@ -40,8 +41,10 @@ export const SENTENCES: Readonly<Record<string, (t: Tell, fields: Fields) => str
   "No such board": (t) => t`There is no such board on the shop's computer.`,
   "No such version": (t) => t`There is no such version on the shop's computer.`,
   "No such record": (t) => t`That is not on the shelf any more.`,
-  "Not a board file": (t, { problems }) => t`This is no board file that can be read: ${listPaths(problems)}`,
-  "Not a record of this shelf": (t, { problems }) => t`The shelf does not take it so: ${listPaths(problems)}`,
+  "Not a board file": (t, { problems }) =>
+    t`This is no board file that can be read: ${listPaths(t, problems)}`,
+  "Not a record of this shelf": (t, { problems }) =>
+    t`The shelf does not take it so: ${listPaths(t, problems)}`,
   "Put away": (t) =>
     t`This board was put away. Nothing of it is lost: a keeper can bring it back into the Shed.`,
   "Too large": (t) => t`This is too large: a board file has at most 2 MB, a photo 20 MB.`,
@@ -67,7 +70,15 @@ export const SENTENCES: Readonly<Record<string, (t: Tell, fields: Fields) => str
 };
 
 /** Each place with what is wrong there, as the reader of board files says it. */
-function listPaths(problems: unknown): string {
-  const listed = (Array.isArray(problems) ? problems : []) as { path?: unknown; message?: unknown }[];
-  return listed.map(({ path, message }) => `${String(path)}: ${String(message)}`).join("; ");
+function listPaths(t: Tell, problems: unknown): string {
+  const listed = (Array.isArray(problems) ? problems : []) as {
+    path?: unknown;
+    message?: unknown;
+    says?: unknown;
+  }[];
+  const wrong = listed.map(({ path, message, says }) => {
+    const told = Array.isArray(says) ? t`${says as Phrase}` : String(message);
+    return `${String(path)}: ${told}`;
+  });
+  return wrong.join("; ");
 }

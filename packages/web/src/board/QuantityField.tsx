@@ -1,8 +1,11 @@
+import type { Phrase } from "@lapline/engine";
+import { tellPhrase } from "@lapline/present";
 import { useId } from "react";
 import { leavesPad } from "../pad/leavesPad";
 import { usePad } from "../pad/PadContext";
 import type { PadBeside } from "../pad/PadTarget";
 import { ReadingPad } from "../pad/ReadingPad";
+import { useSettings } from "../settings/Settings";
 import { useTell } from "../settings/useTell";
 import { Fractions } from "../shared/Fractions";
 import { offerUnits } from "./offerUnits";
@@ -12,7 +15,7 @@ interface QuantityFieldProps {
   readonly label: string;
   readonly value: string | undefined;
   /** What is wrong with what is typed. */
-  readonly problem?: string | undefined;
+  readonly problem?: Phrase | undefined;
   /** What the other readings would have here. */
   readonly suspect?: string | undefined;
   readonly labelUnseen?: boolean;
@@ -39,7 +42,8 @@ export function QuantityField({
 }: QuantityFieldProps) {
   const id = useId();
   const pad = usePad();
-  const note = problem ?? suspect;
+  const { reader } = useSettings();
+  const note = problem === undefined ? suspect : tellPhrase(problem, reader);
   return (
     <div className="field">
       <label htmlFor={id} className={labelUnseen ? "unseen" : undefined}>

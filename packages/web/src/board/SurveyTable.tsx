@@ -1,5 +1,5 @@
 import type { BoardFile, Problem } from "@lapline/contract";
-import { length, type Plan } from "@lapline/engine";
+import { length, type Phrase, type Plan } from "@lapline/engine";
 import { tellText } from "@lapline/present";
 import { memo, useState } from "react";
 import type { PadBeside } from "../pad/PadTarget";
@@ -122,7 +122,7 @@ interface ReadingFieldProps {
   readonly value: string | undefined;
   /** What was read on the other side of the stringer. */
   readonly otherValue: string | undefined;
-  readonly problem: string | undefined;
+  readonly problem: Phrase | undefined;
   /** What the other readings would have here, where this one is suspect. */
   readonly wouldFitM: number | null;
   edit(path: FieldPath, value: unknown): void;

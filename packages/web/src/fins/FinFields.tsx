@@ -4,6 +4,7 @@ import { FindingTape } from "../board/FindingTape";
 import { useSettings } from "../settings/Settings";
 import { useTell } from "../settings/useTell";
 import { Choice } from "../shared/Choice";
+import { Said } from "../shared/Said";
 import { BoxFields } from "./BoxFields";
 import { FinsField, problemAt } from "./FinsField";
 import type { FinsForm } from "./FinsForm";
@@ -32,7 +33,11 @@ export function FinFields({ form, index, fin, numbered }: FinFieldsProps) {
   return (
     <fieldset className="fin">
       <legend>{finName(fin.fin, reader)}</legend>
-      {whole !== undefined && <p className="field-problem">{whole}</p>}
+      {whole !== undefined && (
+        <p className="field-problem">
+          <Said says={whole} />
+        </p>
+      )}
       {numbered
         .filter((each) => each.fin === fin.fin)
         .map(({ finding, number }) => (

@@ -1,3 +1,4 @@
+import type { Phrase } from "@lapline/engine";
 import { problemAt as problemIn } from "../board/problemAt";
 import { QuantityField } from "../board/QuantityField";
 import type { FieldPath } from "../board/withField";
@@ -36,6 +37,6 @@ export function FinsField({
 }
 
 /** What is wrong with a field of the fins. */
-export function problemAt({ problems }: Pick<FinsForm, "problems">, path: FieldPath): string | undefined {
+export function problemAt({ problems }: Pick<FinsForm, "problems">, path: FieldPath): Phrase | undefined {
   return problemIn(problems, ["fins", ...path]);
 }

@@ -13,6 +13,7 @@ import { useSettings } from "../settings/Settings";
 import { useTell } from "../settings/useTell";
 import { Choice } from "../shared/Choice";
 import { type FigureEntry, Figures } from "../shared/Figures";
+import { Said } from "../shared/Said";
 import { FinsField, problemAt } from "./FinsField";
 import type { Finset, FinsForm } from "./FinsForm";
 import { findingsAt } from "./findingsAt";
@@ -66,7 +67,11 @@ function PlugFields({ form }: { form: FinsForm }) {
   return (
     <fieldset className="fin">
       <legend className="unseen">{t`Leash plug`}</legend>
-      {whole !== undefined && <p className="field-problem">{whole}</p>}
+      {whole !== undefined && (
+        <p className="field-problem">
+          <Said says={whole} />
+        </p>
+      )}
       <div className="fields">
         {FIELDS.map(({ field, label, optional }) => (
           <FinsField

@@ -1,3 +1,4 @@
+import type { Phrase } from "@lapline/engine";
 import type { ReactNode } from "react";
 import { QuantityField } from "../board/QuantityField";
 import { useTell } from "../settings/useTell";
@@ -8,7 +9,7 @@ interface TargetFieldProps {
   readonly label: string;
   readonly value: string | undefined;
   readonly dimension?: "length" | "angle";
-  readonly problem: string | undefined;
+  readonly problem: Phrase | undefined;
   onType(text: string): void;
 }
 

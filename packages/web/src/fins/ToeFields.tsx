@@ -4,6 +4,7 @@ import { QuantityField } from "../board/QuantityField";
 import { useSettings } from "../settings/Settings";
 import { useTell } from "../settings/useTell";
 import { Choice } from "../shared/Choice";
+import { Said } from "../shared/Said";
 import { problemAt } from "./FinsField";
 import type { FinMark, FinsForm } from "./FinsForm";
 import { TOE_FORMS, toeTexts } from "./toeTexts";
@@ -55,7 +56,11 @@ export function ToeFields({ form, index, fin, mark }: ToeFieldsProps) {
           />
         )}
       </div>
-      {whole !== undefined && <p className="field-problem">{whole}</p>}
+      {whole !== undefined && (
+        <p className="field-problem">
+          <Said says={whole} />
+        </p>
+      )}
     </fieldset>
   );
 }

@@ -1,6 +1,7 @@
 import { problemAt } from "../board/problemAt";
 import { QuantityField } from "../board/QuantityField";
 import type { FieldPath } from "../board/withField";
+import { Said } from "../shared/Said";
 import type { GlassForm } from "./GlassForm";
 
 interface GlassFieldProps {
@@ -28,5 +29,9 @@ export function GlassField({ form, label, path, value, dimension = "length" }: G
 /** What is wrong with a part of the form that has no field of its own to say it. */
 export function PartProblem({ form, path }: { readonly form: GlassForm; readonly path: FieldPath }) {
   const problem = problemAt(form.problems, path);
-  return problem === undefined ? null : <p className="field-problem">{problem}</p>;
+  return problem === undefined ? null : (
+    <p className="field-problem">
+      <Said says={problem} />
+    </p>
+  );
 }

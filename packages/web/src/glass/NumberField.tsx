@@ -1,10 +1,11 @@
+import type { Phrase } from "@lapline/engine";
 import { useState } from "react";
 import { TypedField } from "./TypedField";
 
 interface NumberFieldProps {
   readonly label: string;
   readonly value: unknown;
-  readonly problem?: string | undefined;
+  readonly problem?: Phrase | undefined;
   /** Undefined for an empty field; what is no number is handed on as it was typed, for the contract to refuse. */
   onType(value: number | string | undefined): void;
 }

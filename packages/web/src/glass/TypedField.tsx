@@ -1,9 +1,11 @@
+import type { Phrase } from "@lapline/engine";
 import { useId } from "react";
+import { Said } from "../shared/Said";
 
 interface TypedFieldProps {
   readonly label: string;
   readonly value: string | undefined;
-  readonly problem?: string | undefined;
+  readonly problem?: Phrase | undefined;
   /** For digits, where the keys are on the screen. */
   readonly inputMode?: "decimal" | undefined;
   onType(text: string): void;
@@ -28,7 +30,7 @@ export function TypedField({ label, value = "", problem, inputMode, onType }: Ty
       />
       {problem !== undefined && (
         <p id={`${id}-note`} className="field-problem" role="status">
-          {problem}
+          <Said says={problem} />
         </p>
       )}
     </div>

@@ -1,7 +1,10 @@
 import type { BoardFile } from "@lapline/contract";
+import { tellPhrase } from "@lapline/present";
 import { type DragEvent, useId, useState } from "react";
 import { planner } from "../plan/tabPlanner";
+import { useSettings } from "../settings/Settings";
 import { useTell } from "../settings/useTell";
+import { foundWords } from "../shared/foundWords";
 import { type GivenFile, readGivenFile } from "./readGivenFile";
 
 interface FromFileProps {
@@ -70,6 +73,7 @@ export function FromFile({ begun, keepText, takeTable, takeName, fail }: FromFil
 
 function GivenWords({ name, read }: { readonly name: string; readonly read: GivenFile }) {
   const t = useTell();
+  const { reader } = useSettings();
   if (read.kind === "too-large")
     return <p className="tape tape-blocker">{t`${name} is too large for a board.`}</p>;
   if (read.kind === "survey")
@@ -85,14 +89,14 @@ function GivenWords({ name, read }: { readonly name: string; readonly read: Give
           : t`${name} cannot be read yet: ${read.faults.length} things are to be put right.`}
       </p>
       <dl>
-        {read.faults.map(({ place, line, read: found, message }) => (
-          <div key={`${place} ${message}`}>
+        {read.faults.map(({ place, line, read: found, says }) => (
+          <div key={`${place} ${JSON.stringify(says)}`}>
             <dt>
               {place === "" || place === "(file)" ? t`the file` : place}
               {line !== null && <span className="quiet"> {t`line ${line}`}</span>}
             </dt>
             <dd>
-              {t`read ${found}`}; {message}
+              {t`read ${foundWords(found, reader)}`}; {tellPhrase(says, reader)}
             </dd>
           </div>
         ))}

@@ -4,13 +4,16 @@ import { type BoardEntry, listBoards, readBoard } from "../api/boardClient";
 import { failureWords } from "../api/failureWords";
 import { TypedField } from "../glass/TypedField";
 import { planner } from "../plan/tabPlanner";
+import { useSettings } from "../settings/Settings";
 import { useTell } from "../settings/useTell";
 import { Choice } from "../shared/Choice";
+import { problemLines } from "../shared/problemLines";
 import { copyOfBoard } from "./copyOfBoard";
 
 /** A new board like one that is in the Shed. */
 export function FromOldBoard({ keep }: { keep(file: BoardFile): void }) {
   const t = useTell();
+  const { reader } = useSettings();
   const id = useId();
   const [entries, setEntries] = useState<readonly BoardEntry[]>([]);
   const [chosen, setChosen] = useState("");
@@ -34,7 +37,7 @@ export function FromOldBoard({ keep }: { keep(file: BoardFile): void }) {
     try {
       const read = await planner.plan((await readBoard(old.id)).text);
       if (read.ok) keep(copyOfBoard(read.file, { name: copyName, readings: readings === "kept" }));
-      else setWhy(read.problems[0]?.message ?? null);
+      else setWhy(problemLines(read.problems, reader));
     } catch (error) {
       setWhy(failureWords(error, t));
     }

@@ -36,7 +36,7 @@ export function ThreeQuestions({ answers, begun, table, change, keep, fail }: Th
   const text = JSON.stringify(begun);
   const read = usePlanned(text);
   const isAsked = answers.length.trim() !== "";
-  const problem = read === null || read.ok ? undefined : read.problems[0]?.message;
+  const problem = read === null || read.ok ? undefined : read.problems[0]?.says;
   const harms = read === null ? [] : choiceHarms(read);
   // The plan of the last key may still be on its way.
   const keepChecked = () => planner.plan(text).then((now) => canKeep(now) && keep(begun), fail);

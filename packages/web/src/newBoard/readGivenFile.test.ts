@@ -24,7 +24,7 @@ test("a broken board file is told field by field, and its name serves to begin a
   const read = await readGivenFile(given("board.json", broken), BEGUN, PLANNER);
   if (read.kind !== "faults") throw new Error(read.kind);
   expect(read.faults.map(({ place }) => place)).toEqual(["survey.stations[0].left", "blank.foam"]);
-  expect(read.faults.every(({ line, message }) => line !== null && message.length > 10)).toBe(true);
+  expect(read.faults.every(({ line, says }) => line !== null && says.length > 0)).toBe(true);
   expect(read.name).toBe("5'10\" quad, squash tail");
   const none = await readGivenFile(given("board.json", "no board"), BEGUN, PLANNER);
   expect(none).toMatchObject({ kind: "faults", name: null });

@@ -1,4 +1,5 @@
 import { type BoardFile, LARGEST_BOARD_FILE_BYTES } from "@lapline/contract";
+import type { Phrase } from "@lapline/engine";
 import type { Planner } from "../plan/Planner";
 
 /** One thing that is wrong with a file: where, what was read there, what would be right. */
@@ -7,7 +8,7 @@ export interface FileFault {
   /** Of a board file, from 1, where it is known. */
   readonly line: number | null;
   readonly read: string;
-  readonly message: string;
+  readonly says: Phrase;
 }
 
 export type GivenFile =
@@ -39,11 +40,11 @@ export async function readGivenFile(
   if (/\.csv$/i.test(given.name)) return readTable(text, begun);
   const read = await planner.plan(text);
   if (read.ok) return { kind: "board", text, file: read.file };
-  const faults = read.problems.map(({ path, read: found, message, line }) => ({
+  const faults = read.problems.map(({ path, read: found, says, line }) => ({
     place: path,
     line: line ?? null,
     read: found,
-    message,
+    says,
   }));
   return { kind: "faults", faults, name: nameIn(text) };
 }
@@ -53,11 +54,11 @@ async function readTable(text: string, begun: BoardFile): Promise<GivenFile> {
   const { parseSurveyCsv } = await import("@lapline/contract/csv");
   const read = parseSurveyCsv(text, begun);
   if (read.ok) return { kind: "survey", file: read.file };
-  const faults = read.problems.map(({ row, column, read: found, message }) => ({
+  const faults = read.problems.map(({ row, column, read: found, says }) => ({
     place: [row, column].filter((part) => part !== null).join(", "),
     line: null,
     read: found,
-    message,
+    says,
   }));
   return { kind: "faults", faults, name: null };
 }

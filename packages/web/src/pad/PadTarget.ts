@@ -1,3 +1,4 @@
+import type { Phrase } from "@lapline/engine";
 import type { PadDimension } from "./PadValue";
 
 /** The field that the pad writes into. */
@@ -6,7 +7,7 @@ export interface PadTarget {
   readonly label: string;
   readonly value: string;
   readonly dimension: PadDimension;
-  readonly problem: string | undefined;
+  readonly problem: Phrase | undefined;
   readonly beside: PadBeside | undefined;
   onType(text: string): void;
 }

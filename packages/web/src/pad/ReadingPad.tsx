@@ -2,6 +2,7 @@ import { createPortal } from "react-dom";
 import { useSettings } from "../settings/Settings";
 import { useTell } from "../settings/useTell";
 import { AmountText } from "../shared/AmountText";
+import { Said } from "../shared/Said";
 import { Keypad } from "./Keypad";
 import { leavesPad } from "./leavesPad";
 import { goToField, nextField } from "./nextField";
@@ -37,7 +38,11 @@ export function ReadingPad({ target }: { target: PadTarget }) {
         <span className="pad-label">{label}</span>
         <output>{value === "" ? "–" : <AmountText text={value} />}</output>
       </p>
-      {problem !== undefined && value !== "" && <p className="field-problem">{problem}</p>}
+      {problem !== undefined && value !== "" && (
+        <p className="field-problem">
+          <Said says={problem} />
+        </p>
+      )}
       <Keypad dimension={dimension} units={units} unit={keys.unit} press={keys.press} />
       <div className="pad-ways">
         <Same beside={beside} take={target.onType} />

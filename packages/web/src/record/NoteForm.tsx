@@ -1,3 +1,4 @@
+import type { Phrase } from "@lapline/engine";
 import { type ReactNode, useState } from "react";
 import { QuantityField } from "../board/QuantityField";
 import { useTell } from "../settings/useTell";
@@ -11,7 +12,7 @@ interface NoteFormProps {
   /** What stands above the field: what the reading is of. */
   readonly children: ReactNode;
   /** What is wrong with what is typed; said once it was to be written down. */
-  problemOf(text: string): string | undefined;
+  problemOf(text: string): Phrase | undefined;
   /** Takes a reading that is right, as it was typed. */
   write(text: string): void;
 }

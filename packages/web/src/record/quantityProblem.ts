@@ -1,7 +1,7 @@
-import { parseQuantity } from "@lapline/engine";
+import { type Phrase, parseQuantity } from "@lapline/engine";
 
 /** What keeps a text from being a quantity. */
-export function quantityProblem(text: string, dimension: "mass" | "length"): string | undefined {
+export function quantityProblem(text: string, dimension: "mass" | "length"): Phrase | undefined {
   const read = parseQuantity(text, dimension);
-  return read.ok ? undefined : read.reason;
+  return read.ok ? undefined : read.says;
 }

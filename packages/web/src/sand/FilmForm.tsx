@@ -1,6 +1,6 @@
 import type { BoardFile } from "@lapline/contract";
-import { type Plan, parseQuantity, standingEntries } from "@lapline/engine";
-import { type Tell, tell, zoneName } from "@lapline/present";
+import { type Phrase, type Plan, parseQuantity, say, standingEntries } from "@lapline/engine";
+import { tell, zoneName } from "@lapline/present";
 import { useState } from "react";
 import type { FieldPath } from "../board/withField";
 import { NoteForm } from "../record/NoteForm";
@@ -43,7 +43,7 @@ export function FilmForm({ file, sanding, edit }: FilmFormProps) {
       name={t`Film gauged`}
       label={t`The gauge reads`}
       dimension="film"
-      problemOf={(text) => filmProblem(text, t)}
+      problemOf={filmProblem}
       write={write}
     >
       <Choice
@@ -65,8 +65,8 @@ export function FilmForm({ file, sanding, edit }: FilmFormProps) {
 }
 
 /** No film is thinner than nought; anything else that is wrong with it the plan says. */
-function filmProblem(text: string, t: Tell): string | undefined {
+function filmProblem(text: string): Phrase | undefined {
   const read = parseQuantity(text, "length");
-  if (!read.ok) return read.reason;
-  return read.value < 0 ? t`a film is nought or more` : undefined;
+  if (!read.ok) return read.says;
+  return read.value < 0 ? say`a film is nought or more` : undefined;
 }

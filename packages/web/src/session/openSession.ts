@@ -1,5 +1,6 @@
 import { formatProblems, type RecordEntryFile } from "@lapline/contract";
 import type { ShopFailure } from "../api/ShopFailure";
+import { ShopFailureError } from "../api/ShopFailureError";
 import type { Draft } from "../board/Draft";
 import { formatFieldPath, withField } from "../board/withField";
 import type { GoodBoard } from "../plan/GoodBoard";
@@ -126,7 +127,9 @@ export function openSession(id: string, parts: SessionParts): BoardSession {
       const { text, revision } = await shop.readBoard(id);
       const read = await planner.plan(text);
       if (!read.ok) {
-        show({ kind: "failed", why: formatProblems(read.problems), isUnpaired: false });
+        const { problems } = read;
+        const why = { why: formatProblems(problems), title: "Not a board file", fields: { problems } };
+        show({ kind: "failed", why: new ShopFailureError({ kind: "refused", ...why }), isUnpaired: false });
         return null;
       }
       news = null;

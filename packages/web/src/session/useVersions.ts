@@ -1,10 +1,11 @@
-import { type BoardFile, formatProblems } from "@lapline/contract";
+import type { BoardFile } from "@lapline/contract";
 import { tell } from "@lapline/present";
 import { useCallback, useEffect, useMemo, useState } from "react";
 import { listVersions, readVersion, type SavedVersion } from "../api/boardClient";
 import { failureWords } from "../api/failureWords";
 import { planner } from "../plan/tabPlanner";
 import { useSettings } from "../settings/Settings";
+import { problemLines } from "../shared/problemLines";
 import type { SavingState } from "./SessionView";
 
 interface Versions {
@@ -41,12 +42,12 @@ export function useVersions(id: string, saving: SavingState["kind"]): Versions {
     async (version: number) => {
       try {
         const kept = await planner.plan(await readVersion(id, version));
-        return kept.ok ? kept.file : formatProblems(kept.problems);
+        return kept.ok ? kept.file : problemLines(kept.problems, reader);
       } catch (error) {
         return failureWords(error, t);
       }
     },
-    [id, t],
+    [id, t, reader],
   );
   return { versions, why, read };
 }

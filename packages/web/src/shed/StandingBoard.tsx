@@ -8,6 +8,7 @@ import { useSettings } from "../settings/Settings";
 import { useTell } from "../settings/useTell";
 import { Fractions } from "../shared/Fractions";
 import { PageLink } from "../shared/PageLink";
+import { problemLines } from "../shared/problemLines";
 import { BoardDrawing } from "./BoardDrawing";
 import { boardStateAt, boardStateWords } from "./boardState";
 
@@ -87,11 +88,12 @@ function PlanWords({ id, plan, rider, nowMs }: PlanWordsProps) {
 /** Why a board has no plan. */
 function WhyNot({ read }: { read: PlanRead | null | undefined }) {
   const t = useTell();
+  const { reader } = useSettings();
   const first = read?.ok === false ? read.problems[0] : undefined;
   return (
     <>
       <p className="standing-stopped">{read === null ? t`cannot be fetched just now` : t`cannot be read`}</p>
-      {first !== undefined && <p className="standing-size">{`${first.path}: ${first.message}`}</p>}
+      {first !== undefined && <p className="standing-size">{problemLines([first], reader)}</p>}
     </>
   );
 }

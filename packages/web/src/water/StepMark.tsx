@@ -58,7 +58,7 @@ export function StepMark({ step, file, edit }: StepMarkProps) {
           label={t`The board weighs, if it was on the scale`}
           value={weighs}
           dimension="mass"
-          problem={read !== null && !read.ok ? read.reason : undefined}
+          problem={read !== null && !read.ok ? read.says : undefined}
           onType={setWeighs}
         />
       )}

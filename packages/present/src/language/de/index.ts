@@ -21,6 +21,8 @@ import { PAGE } from "./page";
 import { SANDING } from "./sanding";
 import { SEAL } from "./seal";
 import { SHED } from "./shed";
+import { SLIPS } from "./slips";
+import { SLIPS_IN_FILES } from "./slipsInFiles";
 import { SOLID } from "./solid";
 import { SOURCES } from "./sources";
 import { STEPS } from "./steps";
@@ -49,6 +51,8 @@ export const DE: Readonly<Record<string, string>> = {
   ...WEIGHT,
   ...SANDING,
   ...SEAL,
+  ...SLIPS,
+  ...SLIPS_IN_FILES,
   ...SOLID,
   ...CHARTS,
   ...SOURCES,

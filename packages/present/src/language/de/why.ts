@@ -1,6 +1,5 @@
 /** Die Rückseite einer Zahl und der Befehl why. */
 export const WHY: Readonly<Record<string, string>> = {
-  "is not a unit known here": "ist hier keine bekannte Einheit",
   "What would change it most:": "Was sie am meisten ändern würde:",
   "{1}, entry {2}": "{1}, Eintrag {2}",
   "No quantity of the board file moves it by itself.": "Keine Größe der Board-Datei allein verschiebt sie.",

@@ -98,7 +98,6 @@ export const WHY_MORE_INPUTS: Readonly<Record<string, string>> = {
   "kept over plan, as weighed": "behalten gegen Plan, wie gewogen",
   polyester: "Polyester",
   "on the board": "auf dem Board",
-  price: "Preis",
   "fixed, trade hand": "fest, geübte Hand",
   "per square metre, trade hand": "je Quadratmeter, geübte Hand",
   "{1} asks {2}": "{1} verlangt {2}",
