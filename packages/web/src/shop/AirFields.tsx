@@ -1,4 +1,5 @@
 import type { ShopFile } from "@lapline/contract";
+import type { Phrase } from "@lapline/engine";
 import type { FieldPath } from "../board/withField";
 import { TypedField } from "../glass/TypedField";
 import { useTell } from "../settings/useTell";
@@ -8,7 +9,7 @@ import { WhenField } from "../shared/WhenField";
 interface AirFieldsProps {
   readonly shop: ShopFile;
   /** Of a field of the shop. */
-  problemAt(...path: FieldPath): string | undefined;
+  problemAt(...path: FieldPath): Phrase | undefined;
   edit(path: FieldPath, value: unknown): void;
 }
 
@@ -31,7 +32,7 @@ export function AirFields({ shop, problemAt, edit }: AirFieldsProps) {
           label={t`air in the shop`}
           value={way}
           choices={WAYS}
-          names={{ unsaid: t`not said`, "day-night": t`by day and by night`, list: t`as read, time by time` }}
+          names={{ unsaid: t`not said`, "day-night": t`day and night`, list: t`as read, time by time` }}
           choose={begin}
         />
         {temperature !== undefined &&

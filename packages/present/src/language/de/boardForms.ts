@@ -24,7 +24,7 @@ export const BOARD_FORMS: Readonly<Record<string, string>> = {
   "rider weighs": "Fahrer wiegt",
   "serial number": "Seriennummer",
   "air in the shop": "Luft in der Werkstatt",
-  "by day and by night": "am Tag und in der Nacht",
+  "day and night": "Tag und Nacht",
   "as read, time by time": "wie gemessen, Zeit um Zeit",
   "by day": "am Tag",
   "by night": "in der Nacht",
