@@ -2,9 +2,8 @@ import type { LayupPlan } from "../layup/LayupPlan";
 import type { MaterialsInput } from "../materials/MaterialsInput";
 import type { MixPlan } from "../mix/MixPlan";
 import type { ShopInput } from "../mix/ShopInput";
-import type { RepairPlan } from "../steps/RepairPlan";
 import type { Job } from "./Bench";
-import { buildFilms } from "./buildFilms";
+import { buildFilms, type FilmsBasis } from "./buildFilms";
 import type { CalendarTask } from "./CalendarTask";
 import { listFollowers } from "./listFollowers";
 import { placeFacts } from "./placeFacts";
@@ -24,7 +23,7 @@ export interface CalendarParts {
   readonly layup: LayupPlan | null;
   readonly mix: MixPlan | null;
   /** Where the lay-up leaves their coats out, as the one of a whole plan does. */
-  readonly repairs?: readonly RepairPlan[] | null;
+  readonly repairs?: ReadonlyArray<Pick<FilmsBasis, "coats">> | null;
 }
 
 /**
