@@ -28,7 +28,7 @@ function patchAttributes(
     const value = attributes[name];
     if (value !== undefined && value !== before[name]) element.setAttribute(name, value);
   }
-  for (const name in before) if (!(name in attributes)) element.removeAttribute(name);
+  for (const name in before) if (attributes[name] === undefined) element.removeAttribute(name);
 }
 
 function patchChild(
