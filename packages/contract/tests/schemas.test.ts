@@ -36,7 +36,7 @@ describe("the committed JSON Schemas", () => {
 
 /** What only the reader can tell: units, ranges and what holds between fields. JSON Schema says nothing of these. */
 const BEYOND_A_SCHEMA =
-  /no unit|most taken|least taken|negative|unit of|a number was expected|too many; a|outside the board|read without|leave "width"|same place|larger of the two|thicker than|say where|stands twice|earlier entry|no such day|later than|a fin of the set|another fin/;
+  /no unit|most taken|least taken|negative|unit of|a number was expected|characters are too many|outside the board|read without|leave "width"|same place|larger of the two|thicker than|say where|stands twice|earlier entry|no such day|later than|a fin of the set|another fin/;
 
 describe("the board schema beside the reader", () => {
   const isValid = compile("lapline-board-1.schema.json");

@@ -1,3 +1,4 @@
+import type { Units } from "@lapline/engine";
 import { LANGUAGES, type Language } from "@lapline/present";
 import { memo } from "react";
 import { LIGHTS, type Light, useSettings } from "./Settings";
@@ -16,6 +17,7 @@ export const SettingsBar = memo(function SettingsBar() {
     night: t`night`,
     sun: t`sun`,
   };
+  const unitNames: Readonly<Record<Units, string>> = { inch: t`inch`, mm: "mm" };
   return (
     <div className="settings">
       <fieldset className="switch">
@@ -29,7 +31,7 @@ export const SettingsBar = memo(function SettingsBar() {
               checked={units === each}
               onChange={() => setUnits(each)}
             />
-            <span>{each}</span>
+            <span>{unitNames[each]}</span>
           </label>
         ))}
       </fieldset>

@@ -149,6 +149,7 @@ export const WEB: Readonly<Record<string, string>> = {
   "{1} in the sun": "{1} in der Sonne",
   "UV index": "UV-Index",
   "auto light": "Licht auto",
+  inch: "Zoll",
   night: "Nacht",
   sun: "Sonne",
   "Lengths in": "Längen in",
