@@ -9,7 +9,7 @@ import type { PaperBlock } from "../../src/paper/pdf/PaperDocument";
 import { createTypesetter } from "../../src/paper/pdf/renderPdf";
 import { formatsOf, leavesOf, valueAt } from "./formatsOf";
 import { type PlacedText, textsOf } from "./readPages";
-import { READERS, requestFor, SHEET_BOARDS } from "./sheetBoards";
+import { READERS, requestFor, SANDED_THROUGH, SHEET_BOARDS } from "./sheetBoards";
 
 const type = createTypesetter();
 const CASES = SHEET_BOARDS.flatMap((board) =>
@@ -187,3 +187,16 @@ function overlaps(page: readonly PlacedText[]): readonly string[] {
       .map((b) => `${a.text} | ${b.text}`),
   );
 }
+
+test.each(READERS)(
+  "a spot sanded through is made level and mended on paper too ($units, $language)",
+  (reader) => {
+    const { ledger } = composeSheet(requestFor(SANDED_THROUGH, reader), type);
+    const texts = (pattern: RegExp) => ledger.entries.filter(({ path }) => pattern.test(path));
+    expect(texts(/^repairs\[repair-1\]\.hollow\.(?:depthM|resinMassKg)$/)).toHaveLength(2);
+    const titles = texts(/^steps\[repair-1-\w+\]\.title$/).map(({ text }) => text);
+    expect(titles.length).toBeGreaterThan(3);
+    const english = titles.filter((title) => /^Repair 1: /.test(title));
+    expect(english).toHaveLength(reader.language === "en" ? titles.length : 0);
+  },
+);

@@ -26,6 +26,23 @@ function twelveFootSwallow() {
   return { ...file, name: LONG_NAME, survey: { ...file.survey, length: "12'", tail, stations } };
 }
 
+/** The paper went to the foam of a side that was filled, and it is not mended yet. */
+function sandedThrough() {
+  const file = JSON.parse(DEMO_BOARDS.find(({ id }) => id === "nine-two-long")?.text ?? "");
+  const spot = {
+    shows: "foam",
+    face: "deck",
+    side: "left",
+    fromTail: "20 in",
+    fromCentreline: "5 in",
+    size: "1 in",
+  };
+  return {
+    ...file,
+    record: [...(file.record ?? []), { kind: "sand-through", id: "spot", at: "2026-04-20T10:00", ...spot }],
+  };
+}
+
 /** Beside the boards of the templates: a long name, one that was only measured, one that a blocker stops. */
 export const SHEET_BOARDS: readonly PaperBoard[] = [
   ...PAPER_BOARDS,
@@ -34,6 +51,8 @@ export const SHEET_BOARDS: readonly PaperBoard[] = [
   { id: "only-measured", plan: planOf({ format: demo.format, name: "Only measured", survey: demo.survey }) },
   { id: "stopped", plan: stoppedPlan() },
 ];
+
+export const SANDED_THROUGH: PaperBoard = { id: "sanded-through", plan: planOf(sandedThrough()) };
 
 export const READERS: readonly Reader[] = (["inch", "mm"] as const).flatMap((units) =>
   (["en", "de"] as const).map((language) => ({ units, language })),

@@ -54,6 +54,9 @@ export const SEAL: Readonly<Record<string, string>> = {
   "{1} is wider than the roll: lay it in {2} strips.":
     "{1} ist breiter als die Rolle: in {2} Streifen legen.",
   "{1} more of {2} for round patches ({3})": "{1} mehr von {2} für runde Flicken ({3})",
+  "{1} it is {2} deep and takes {3}": "{1} ist sie {2} tief und nimmt {3}",
+  "Make the spot level before its patches, out of their cup and thickened until it stays put: {1}.":
+    "Die Stelle vor ihren Flicken eben machen, aus deren Becher und so weit eingedickt, dass es stehen bleibt: {1}.",
   "For the repairs: {1}.": "Für die Reparaturen: {1}.",
   "For the repairs": "Für die Reparaturen",
   "repair {1}, patch {2}": "Reparatur {1}, Flicken {2}",

@@ -93,6 +93,13 @@ function besideCut({ faces }: Layup, context: SheetContext): FlowPiece {
     });
     return t`${ledger.show(`${at}.lengthM`)} more of ${ledger.words(`${at}.cloth`)} for round patches (${rounds.join("; ")})`;
   });
+  const hollows = (plan.repairs ?? []).flatMap(({ id, done, hollow }) => {
+    if (done || hollow === null) return [];
+    const at = `repairs[${id}]`;
+    const place = t`${ledger.show(`${at}.fromTailM`)} from the tail`;
+    const deep = ledger.show(`${at}.hollow.depthM`);
+    return t`${place} it is ${deep} deep and takes ${ledger.show(`${at}.hollow.resinMassKg`)}`;
+  });
   const laps = faces.map(({ id }) => {
     const lap = ledger.show(`layup.faces[${id}].lapM`);
     return id === "deck" ? t`deck ${lap}` : t`bottom ${lap}`;
@@ -100,6 +107,11 @@ function besideCut({ faces }: Layup, context: SheetContext): FlowPiece {
   const sentences = [
     ...(rolls.length === 0 ? [] : [t`Off the roll: ${rolls.join("; ")}.`]),
     ...(repairs.length === 0 ? [] : [t`For the repairs: ${repairs.join("; ")}.`]),
+    ...(hollows.length === 0
+      ? []
+      : [
+          t`Make the spot level before its patches, out of their cup and thickened until it stays put: ${hollows.join("; ")}.`,
+        ]),
     t`Laps, from the rail's widest line around to the cloth's edge: ${laps.join(", ")}.`,
   ];
   return notePiece(sentences.join(" "), context);

@@ -1,6 +1,7 @@
 import { CAUTIONS, type Plan } from "@lapline/engine";
 import { cautionName } from "../../../words/cautionName";
 import { type CautionsHere, stepCautions } from "../../../words/stepCautions";
+import { stepTitle } from "../../../words/stepTitle";
 import { wallTimeWords } from "../../../words/wallTimeWords";
 import { notePiece } from "../pieces/notePiece";
 import { stepHeads, stepPiece } from "../pieces/stepPiece";
@@ -37,7 +38,7 @@ export function stepsPart(context: SheetContext): SheetPart {
         stepPiece(
           {
             number: `${i + 1}`,
-            title: context.ledger.words(`steps[${step.id}].title`),
+            title: context.ledger.told(`steps[${step.id}].title`, stepTitle(step.title, context.reader)),
             handsOn: step.handsOnS > 0 ? context.ledger.show(`steps[${step.id}].handsOnS`) : "",
             starts: step.done ? "" : startText(step.id, context),
             times: step.done ? [] : (windowTexts(step.id, context) ?? waitTexts(step.id, context)),
