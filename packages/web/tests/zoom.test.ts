@@ -53,8 +53,10 @@ test("plus, minus and nought, and the same by buttons; nothing of the page moves
       .locator("#fins figure")
       .first()
       .evaluate((figure: HTMLElement) => {
-        const [own, around] = [figure, figure.parentElement!].map((each) => each.getBoundingClientRect());
-        return [own!.left - around!.left, own!.top - around!.top, own!.width, own!.height].map(Math.round);
+        if (figure.parentElement === null) throw new Error("it stands nowhere");
+        const own = figure.getBoundingClientRect();
+        const around = figure.parentElement.getBoundingClientRect();
+        return [own.left - around.left, own.top - around.top, own.width, own.height].map(Math.round);
       });
   const { button, drawer } = await openDrawing(page, /^look closer: .*marking-out/);
   const before = await boxOf();
